@@ -1,0 +1,40 @@
+import * as z from 'zod/mini'
+import { drainLineSchema } from '../parts/drain-line/schema'
+import { mainSchema } from '../parts/main/schema'
+import { obstacleSchema } from '../parts/obstacle/schema'
+import { openingSchema } from '../parts/opening/schema'
+import { rackRowSchema } from '../parts/rack-row/schema'
+import { sumpSchema } from '../parts/sump/schema'
+import { troughSchema } from '../parts/trough/schema'
+import { houseSchema } from './house'
+import { settingsSchema } from './settings'
+
+export const FORMAT = 'kerf-and-fall/layout'
+export const VERSION = 1
+
+export const partSchema = z.discriminatedUnion('kind', [
+  rackRowSchema,
+  troughSchema,
+  drainLineSchema,
+  sumpSchema,
+  mainSchema,
+  obstacleSchema,
+  openingSchema,
+])
+
+/** The document, and the whole of it: nothing derived is ever stored. */
+export const layoutSchema = z.object({
+  format: z.literal(FORMAT),
+  version: z.literal(VERSION),
+  title: z.string().check(z.minLength(1), z.maxLength(120)),
+  house: houseSchema,
+  parts: z.array(partSchema).check(z.maxLength(5000)),
+  settings: settingsSchema,
+})
+
+export type Part = z.infer<typeof partSchema>
+
+type Frozen<T> = { readonly [K in keyof T]: T[K] }
+
+/** Immutable by habit: an edit returns a new layout that shares every object it did not touch. */
+export type Layout = Frozen<z.infer<typeof layoutSchema>>

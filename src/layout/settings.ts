@@ -1,0 +1,57 @@
+import * as z from 'zod/mini'
+import { choice, count, fall, length, text, toggle } from '../model/fields'
+import { inches } from '../units/length'
+import { inchesPerFoot } from '../units/slope'
+
+/** A finding that the builder lives with; the reason prints on the sheet. */
+const accepted = z.object({
+  key: z.string().check(z.minLength(1), z.maxLength(300)),
+  reason: z.string().check(z.minLength(1), z.maxLength(300)),
+  by: z.string().check(z.maxLength(60)),
+})
+
+export const settingsSchema = z.object({
+  units: choice(['feet-inches', 'metric'], 'feet-inches', {
+    label: 'Units',
+    group: 'Bay',
+    choices: { 'feet-inches': 'Feet and inches', metric: 'Metric' },
+  }),
+  leafReachMm: length(inches(6), { label: 'Leaf reach, full grown', group: 'Crop' }, 0, inches(24)),
+  growth: z._default(z.number().check(z.gte(0), z.lte(1)), 1),
+  cartMm: length(inches(24), { label: 'Cart width', group: 'Access' }, inches(10), inches(96)),
+  workAisleMm: length(inches(36), { label: 'Work aisle', group: 'Access' }, inches(18), inches(120)),
+  squeezeMm: length(
+    inches(18),
+    { label: 'Least a person can pass', group: 'Access' },
+    inches(10),
+    inches(48),
+  ),
+  wheelchair: toggle(false, { label: 'Wheelchair route wanted', group: 'Access' }),
+  reachMm: length(inches(30), { label: 'Arm reach from an aisle', group: 'Access' }, inches(12), inches(48)),
+  scoutMm: length(inches(6), { label: 'Leaf to wall, least', group: 'Access' }, 0, inches(48)),
+  outletReachMm: length(
+    inches(6),
+    { label: 'Outlet to drain line, furthest', group: 'Drain' },
+    inches(1),
+    inches(36),
+  ),
+  mainReachMm: length(
+    inches(120),
+    { label: 'Row to main, furthest', group: 'Water' },
+    inches(12),
+    inches(600),
+  ),
+  leastDrop: fall(inchesPerFoot(1 / 8), { label: 'Least drain fall for new lines', group: 'Drain' }),
+  kerfMm: length(inches(1 / 8), { label: 'Saw kerf', group: 'Saw' }, 0, inches(0.5)),
+  trimMm: length(0, { label: 'End trim', group: 'Saw' }, 0, inches(2)),
+  lumberMm: z._default(
+    z.array(z.number().check(z.gte(inches(24)), z.lte(inches(480)))).check(z.minLength(1), z.maxLength(12)),
+    [inches(120), inches(144)],
+  ),
+  issue: count(1, { label: 'Issue number', group: 'Paper' }, 1, 9999),
+  place: text('', { label: 'Farm or place', group: 'Paper' }, 120),
+  accepted: z._default(z.array(accepted).check(z.maxLength(1000)), []),
+})
+
+export type Settings = z.infer<typeof settingsSchema>
+export type Accepted = Settings['accepted'][number]

@@ -1,0 +1,119 @@
+import type { Point, Place } from '../geometry/point'
+import type { PartId } from './ids'
+import type { RackFacts } from './rackFacts'
+
+/**
+ * The built things: every part kind derives to these and to nothing else, and everything downstream reads only these.
+ * `x` and `y` are floor coordinates in mm. `z` is measured from what `Built.zFrom` says: `rack-datum` is the underside
+ * of the foot plate at the highest foot of the whole bay (found in the levels step, so that moving one row does not
+ * re-derive another), `benchmark` is a site level. Bodies alone are measured from the floor under them.
+ */
+export interface Built {
+  readonly part: PartId
+  readonly zFrom: 'rack-datum' | 'benchmark'
+  readonly sticks: readonly Stick[]
+  readonly tubes: readonly Tube[]
+  readonly fittings: readonly Fitting[]
+  readonly bodies: readonly Body[]
+  readonly mouths: readonly Mouth[]
+  readonly supports: readonly Support[]
+  /** Only where towers hang. */
+  readonly rack?: RackFacts
+}
+
+/** How the saw hand makes a piece. */
+export type CutRule =
+  | { readonly kind: 'exact' }
+  /** Cut a whole stick of stock in `parts` equal mates: mark, cut on the mark. 2 is halving. */
+  | { readonly kind: 'equal-parts'; readonly parts: number; readonly stockMm: number }
+  /** A whole stick as it comes. */
+  | { readonly kind: 'uncut'; readonly stockMm: number }
+
+export interface Hole {
+  /** From the stick's foot (`from` end) to the hole's centre, mm. */
+  readonly centreMm: number
+  readonly diameterMm: number
+}
+
+/** A straight length of stock. The distance from `from` to `to` is `lengthMm`, always. */
+export interface Stick {
+  /** Member mark, one name on every sheet: `RS-p`, `BX`, `RL` ... */
+  readonly mark: string
+  /** Catalogue key of what it is cut from: `lumber-2x4`, `conduit-3/4`, `gutter-5in`, `drain-4in` ... */
+  readonly stock: string
+  readonly lengthMm: number
+  readonly from: Place
+  readonly to: Place
+  /** Width seen from above, mm, and height, mm; for round stock both are the outside diameter. */
+  readonly widthMm: number
+  readonly heightMm: number
+  readonly cut: CutRule
+  /** How much shorter the crew may cut it, mm. */
+  readonly minusMm: number
+  readonly holes: readonly Hole[]
+  /** Which rack of a row it belongs to, from 0; 0 for other kinds. */
+  readonly rack: number
+}
+
+/** A flexible or jointed run along a path. */
+export interface Tube {
+  readonly role: 'lateral' | 'header' | 'riser-pipe' | 'microtube' | 'drop' | 'drain' | 'main'
+  readonly stock: string
+  readonly path: readonly Place[]
+  /** Length to cut, mm, slack included, so never shorter than the path. */
+  readonly lengthMm: number
+}
+
+/** One counted thing at a place. */
+export interface Fitting {
+  /** Catalogue key: `tower`, `hook`, `foot-plate`, `end-cap` ... */
+  readonly item: string
+  readonly at: Place
+}
+
+export type BodyRole =
+  | 'canopy' // leaves at full reach: what aisles are measured from
+  | 'frame' // timber and conduit
+  | 'foot'
+  | 'trough'
+  | 'post'
+  | 'equipment'
+  | 'keep-clear' // nothing may stand in it
+  | 'footing'
+  | 'pit'
+  | 'trench'
+  | 'main'
+  | 'door' // the gap in the wall
+  | 'door-swing'
+
+/** A footprint with a height band, above the floor at that place, mm (below the floor is negative). */
+export interface Body {
+  readonly part: PartId
+  readonly role: BodyRole
+  /** Anticlockwise outline, mm. */
+  readonly outline: readonly Point[]
+  readonly fromMm: number
+  readonly toMm: number
+}
+
+export type MouthRole =
+  'tower-head' | 'trough-outlet' | 'drain-end' | 'pit-inlet' | 'pump' | 'main-tap' | 'zone-inlet'
+
+/** A place where water passes between parts. Joints are made over role, position and level, never over kinds. */
+export interface Mouth {
+  readonly role: MouthRole
+  readonly at: Place
+  /** Line of the row (1-based) for tower heads and trough outlets, else 0. */
+  readonly line: number
+  /** Station along the row (1-based) for tower heads, else 0. */
+  readonly station: number
+}
+
+/** Where a stick rests. */
+export interface Support {
+  readonly rests: 'floor' | 'stick'
+  readonly at: Place
+  /** Half sizes of the bearing on the floor, mm along x and y (0 for stick on stick). */
+  readonly halfXMm: number
+  readonly halfYMm: number
+}

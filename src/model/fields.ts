@@ -1,0 +1,60 @@
+import * as z from 'zod/mini'
+import { onTick } from '../units/length'
+
+/** The words of a field, as the inspector shows them. */
+export interface FieldWords {
+  readonly label: string
+  /** Heading under which the inspector groups it. */
+  readonly group: string
+  /** Words for each value of a choice. */
+  readonly choices?: Readonly<Record<string, string>>
+  /** One sentence for the curious. */
+  readonly help?: string
+}
+
+/** The schema is the only place where labels and units of a field stand. */
+export interface FieldMeta extends FieldWords {
+  readonly unit: 'length' | 'level' | 'fall' | 'count' | 'share' | 'text' | 'choice' | 'switch'
+}
+
+export const fields = z.registry<FieldMeta>()
+
+/** Nothing on a farm is longer, and sums of such lengths stay exact. */
+const LONGEST_MM = 2_000_000
+
+const tickMm = (minMm: number, maxMm: number) =>
+  z.pipe(z.number().check(z.gte(minMm), z.lte(maxMm)), z.transform(onTick))
+
+/** A length of at least 0 unless `minMm` says otherwise, mm, kept on the tick. */
+export const length = (defaultMm: number, meta: FieldWords, minMm = 0, maxMm = LONGEST_MM) =>
+  z._default(tickMm(minMm, maxMm), onTick(defaultMm)).register(fields, { ...meta, unit: 'length' })
+
+/** A level or coordinate, which may be negative, mm. */
+export const level = (defaultMm: number, meta: FieldWords) =>
+  z._default(tickMm(-LONGEST_MM, LONGEST_MM), onTick(defaultMm)).register(fields, { ...meta, unit: 'level' })
+
+/** A fall, mm per metre. */
+export const fall = (defaultMmPerM: number, meta: FieldWords, min = 0, max = 200) =>
+  z
+    ._default(z.number().check(z.gte(min), z.lte(max)), defaultMmPerM)
+    .register(fields, { ...meta, unit: 'fall' })
+
+export const count = (defaultCount: number, meta: FieldWords, min: number, max: number) =>
+  z._default(z.int().check(z.gte(min), z.lte(max)), defaultCount).register(fields, { ...meta, unit: 'count' })
+
+export const text = (defaultText: string, meta: FieldWords, longest = 200) =>
+  z._default(z.string().check(z.maxLength(longest)), defaultText).register(fields, { ...meta, unit: 'text' })
+
+export const toggle = (on: boolean, meta: FieldWords) =>
+  z._default(z.boolean(), on).register(fields, { ...meta, unit: 'switch' })
+
+export const choice = <const T extends readonly [string, ...string[]]>(
+  values: T,
+  first: T[number],
+  meta: FieldWords,
+) => z._default(z.enum(values), first as never).register(fields, { ...meta, unit: 'choice' })
+
+/** A place on the floor, mm. */
+export const point = z.object({ x: tickMm(-LONGEST_MM, LONGEST_MM), y: tickMm(-LONGEST_MM, LONGEST_MM) })
+
+export const heading = z.literal([0, 90, 180, 270])

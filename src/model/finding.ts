@@ -1,0 +1,60 @@
+import type { Point } from '../geometry/point'
+import type { PartId } from './ids'
+
+/** State words, per subject; the first of each is good, the last must be mended. */
+export const stateWords = {
+  fit: ['Fits', 'Tight', 'Clash'],
+  drain: ['Falls', 'Flat', 'Backs up'],
+} as const
+
+export type Subject = keyof typeof stateWords
+export type StateWord = (typeof stateWords)[Subject][number]
+
+export interface Quantity {
+  readonly value: number
+  readonly unit: 'mm' | 'mm/m' | 'count'
+}
+
+/** One line of the arithmetic behind a finding: a name and its value. */
+export interface Term {
+  readonly name: string
+  readonly quantity: Quantity
+}
+
+/** A repair as data; layout/mend.ts turns it into an edit. */
+export type Mend =
+  | { readonly kind: 'move'; readonly parts: readonly PartId[]; readonly dxMm: number; readonly dyMm: number }
+  | {
+      readonly kind: 'set'
+      readonly part: PartId
+      readonly field: string
+      readonly value: number | string | boolean | null
+    }
+  /** Lay a drain line along these points. */
+  | { readonly kind: 'add-drain'; readonly points: readonly Point[] }
+  | {
+      readonly kind: 'set-many'
+      readonly parts: readonly PartId[]
+      readonly field: string
+      readonly value: number | string | boolean | null
+    }
+
+/** What a check found: data only. The words are made in checks/words.ts. */
+export interface Finding {
+  /** Same finding, same key, whatever the numbers: rule and the things, for accepting and for list identity. */
+  readonly key: string
+  readonly rule: string
+  readonly subject: Subject
+  readonly state: StateWord
+  readonly parts: readonly PartId[]
+  /** Where on the floor to jump to. */
+  readonly at: Point
+  /** The two ends of what was measured, for a dimension on the plan. */
+  readonly span?: readonly [Point, Point]
+  readonly measured: Quantity
+  readonly limit: Quantity
+  /** Names and numbers that the rule's words need. */
+  readonly facts: Readonly<Record<string, string | number>>
+  readonly terms: readonly Term[]
+  readonly mend?: Mend
+}

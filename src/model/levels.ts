@@ -1,0 +1,69 @@
+import type { Place, Point } from '../geometry/point'
+import type { PartId } from './ids'
+
+/** One foot of a rack: what the floor is there and what goes under it. All mm, levels from the benchmark's zero. */
+export interface Foot {
+  readonly part: PartId
+  readonly at: Point
+  readonly groundMm: number
+  readonly shimMm: number
+}
+
+/** A place along a drain line. */
+export interface DrainStation {
+  readonly at: Point
+  /** Along the line from its high end, mm. */
+  readonly alongMm: number
+  readonly groundMm: number
+  readonly invertMm: number
+  readonly crownMm: number
+  readonly coverMm: number
+  /** Depth to dig below the floor, bed included, mm. */
+  readonly digMm: number
+}
+
+export interface DrainRun {
+  readonly part: PartId
+  readonly lengthMm: number
+  readonly slopeMmPerM: number
+  readonly odMm: number
+  readonly wallMm: number
+  readonly bedMm: number
+  readonly coverMm: number
+  readonly high: DrainStation
+  readonly low: DrainStation
+  /** Where cover is least. */
+  readonly tightest: DrainStation
+  /** One for each trough outlet that drops into this line, in order from the high end. */
+  readonly outlets: readonly DrainStation[]
+}
+
+/** The stack of one line of a row at its outlet, levels from the benchmark's zero, mm, top to bottom. */
+export interface LevelStack {
+  readonly part: PartId
+  readonly line: number
+  readonly at: Point
+  readonly levels: readonly { readonly name: string; readonly levelMm: number }[]
+}
+
+export interface Levels {
+  /** Site level of the rack datum: the floor under the highest foot; 0 where nothing stands. */
+  readonly datumMm: number
+  readonly highest: Foot | undefined
+  readonly feet: ReadonlyMap<PartId, readonly Foot[]>
+  readonly drains: ReadonlyMap<PartId, DrainRun>
+}
+
+/** Where water passes from one part into another. `gapMm` is the distance on the floor between the two. */
+export interface Join {
+  readonly kind: 'outlet-to-drain' | 'drain-to-pit' | 'zone-to-main' | 'main-to-pump'
+  readonly from: PartId
+  /** Undefined where nothing is in reach. */
+  readonly to: PartId | undefined
+  readonly at: Place
+  /** Along the receiving line from its high end or first point, mm; 0 for a pit. */
+  readonly alongMm: number
+  readonly gapMm: number
+  /** Line of the row, 1-based; 0 where there is none. */
+  readonly line: number
+}

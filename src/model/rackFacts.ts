@@ -1,0 +1,58 @@
+import type { Heading } from '../geometry/motion'
+import type { Point } from '../geometry/point'
+
+/** One long face of a row, where people and carts work it. */
+export interface RackFace {
+  readonly from: Point
+  readonly to: Point
+  /** Out of the row, into the aisle. */
+  readonly facing: Heading
+}
+
+/**
+ * What a row of racks says about itself beside its built things, so that checks need not know its parameters.
+ * Heights are mm above the rack datum; widths and gaps are mm.
+ */
+export interface RackFacts {
+  readonly racks: number
+  readonly lines: number
+  readonly stations: number
+  readonly towers: number
+  readonly sites: number
+  readonly pitchMm: number
+  readonly lineSpacingMm: number
+  /** Each line's distance from the left and from the right face, canopy included, mm. */
+  readonly lineReachMm: readonly number[]
+  readonly bodyMm: number
+  /** Least clear gap along the row between a hanger bar and a riser, and between a bar and a sleeve (Infinity without one). */
+  readonly barToRiserMm: number
+  readonly barToSleeveMm: number
+  readonly runMm: number
+  /** Longest single-fall run that the tip window allows with this gutter and fall. */
+  readonly longestRunMm: number
+  readonly tipMm: number
+  /** Tip height that the fall, the trough and the bearers ask for; above `tipMm` where a fixed riser is too short. */
+  readonly tipNeededMm: number
+  readonly lipHighMm: number
+  readonly lipLowMm: number
+  readonly invertHighMm: number
+  readonly invertOutletMm: number
+  readonly invertLowMm: number
+  readonly bearerTopMm: number
+  readonly barTopMm: number
+  readonly lateralMm: number
+  /** Highest point while a tower is lifted off. */
+  readonly liftTopMm: number
+  /** Riser foot to hole centre, plain hole and sleeve (or big stick) hole, and what the conduit lies on. */
+  readonly plainHoleMm: number
+  readonly sleeveHoleMm: number
+  readonly plainHoleBottomMm: number
+  readonly sleeveHoleBottomMm: number
+  readonly riserMm: number
+  readonly riserNeededMm: number
+  readonly tipWidthMm: number
+  /** Inside width of the trough at the depth where the tip hangs. */
+  readonly troughAtTipMm: number
+  readonly leftFace: RackFace
+  readonly rightFace: RackFace
+}

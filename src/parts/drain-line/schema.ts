@@ -1,0 +1,39 @@
+import * as z from 'zod/mini'
+import { choice, fall, length, level, point } from '../../model/fields'
+import { inches } from '../../units/length'
+import { inchesPerFoot } from '../../units/slope'
+import { baseFields } from '../base'
+
+/** Buried pipe that falls from its first point to its last. */
+export const drainLineSchema = z.object({
+  ...baseFields,
+  kind: z.literal('drain-line'),
+  points: z.array(point).check(z.minLength(2), z.maxLength(200)),
+  pipe: choice(['drain-2in', 'drain-3in', 'drain-4in', 'drain-6in'], 'drain-4in', {
+    label: 'Pipe',
+    group: 'Drain',
+    choices: {
+      'drain-2in': '2 in drain',
+      'drain-3in': '3 in drain',
+      'drain-4in': '4 in drain',
+      'drain-6in': '6 in drain',
+    },
+  }),
+  slope: fall(inchesPerFoot(1 / 8), { label: 'Fall', group: 'Drain' }, -inchesPerFoot(1), inchesPerFoot(2)),
+  leastSlope: fall(
+    inchesPerFoot(1 / 8),
+    { label: 'Least fall allowed', group: 'Drain' },
+    0,
+    inchesPerFoot(2),
+  ),
+  coverMm: length(inches(3), { label: 'Least cover', group: 'Drain' }, 0, inches(60)),
+  bedMm: length(inches(2), { label: 'Sand bed', group: 'Drain' }, 0, inches(12)),
+  trenchMm: length(inches(10), { label: 'Trench width', group: 'Drain' }, inches(4), inches(48)),
+  /** Invert at the high end from the benchmark; null: as high as the cover allows. */
+  startInvertMm: z._default(
+    z.nullable(level(inches(-8), { label: 'Invert at the high end', group: 'Drain' })),
+    null,
+  ),
+})
+
+export type DrainLine = z.infer<typeof drainLineSchema>

@@ -1,0 +1,24 @@
+import * as z from 'zod/mini'
+import { choice, level, point } from '../../model/fields'
+import { inches } from '../../units/length'
+import { baseFields } from '../base'
+
+/** Pump line: from its first point, at a pump, to its last. */
+export const mainSchema = z.object({
+  ...baseFields,
+  kind: z.literal('main'),
+  points: z.array(point).check(z.minLength(2), z.maxLength(200)),
+  pipe: choice(['pe-1', 'pe-1-1/4', 'pe-1-1/2', 'pe-2'], 'pe-2', {
+    label: 'Pipe',
+    group: 'Main',
+    choices: {
+      'pe-1': '1 in poly pipe',
+      'pe-1-1/4': '1-1/4 in poly pipe',
+      'pe-1-1/2': '1-1/2 in poly pipe',
+      'pe-2': '2 in poly pipe',
+    },
+  }),
+  heightMm: level(inches(4), { label: 'Centre above floor', group: 'Main' }),
+})
+
+export type Main = z.infer<typeof mainSchema>

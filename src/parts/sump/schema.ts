@@ -1,0 +1,27 @@
+import * as z from 'zod/mini'
+import { heading, length, level, point } from '../../model/fields'
+import { inches } from '../../units/length'
+import { baseFields } from '../base'
+
+const levelOf = (inch: number, label: string) =>
+  level(inches(inch), { label, group: 'Levels from benchmark' })
+
+/** An in-ground pit. `at` is its middle; `lengthMm` runs along `heading`. Levels from the benchmark's zero, top to bottom. */
+export const sumpSchema = z.object({
+  ...baseFields,
+  kind: z.literal('sump'),
+  at: point,
+  heading: z._default(heading, 90),
+  lengthMm: length(inches(114), { label: 'Length', group: 'Pit' }, inches(12), inches(600)),
+  widthMm: length(inches(36), { label: 'Width', group: 'Pit' }, inches(12), inches(600)),
+  rimMm: levelOf(0, 'Rim'),
+  overflowMm: levelOf(-13, 'Overflow invert'),
+  drainBackMm: levelOf(-14, 'Drain-back level'),
+  runningMm: levelOf(-22.5, 'Running level'),
+  makeUpMm: levelOf(-23.5, 'Make-up opens'),
+  lowAlarmMm: levelOf(-27, 'Low alarm'),
+  pumpOffMm: levelOf(-29, 'Pump off'),
+  bottomMm: levelOf(-37, 'Bottom'),
+})
+
+export type Sump = z.infer<typeof sumpSchema>
