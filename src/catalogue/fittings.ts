@@ -1,0 +1,62 @@
+import { COMMON_PRACTICE, finder } from './lookup'
+
+/** Heading of the shop list under which an item stands. */
+export type FittingGroup = 'growing' | 'feet' | 'conduit' | 'gutter' | 'drain' | 'water' | 'fasteners'
+
+/** A thing that is counted, never cut. */
+export interface FittingItem {
+  readonly key: string
+  readonly title: string
+  readonly group: FittingGroup
+  readonly source: string
+}
+
+const group = (name: FittingGroup, titles: Readonly<Record<string, string>>): readonly FittingItem[] =>
+  Object.entries(titles).map(([key, title]) => ({ key, title, group: name, source: COMMON_PRACTICE }))
+
+export const fittings: readonly FittingItem[] = [
+  ...group('growing', {
+    tower: 'Tower',
+    hook: 'Tower hook, closed loop',
+  }),
+  ...group('feet', {
+    'foot-plate': 'Foot plate, 8 x 16 x 2 in block',
+    'foot-shim': 'Foot shim stack',
+  }),
+  ...group('conduit', {
+    'end-cap': 'Conduit end cap',
+    'bar-stop': 'Hanger bar stop',
+  }),
+  ...group('gutter', {
+    'gutter-joiner': 'Gutter joiner',
+    'gutter-end-cap': 'Gutter end cap',
+    'gutter-outlet': 'Gutter outlet',
+    'gutter-strap': 'Gutter strap to bearer',
+    'gutter-shim': 'Gutter shim stack',
+  }),
+  ...group('drain', {
+    drop: 'Drop tube, outlet to drain',
+    'drain-hole': 'Hole in the drain crown',
+    'drain-cap': 'Drain end cap',
+  }),
+  ...group('water', {
+    'main-tee': 'Tee or saddle on the main',
+    'main-cap': 'Main end cap',
+    union: 'Union',
+    'ball-valve': 'Ball valve',
+    'trim-valve': 'Trim valve',
+    elbow: 'Elbow',
+    tee: 'Tee',
+    'reducing-coupling': 'Reducing coupling',
+    'lateral-flush-cap': 'Lateral flush cap',
+    'sight-tube': 'Sight tube',
+    barb: 'Microtube barb',
+  }),
+  ...group('fasteners', {
+    screw: 'Screw, 2-1/2 in coated',
+    'sleeve-screw': 'Self-drilling screw, #8 x 3/4 in',
+  }),
+]
+
+/** The counted item of a key, such as `gutter-joiner`. */
+export const fittingOf: (key: string) => FittingItem = finder('fitting', fittings, (item) => item.key)
