@@ -5,6 +5,9 @@ import type { Finding } from '../model/finding'
 import type { PartId } from '../model/ids'
 import type { Join, Levels } from '../model/levels'
 import type { Site } from '../model/site'
+import type { Writer } from '../units/writer'
+import type { Writer } from '../units/writer'
+import type { Aisle } from './aisles'
 
 /** What is known of the whole bay when the checks run. Checks read built things; which kind they came from they never ask. */
 export interface Bay {
@@ -13,11 +16,11 @@ export interface Bay {
   readonly site: Site
   readonly built: readonly Built[]
   readonly builtOf: ReadonlyMap<PartId, Built>
-  readonly nameOf: (part: PartId) => string
   readonly joins: readonly Join[]
   readonly levels: Levels
   /** Clear height above the floor at a place, mm. */
   readonly headroomAt: (x: number, y: number) => number
+  readonly aisles: readonly Aisle[]
   /** Widest cart, mm, that comes alongside each row from a door that carts use. */
   readonly carts: ReadonlyMap<PartId, CartReach>
 }
@@ -26,30 +29,33 @@ export interface Bay {
 export interface CartReach {
   readonly leftMm: number
   readonly rightMm: number
+  /** The same for the two ends of the row: room to turn round it. */
+  readonly startMm: number
+  readonly endMm: number
+}
+
+/** How a finding's numbers and things are written for one reader. */
+export interface Words extends Writer {
+  readonly name: (part: PartId) => string
 }
 
 interface RuleBase {
   /** Thing-what-limit, such as `aisle-width-min`. */
   readonly id: string
   readonly title: string
-  /** Where the limit comes from: publication with table, or `common practice, no source`. */
+  /** The limit in one line, and where it comes from: publication with table, or `common practice, no source`. */
   readonly limit: string
   readonly source: string
   /** One sentence: how such a finding is usually mended. */
   readonly mending: string
-  /** The words of a finding, without its mend. `length` writes a length in the reader's units. */
-  readonly say: (finding: Finding, write: Writer) => string
-}
-
-export interface Writer {
-  readonly length: (mm: number) => string
-  readonly fall: (mmPerM: number) => string
+  /** What is wrong and by how much, in one sentence or two. */
+  readonly say: (finding: Finding, words: Words) => string
 }
 
 /** A rule that looks at one part alone: remembered for as long as the part's built things are the same. */
 export interface PartRule extends RuleBase {
   readonly over: 'part'
-  readonly check: (built: Built, bay: Pick<Bay, 'nameOf' | 'settings' | 'house'>) => readonly Finding[]
+  readonly check: (built: Built, settings: Settings) => readonly Finding[]
 }
 
 /** A rule over the whole bay. */

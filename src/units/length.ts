@@ -4,7 +4,15 @@
  */
 export const MM_PER_INCH = 25.4
 export const INCHES_PER_FOOT = 12
+export const MM_PER_M = 1000
+export const MM_PER_CM = 10
 export const TICKS_PER_MM = 320
+
+/** What a reader measures in; lengths inside are millimetres whichever it is. */
+export type Units = 'feet-inches' | 'metric'
+
+/** No length on a farm is longer, mm; sums of such lengths stay exact in ticks. */
+export const LONGEST_MM = 2_000_000
 
 /** Inches to millimetres. */
 export const inches = (value: number): number => value * MM_PER_INCH

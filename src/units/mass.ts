@@ -1,9 +1,8 @@
-import { INCHES_PER_FOOT, MM_PER_INCH } from './length'
+import { INCHES_PER_FOOT, MM_PER_INCH, MM_PER_M } from './length'
 
 /** International avoirdupois pound, exact since 1959. */
-export const KG_PER_POUND = 0.45359237
+const KG_PER_POUND = 0.45359237
 
-const MM_PER_M = 1000
 const M_PER_FOOT = (INCHES_PER_FOOT * MM_PER_INCH) / MM_PER_M
 
 /** Pounds to kilograms. */
