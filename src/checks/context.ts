@@ -6,7 +6,6 @@ import type { PartId } from '../model/ids'
 import type { Join, Levels } from '../model/levels'
 import type { Site } from '../model/site'
 import type { Writer } from '../units/writer'
-import type { Writer } from '../units/writer'
 import type { Aisle } from './aisles'
 
 /** What is known of the whole bay when the checks run. Checks read built things; which kind they came from they never ask. */
