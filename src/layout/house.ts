@@ -1,6 +1,6 @@
 import * as z from 'zod/mini'
 import { choice, length, level, point, text } from '../model/fields'
-import { inches } from '../units/length'
+import { inches, onTick } from '../units/length'
 
 /** What is under the floor, with its depth to the top of it. */
 const service = z.object({
@@ -46,7 +46,7 @@ export const houseSchema = z.object({
       /** Its level in the file's own levels. */
       levelMm: level(0, { label: 'Benchmark level', group: 'House' }),
     }),
-    { at: { x: 0, y: 0 }, name: 'Benchmark', valueMm: inches(1200), levelMm: 0 },
+    { at: { x: 0, y: 0 }, name: 'Benchmark', valueMm: onTick(inches(1200)), levelMm: 0 },
   ),
   services: z._default(z.array(service).check(z.maxLength(200)), []),
   /** Degrees clockwise from the plan's up to true north. */

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini'
-import { choice, count, fall, length, text, toggle } from '../model/fields'
-import { inches } from '../units/length'
+import { choice, count, fall, length, text, tickMm, toggle } from '../model/fields'
+import { inches, onTick } from '../units/length'
 import { inchesPerFoot } from '../units/slope'
 
 /** A finding that the builder lives with; the reason prints on the sheet. */
@@ -45,8 +45,8 @@ export const settingsSchema = z.object({
   kerfMm: length(inches(1 / 8), { label: 'Saw kerf', group: 'Saw' }, 0, inches(0.5)),
   trimMm: length(0, { label: 'End trim', group: 'Saw' }, 0, inches(2)),
   lumberMm: z._default(
-    z.array(z.number().check(z.gte(inches(24)), z.lte(inches(480)))).check(z.minLength(1), z.maxLength(12)),
-    [inches(120), inches(144)],
+    z.array(tickMm(inches(24), inches(480))).check(z.minLength(1), z.maxLength(12)),
+    [onTick(inches(120)), onTick(inches(144))],
   ),
   issue: count(1, { label: 'Issue number', group: 'Paper' }, 1, 9999),
   place: text('', { label: 'Farm or place', group: 'Paper' }, 120),

@@ -20,10 +20,14 @@ export interface FieldMeta extends FieldWords {
 export const fields = z.registry<FieldMeta>()
 
 /** Nothing on a farm is longer, and sums of such lengths stay exact. */
-const LONGEST_MM = 2_000_000
+export const LONGEST_MM = 2_000_000
 
-const tickMm = (minMm: number, maxMm: number) =>
-  z.pipe(z.number().check(z.gte(minMm), z.lte(maxMm)), z.transform(onTick))
+/**
+ * A number of mm kept on the tick. It is rounded before it is compared, and with bounds on the tick too: 24 in is
+ * 609.5999... in floating point, and must pass where 24 in is the most.
+ */
+export const tickMm = (minMm: number, maxMm: number) =>
+  z.number().check(z.overwrite(onTick), z.gte(onTick(minMm)), z.lte(onTick(maxMm)))
 
 /** A length of at least 0 unless `minMm` says otherwise, mm, kept on the tick. */
 export const length = (defaultMm: number, meta: FieldWords, minMm = 0, maxMm = LONGEST_MM) =>
