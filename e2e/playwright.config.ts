@@ -1,0 +1,39 @@
+import { defineConfig } from '@playwright/test'
+
+const PORT = 4199
+const address = `http://localhost:${PORT}/`
+const isBuildServer = process.env.CI === 'true'
+
+/** Journeys through the built app, in the Chromium that .ci/test.mjs found. `npm run build` comes first. */
+export default defineConfig({
+  testDir: '.',
+  outputDir: '../test-results',
+  workers: 2,
+  fullyParallel: true,
+  retries: 0,
+  forbidOnly: isBuildServer,
+  timeout: 30_000,
+  reporter: [['list'], ['json', { outputFile: '../.cache/playwright.json' }]],
+  use: {
+    baseURL: address,
+    viewport: { width: 1280, height: 800 },
+    screenshot: 'only-on-failure',
+    launchOptions: {
+      executablePath: process.env.CHROMIUM_PATH ?? '/usr/bin/chromium',
+      args: [
+        // A build server's root may not start Chromium's sandbox; the only page it sees is ours.
+        '--no-sandbox',
+        '--disable-gpu',
+        '--disable-background-networking',
+        '--disable-component-update',
+        '--disable-sync',
+      ],
+    },
+  },
+  webServer: {
+    command: `npx --no-install vite preview --port ${PORT} --strictPort`,
+    cwd: '..',
+    url: address,
+    reuseExistingServer: !isBuildServer,
+  },
+})
