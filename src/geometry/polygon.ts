@@ -1,6 +1,6 @@
 import { boxOf, overlaps, type Box } from './box'
 import { between, distance, type Point } from './point'
-import { nearestOnSegment, segmentsCross, TOUCH_MM } from './segment'
+import { nearestOnSegment, segmentsCross, TOUCH_MM, turnOf } from './segment'
 
 /** Polygons here are simple outlines in either direction; the last point joins the first. */
 export type Polygon = readonly Point[]
@@ -19,7 +19,7 @@ export const signedArea = (polygon: Polygon): number => {
   // Measured from a corner, not from the house's zero, so that a small shape far out keeps its digits.
   if (!origin) return 0
   forEachEdge(polygon, (from, to) => {
-    twice += (from.x - origin.x) * (to.y - origin.y) - (to.x - origin.x) * (from.y - origin.y)
+    twice += turnOf(origin, from, to)
   })
   return twice / 2
 }

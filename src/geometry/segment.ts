@@ -8,6 +8,10 @@ const PARALLEL_SINE = 1e-12
 
 const clampShare = (t: number): number => Math.min(1, Math.max(0, t))
 
+/** Twice the signed area of the triangle o, p, q, mm²: positive where q lies left of the way from o to p. */
+export const turnOf = (o: Point, p: Point, q: Point): number =>
+  (p.x - o.x) * (q.y - o.y) - (p.y - o.y) * (q.x - o.x)
+
 /** The point of the segment a-b nearest to `p`; both ends belong to the segment. */
 export const nearestOnSegment = (a: Point, b: Point, p: Point): Point => {
   const dx = b.x - a.x
