@@ -1,6 +1,6 @@
 // npm test: every check of the project, in one go. A step that fails does not hide the ones after it.
 import './node.mjs'
-import { rmSync } from 'node:fs'
+import { existsSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
 import { findBrowser } from './browser.mjs'
 import { run, runTool, top } from './command.mjs'
@@ -9,11 +9,16 @@ import { playwrightTally, sum, vitestTally } from './tally.mjs'
 
 const UNIT_REPORT = join(top, '.cache/vitest.json')
 const BROWSER_REPORT = join(top, '.cache/playwright.json')
+const BUILT = join(top, 'dist')
 
 const unitTests = () =>
   runTool('vitest', ['run', '--reporter=default', '--reporter=json', '--outputFile.json=.cache/vitest.json'])
 
 const browserTests = async () => {
+  if (!existsSync(join(BUILT, 'index.html'))) {
+    console.error('Not run: there is no built app to test.')
+    return false
+  }
   const browser = await findBrowser()
   if (browser === undefined) {
     console.error(
@@ -48,7 +53,9 @@ if (!(await install())) {
   console.error('The packages could not be installed; npm says why above.')
   process.exit(1)
 }
-for (const report of [UNIT_REPORT, BROWSER_REPORT]) rmSync(report, { force: true })
+// What an earlier run left would pass for this one's.
+for (const leftover of [UNIT_REPORT, BROWSER_REPORT, BUILT])
+  rmSync(leftover, { force: true, recursive: true })
 
 const results = []
 for (const step of steps) results.push(await runStep(step))
