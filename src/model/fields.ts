@@ -1,5 +1,5 @@
 import * as z from 'zod/mini'
-import { onTick } from '../units/length'
+import { LONGEST_MM, onTick } from '../units/length'
 
 /** The words of a field, as the inspector shows them. */
 export interface FieldWords {
@@ -18,9 +18,6 @@ export interface FieldMeta extends FieldWords {
 }
 
 export const fields = z.registry<FieldMeta>()
-
-/** Nothing on a farm is longer, and sums of such lengths stay exact. */
-export const LONGEST_MM = 2_000_000
 
 /**
  * A number of mm kept on the tick. It is rounded before it is compared, and with bounds on the tick too: 24 in is
