@@ -22,6 +22,7 @@ export const fittings: readonly FittingItem[] = [
   ...group('feet', {
     'foot-plate': 'Foot plate, 8 x 16 x 2 in block',
     'foot-shim': 'Foot shim stack',
+    'trough-block': 'Trough block, 8 x 16 in, packed to height',
   }),
   ...group('conduit', {
     'end-cap': 'Conduit end cap',
@@ -38,10 +39,13 @@ export const fittings: readonly FittingItem[] = [
     drop: 'Drop tube, outlet to drain',
     'drain-hole': 'Hole in the drain crown',
     'drain-cap': 'Drain end cap',
+    'drain-bend': 'Drain bend',
+    'drain-cleanout': 'Drain cleanout with plug',
   }),
   ...group('water', {
     'main-tee': 'Tee or saddle on the main',
     'main-cap': 'Main end cap',
+    pump: 'Pump',
     union: 'Union',
     'ball-valve': 'Ball valve',
     'trim-valve': 'Trim valve',
