@@ -1,0 +1,95 @@
+/**
+ * A cutting problem. All lengths are whole ticks (1/320 mm), so that sums of kerfs and pieces never drift and two
+ * pieces that just fit on a board just fit here.
+ */
+export interface CuttingProblem {
+  readonly pieces: readonly Piece[]
+  readonly stocks: readonly Stock[]
+  readonly saw: Saw
+}
+
+export interface Piece {
+  readonly lengthTicks: number
+  readonly count: number
+  /** How much shorter the crew may cut it. */
+  readonly minusTicks: number
+  readonly rule: PieceRule
+}
+
+export type PieceRule =
+  | { readonly kind: 'exact' }
+  /** A whole board of this stock in `parts` equal mates. */
+  | { readonly kind: 'equal-parts'; readonly parts: number; readonly stockTicks: number }
+  /** A whole board of this stock as it comes. */
+  | { readonly kind: 'uncut'; readonly stockTicks: number }
+
+export interface Stock {
+  readonly lengthTicks: number
+}
+
+export interface Saw {
+  /** What each cut turns to dust. */
+  readonly kerfTicks: number
+  /**
+   * What is squared off the first end of each board that is cut; the trim is a cut of its own, so a trimmed board
+   * loses `trimTicks` and one kerf. 0: the boards come square.
+   */
+  readonly trimTicks: number
+}
+
+/**
+ * How far a mate may be short of its length: n mates share a board whose ticks n need not divide, so the last is
+ * marked a tick from the others.
+ */
+const MATE_TICKS = 1
+
+/** What is left of a board once its end is square. */
+const squared = (stockTicks: number, { kerfTicks, trimTicks }: Saw): number =>
+  trimTicks > 0 ? stockTicks - trimTicks - kerfTicks : stockTicks
+
+/**
+ * Length that a board offers, counted so that every piece takes its length and one kerf: n pieces need n - 1 kerfs
+ * when the last offcut is nothing, so the board is one kerf longer than it is. A piece that leaves a sliver thinner
+ * than the kerf is cut all the same; the saw eats the sliver.
+ */
+export const roomOf = (stockTicks: number, saw: Saw): number => squared(stockTicks, saw) + saw.kerfTicks
+
+/** The shortest that a piece may be cut. */
+export const leastOf = ({ lengthTicks, minusTicks }: Piece): number => Math.max(1, lengthTicks - minusTicks)
+
+/** Length of each of the equal mates of a board, in whole ticks. */
+export const mateOf = (stockTicks: number, parts: number, saw: Saw): number =>
+  Math.floor((roomOf(stockTicks, saw) - parts * saw.kerfTicks) / parts)
+
+/**
+ * Whether a board of the rule's own stock makes the piece. Where it can't (the stock is not on offer, or an end trim
+ * leaves the mates too short) the piece is cut like any other.
+ */
+export const canKeepRule = (piece: Piece, { stocks, saw }: CuttingProblem): boolean => {
+  const { rule } = piece
+  if (rule.kind === 'exact' || !stocks.some((stock) => stock.lengthTicks === rule.stockTicks)) return false
+  const made = rule.kind === 'uncut' ? rule.stockTicks : mateOf(rule.stockTicks, rule.parts, saw) + MATE_TICKS
+  return made >= leastOf(piece)
+}
+
+/** Stock lengths on offer, shortest first, each once. */
+export const offered = ({ stocks }: CuttingProblem): number[] =>
+  [...new Set(stocks.map((stock) => stock.lengthTicks))].sort((a, b) => a - b)
+
+const requireTicks = (noun: string, ticks: number, least: number): void => {
+  if (!Number.isSafeInteger(ticks) || ticks < least)
+    throw new RangeError(`A ${noun} must be a whole number of at least ${least}, not ${ticks}.`)
+}
+
+/** Throws a RangeError where a number of the problem is not whole or is negative; nothing inside checks again. */
+export const requireWhole = ({ pieces, stocks, saw }: CuttingProblem): void => {
+  requireTicks('kerf in ticks', saw.kerfTicks, 0)
+  requireTicks('end trim in ticks', saw.trimTicks, 0)
+  for (const stock of stocks) requireTicks('stock length in ticks', stock.lengthTicks, 1)
+  for (const piece of pieces) {
+    requireTicks('piece length in ticks', piece.lengthTicks, 1)
+    requireTicks('piece count', piece.count, 0)
+    requireTicks('piece tolerance in ticks', piece.minusTicks, 0)
+    if (piece.rule.kind === 'equal-parts') requireTicks('number of equal parts', piece.rule.parts, 1)
+  }
+}

@@ -1,0 +1,205 @@
+import { describe, expect, test } from 'vitest'
+import { firstPlan } from '../../../src/solvers/cutting/firstPlan'
+import type { CuttingPlan } from '../../../src/solvers/cutting/plan'
+import { cutFrom, equalParts, exact, inch, pieces, uncut } from './sampleLumber'
+import { faultsOf } from './verifier'
+
+/** Boards bought as [inches, count], longest first. */
+const boughtIn = (plan: CuttingPlan) =>
+  plan.bought.map(({ stockTicks, count }) => [stockTicks / inch(1), count])
+
+/** How many like pieces one board of a stock gives, by buying for that many and one more. */
+const fitsOnOne = (count: number, lengthIn: number, stockIn: number, kerf = 1 / 8, minusIn = 0) =>
+  firstPlan(cutFrom([stockIn], [pieces(count, lengthIn, exact, minusIn)], { kerf })).boardCount === 1
+
+describe('kerf between pieces', () => {
+  // Hand arithmetic: n pieces need n p + (n - 1) k.
+  test.each([
+    [2, 59.9375, 120, 1 / 8, true],
+    [2, 60, 120, 1 / 8, false],
+    [2, 60, 120.125, 1 / 8, true],
+    [2, 59.953125, 120, 3 / 32, true],
+    [2, 71.9375, 144, 1 / 8, true],
+    [2, 72, 144, 1 / 8, false],
+    [4, 29.90625, 120, 1 / 8, true],
+    [4, 30, 120, 1 / 8, false],
+    [2, 60, 120, 0, true],
+    [3, 43.5, 144, 1 / 8, true],
+    [4, 43.5, 144, 1 / 8, false],
+  ])('%d of %f in from %f in with a kerf of %f in: %s', (count, lengthIn, stockIn, kerf, fits) => {
+    expect(fitsOnOne(count, lengthIn, stockIn, kerf)).toBe(fits)
+  })
+
+  test('14 sleeves of 8-1/4 in from a 10 ft stick with a 1/16 in kerf, and no more', () => {
+    // Worked example of the trade notes, hand arithmetic: 14 x 8.25 + 13/16 = 116.3125; a 15th needs 124.6.
+    expect(fitsOnOne(14, 8.25, 120, 1 / 16)).toBe(true)
+    expect(fitsOnOne(15, 8.25, 120, 1 / 16)).toBe(false)
+  })
+
+  test('a sliver thinner than the kerf is eaten by one more cut and is no offcut', () => {
+    const plan = firstPlan(cutFrom([120], [pieces(1, 119.9375)]))
+    expect(plan.boards).toEqual([
+      {
+        stockTicks: inch(120),
+        count: 1,
+        offcutTicks: 0,
+        cuts: [{ piece: 0, lengthTicks: inch(119.9375), count: 1 }],
+      },
+    ])
+  })
+
+  test('what is left after the last cut is the offcut', () => {
+    const plan = firstPlan(cutFrom([144], [pieces(2, 66)]))
+    expect(plan.boards[0]?.offcutTicks).toBe(inch(11.75))
+  })
+})
+
+describe('tolerance', () => {
+  test('two 60 in pieces come from 10 ft when each may be 1/16 in short, and are cut 59-15/16', () => {
+    const problem = cutFrom([120], [pieces(2, 60, exact, 1 / 16)])
+    const plan = firstPlan(problem)
+    expect(plan.boards[0]?.cuts).toEqual([{ piece: 0, lengthTicks: inch(59.9375), count: 2 }])
+    expect(faultsOf(plan, problem)).toEqual([])
+  })
+
+  test('is not touched where it buys nothing', () => {
+    const plan = firstPlan(cutFrom([120], [pieces(2, 50, exact, 1)]))
+    expect(plan.boards[0]?.cuts[0]?.lengthTicks).toBe(inch(50))
+  })
+
+  test('what a board has to spare goes back to its pieces', () => {
+    // 3 x 40 + 2/8 is 1/4 in over 120: a whole inch each is allowed, a twelfth is taken.
+    const plan = firstPlan(cutFrom([120], [pieces(3, 40, exact, 1)]))
+    expect(plan.boardCount).toBe(1)
+    expect(plan.boards[0]?.cuts[0]?.lengthTicks).toBe(Math.floor((inch(120) - 2 * inch(1 / 8)) / 3))
+  })
+
+  test('a piece a little longer than any board is cut to the board', () => {
+    const plan = firstPlan(cutFrom([120], [pieces(5, 120.125, exact, 1 / 4)]))
+    expect(boughtIn(plan)).toEqual([[120, 5]])
+    expect(plan.tooLong).toEqual([])
+  })
+})
+
+describe('equal parts', () => {
+  test('halving 10 and 12 ft boards gives 59-15/16 and 71-15/16 in', () => {
+    const problem = cutFrom(
+      [120, 144],
+      [pieces(10, 59.9375, equalParts(2, 120)), pieces(4, 71.9375, equalParts(2, 144))],
+    )
+    const plan = firstPlan(problem)
+    expect(boughtIn(plan)).toEqual([
+      [144, 2],
+      [120, 5],
+    ])
+    expect(plan.boards.map((board) => board.offcutTicks)).toEqual([0, 0])
+  })
+
+  test('keep to their own stock though a longer one would do', () => {
+    expect(boughtIn(firstPlan(cutFrom([120, 240], [pieces(4, 59.9375, equalParts(2, 120))])))).toEqual([
+      [120, 2],
+    ])
+  })
+
+  test('the odd half leaves an offcut, and others are cut from it', () => {
+    const halved = pieces(3, 59.9375, equalParts(2, 120))
+    const alone = firstPlan(cutFrom([120], [halved]))
+    expect(alone.boards.map((board) => board.offcutTicks)).toEqual([0, inch(59.9375)])
+    const shared = firstPlan(cutFrom([120], [halved, pieces(1, 43.5)]))
+    expect(shared.boardCount).toBe(2)
+  })
+
+  test('three parts of a board that three does not divide may be a tick unequal', () => {
+    // (120 - 2/8)/3 in is 324442.67 ticks: each third is a tick short of the length drawn.
+    const problem = cutFrom([120], [{ ...pieces(3, 1, equalParts(3, 120)), lengthTicks: 324_443 }])
+    const plan = firstPlan(problem)
+    expect(plan.boardCount).toBe(1)
+    expect(faultsOf(plan, problem)).toEqual([])
+  })
+
+  test('with a 1/2 in end trim a 12 ft board no longer gives two risers, so each takes a board', () => {
+    const wanted = [pieces(132, 71.9375, equalParts(2, 144))]
+    expect(boughtIn(firstPlan(cutFrom([144], wanted)))).toEqual([[144, 66]])
+    expect(boughtIn(firstPlan(cutFrom([144], wanted, { trim: 1 / 2 })))).toEqual([[144, 132]])
+  })
+
+  test('of a stock that is not on offer are cut like any piece', () => {
+    expect(boughtIn(firstPlan(cutFrom([192], [pieces(4, 59.9375, equalParts(2, 120))])))).toEqual([[192, 2]])
+  })
+})
+
+describe('uncut', () => {
+  test('takes a whole stick, whatever else is wanted, and no trim', () => {
+    const problem = cutFrom([120], [pieces(3, 120, uncut(120)), pieces(3, 8.25)], { kerf: 0, trim: 1 / 4 })
+    const plan = firstPlan(problem)
+    expect(boughtIn(plan)).toEqual([[120, 4]])
+    expect(faultsOf(plan, problem)).toEqual([])
+  })
+})
+
+describe('end trim', () => {
+  test('costs its own width and a cut', () => {
+    expect(firstPlan(cutFrom([120], [pieces(1, 119.625)], { trim: 1 / 4 })).boardCount).toBe(1)
+    expect(firstPlan(cutFrom([120], [pieces(1, 119.6875)], { trim: 1 / 4 })).tooLong).toEqual([
+      { piece: 0, count: 1 },
+    ])
+  })
+})
+
+describe('choice of stock', () => {
+  test('the length that wastes least is opened', () => {
+    expect(boughtIn(firstPlan(cutFrom([120, 144], [pieces(2, 119)])))).toEqual([[120, 2]])
+    expect(boughtIn(firstPlan(cutFrom([120, 144], [pieces(6, 47)])))).toEqual([[144, 2]])
+  })
+
+  test('the last board is bought as short as its pieces allow', () => {
+    expect(boughtIn(firstPlan(cutFrom([96, 192], [pieces(5, 47.9375)])))).toEqual([
+      [192, 1],
+      [96, 1],
+    ])
+  })
+
+  test('of equal length the fewer boards', () => {
+    expect(boughtIn(firstPlan(cutFrom([96, 192], [pieces(8, 47.5)])))).toEqual([[192, 2]])
+  })
+})
+
+describe('whatever is asked', () => {
+  test('nothing wanted buys nothing', () => {
+    expect(firstPlan(cutFrom([120], []))).toEqual({
+      boards: [],
+      bought: [],
+      boughtTicks: 0,
+      boardCount: 0,
+      tooLong: [],
+    })
+    expect(firstPlan(cutFrom([120], [pieces(0, 40), pieces(0, 60, uncut(120))])).boards).toEqual([])
+  })
+
+  test('pieces longer than any board are told apart, and the others are planned', () => {
+    const plan = firstPlan(cutFrom([120], [pieces(2, 130), pieces(2, 50)]))
+    expect(plan.tooLong).toEqual([{ piece: 0, count: 2 }])
+    expect(plan.boardCount).toBe(1)
+  })
+
+  test('no stock at all makes every piece too long', () => {
+    expect(firstPlan(cutFrom([], [pieces(2, 50), pieces(1, 60, equalParts(2, 120))])).tooLong).toEqual([
+      { piece: 0, count: 2 },
+      { piece: 1, count: 1 },
+    ])
+  })
+
+  test('10,000 like pieces are one line of boards', () => {
+    const plan = firstPlan(cutFrom([120, 144], [pieces(10_000, 36)]))
+    expect(plan.boards.length).toBeLessThanOrEqual(2)
+    expect(plan.boards.reduce((sum, board) => sum + board.count * (board.cuts[0]?.count ?? 0), 0)).toBe(
+      10_000,
+    )
+  })
+
+  test('a number that is not whole is refused with the number', () => {
+    const problem = cutFrom([120], [{ ...pieces(1, 1), lengthTicks: 0.5 }])
+    expect(() => firstPlan(problem)).toThrow('at least 1, not 0.5')
+    expect(() => firstPlan(cutFrom([120], [pieces(-1, 40)]))).toThrow('not -1')
+  })
+})
