@@ -1,0 +1,122 @@
+import { stockOf } from '../catalogue/stock'
+import type { StockItem } from '../catalogue/stock'
+import { straightLegs } from '../geometry/legs'
+import type { Built, CutRule, Stick, Tube } from '../model/built'
+import { toTicks } from '../units/length'
+
+/** Like pieces of one stock: one stop setting. */
+export interface PieceLine {
+  readonly lengthTicks: number
+  readonly cut: CutRule
+  readonly count: number
+  /** Each once, in order of the alphabet. */
+  readonly marks: readonly string[]
+  /** Least of the tolerances of these pieces: all of them keep it. */
+  readonly minusTicks: number
+}
+
+/** Lines of one stock by length and rule. */
+export type PieceLines = ReadonlyMap<string, PieceLine>
+
+/** Lines by catalogue key of their stock. */
+export type PieceTally = ReadonlyMap<string, PieceLines>
+
+type Growing = Map<string, Map<string, PieceLine>>
+
+const EXACT: CutRule = { kind: 'exact' }
+
+const ruleKey = (cut: CutRule): string => {
+  if (cut.kind === 'exact') return 'exact'
+  return cut.kind === 'uncut' ? `uncut:${cut.stockMm}` : `${cut.parts}:${cut.stockMm}`
+}
+
+const lineKey = ({ lengthTicks, cut }: PieceLine): string => `${lengthTicks} ${ruleKey(cut)}`
+
+const unite = (these: readonly string[], those: readonly string[]): readonly string[] =>
+  those.every((mark) => these.includes(mark)) ? these : [...new Set([...these, ...those])].sort()
+
+const merged = (a: PieceLine, b: PieceLine): PieceLine => ({
+  ...a,
+  count: a.count + b.count,
+  marks: unite(a.marks, b.marks),
+  minusTicks: Math.min(a.minusTicks, b.minusTicks),
+})
+
+const add = (tally: Growing, stock: string, key: string, line: PieceLine): void => {
+  const lines = tally.get(stock) ?? new Map<string, PieceLine>()
+  const before = lines.get(key)
+  lines.set(key, before === undefined ? line : merged(before, line))
+  tally.set(stock, lines)
+}
+
+const stickLine = ({ lengthMm, cut, mark, minusMm }: Stick): PieceLine => ({
+  lengthTicks: toTicks(lengthMm),
+  cut,
+  count: 1,
+  marks: [mark],
+  minusTicks: toTicks(minusMm),
+})
+
+/** A straight run: whole lengths of stock as they come, joined, and a rest cut to fit. */
+const runLines = (lengthMm: number, { lengthsMm }: StockItem, mark: string): PieceLine[] => {
+  const stockMm = Math.max(...lengthsMm)
+  const stockTicks = toTicks(stockMm)
+  const runTicks = toTicks(lengthMm)
+  const common = { marks: [mark], minusTicks: 0 }
+  return [
+    {
+      ...common,
+      lengthTicks: stockTicks,
+      cut: { kind: 'uncut', stockMm },
+      count: Math.floor(runTicks / stockTicks),
+    },
+    { ...common, lengthTicks: runTicks % stockTicks, cut: EXACT, count: 1 },
+  ]
+}
+
+/** Rigid pipe turns in a fitting, so each straight leg is its own run; what the tube has to spare goes on the last. */
+const runsOf = ({ path, lengthMm }: Tube, form: StockItem['form']): number[] => {
+  const legs = form === 'coil' ? [] : straightLegs(path)
+  const before = legs.slice(0, -1)
+  return [...before, lengthMm - before.reduce((sum, leg) => sum + leg, 0)]
+}
+
+const tubeLines = (tube: Tube): PieceLine[] => {
+  const item = stockOf(tube.stock)
+  return runsOf(tube, item.form).flatMap((runMm) => runLines(runMm, item, tube.role))
+}
+
+const tallyBuilt = ({ sticks, tubes }: Built): PieceTally => {
+  const tally: Growing = new Map()
+  const keep = (stock: string, line: PieceLine): void => {
+    // A length under half a tick is no piece: nothing is left to saw.
+    if (line.count > 0 && line.lengthTicks > 0) add(tally, stock, lineKey(line), line)
+  }
+  for (const stick of sticks) keep(stick.stock, stickLine(stick))
+  for (const tube of tubes) for (const line of tubeLines(tube)) keep(tube.stock, line)
+  return tally
+}
+
+const known = new WeakMap<Built, PieceTally>()
+
+const tallyOf = (built: Built): PieceTally => {
+  const before = known.get(built)
+  if (before !== undefined) return before
+  const tally = tallyBuilt(built)
+  known.set(built, tally)
+  return tally
+}
+
+/** The pieces of all parts together. A part that has not changed since it was last asked is not counted again. */
+export const tallyAll = (built: readonly Built[]): PieceTally => {
+  const all: Growing = new Map()
+  for (const each of built)
+    for (const [stock, lines] of tallyOf(each)) for (const [key, line] of lines) add(all, stock, key, line)
+  return all
+}
+
+/** Lines in the order of the stop: longest first, and of one length always in the same order. */
+export const longestFirst = (lines: PieceLines): PieceLine[] =>
+  [...lines]
+    .sort(([aKey, a], [bKey, b]) => b.lengthTicks - a.lengthTicks || (aKey < bKey ? -1 : 1))
+    .map(([, line]) => line)
