@@ -1,5 +1,8 @@
+import type { DrainStation } from '../geometry/drainProfile'
 import type { Place, Point } from '../geometry/point'
 import type { PartId } from './ids'
+
+export type { DrainStation }
 
 /** One foot of a rack: what the floor is there and what goes under it. All mm, levels from the benchmark's zero. */
 export interface Foot {
@@ -7,19 +10,6 @@ export interface Foot {
   readonly at: Point
   readonly groundMm: number
   readonly shimMm: number
-}
-
-/** A place along a drain line. */
-export interface DrainStation {
-  readonly at: Point
-  /** Along the line from its high end, mm. */
-  readonly alongMm: number
-  readonly groundMm: number
-  readonly invertMm: number
-  readonly crownMm: number
-  readonly coverMm: number
-  /** Depth to dig below the floor, bed included, mm. */
-  readonly digMm: number
 }
 
 export interface DrainRun {
