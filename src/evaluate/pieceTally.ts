@@ -21,7 +21,9 @@ export type PieceLines = ReadonlyMap<string, PieceLine>
 /** Lines by catalogue key of their stock. */
 export type PieceTally = ReadonlyMap<string, PieceLines>
 
-type Growing = Map<string, Map<string, PieceLine>>
+/** A tally while it is being counted. */
+type Sums = Map<string, { -readonly [K in keyof PieceLine]: PieceLine[K] }>
+type Growing = Map<string, Sums>
 
 const EXACT: CutRule = { kind: 'exact' }
 
@@ -35,18 +37,18 @@ const lineKey = ({ lengthTicks, cut }: PieceLine): string => `${lengthTicks} ${r
 const unite = (these: readonly string[], those: readonly string[]): readonly string[] =>
   those.every((mark) => these.includes(mark)) ? these : [...new Set([...these, ...those])].sort()
 
-const merged = (a: PieceLine, b: PieceLine): PieceLine => ({
-  ...a,
-  count: a.count + b.count,
-  marks: unite(a.marks, b.marks),
-  minusTicks: Math.min(a.minusTicks, b.minusTicks),
-})
-
+/** Counts in place: this runs for every line of every part in every frame of a drag. */
 const add = (tally: Growing, stock: string, key: string, line: PieceLine): void => {
-  const lines = tally.get(stock) ?? new Map<string, PieceLine>()
-  const before = lines.get(key)
-  lines.set(key, before === undefined ? line : merged(before, line))
+  const lines: Sums = tally.get(stock) ?? new Map()
   tally.set(stock, lines)
+  const sum = lines.get(key)
+  if (sum === undefined) {
+    lines.set(key, { ...line })
+    return
+  }
+  sum.count += line.count
+  sum.minusTicks = Math.min(sum.minusTicks, line.minusTicks)
+  sum.marks = unite(sum.marks, line.marks)
 }
 
 const stickLine = ({ lengthMm, cut, mark, minusMm }: Stick): PieceLine => ({
