@@ -1,0 +1,115 @@
+import { mirrorPoint, movePoint, type Mirror, type Motion } from '../geometry/motion'
+import { between, distance, length3, type Place, type Point } from '../geometry/point'
+import { segmentsOf, type Segment } from '../geometry/polyline'
+import { nearestOnSegment } from '../geometry/segment'
+import type { Handle } from '../model/partKind'
+import { feet } from '../units/length'
+import { onFloor } from './floor'
+
+/** A part that runs through points, two at least. */
+export interface Run {
+  readonly points: readonly Point[]
+}
+
+/** Fewer points make no run; more than `most` make no file. */
+const LEAST_POINTS = 2
+export const MOST_POINTS = 200
+
+/** Half the length of a run just dropped on the floor: it arrives one 10 ft stick long. */
+const HALF_NEW_RUN_MM = feet(5)
+
+/** Where pipe turns less than 5 degrees the joints take it up and no fitting is bought. Common practice, no source. */
+const STRAIGHT_RADIANS = Math.PI / 36
+
+const withPoints = <P extends Run>(part: P, points: readonly Point[]): P => ({
+  ...part,
+  points: points.map(onFloor),
+})
+
+/** The two ends of a new run, west to east, with its middle at a place. */
+export const newRun = ({ x, y }: Point): Point[] =>
+  [x - HALF_NEW_RUN_MM, x + HALF_NEW_RUN_MM].map((end) => onFloor({ x: end, y }))
+
+export const moveRun = <P extends Run>(part: P, motion: Motion): P =>
+  withPoints(
+    part,
+    part.points.map((p) => movePoint(p, motion)),
+  )
+
+export const mirrorRun = <P extends Run>(part: P, mirror: Mirror): P =>
+  withPoints(
+    part,
+    part.points.map((p) => mirrorPoint(p, mirror)),
+  )
+
+export const runHandles = ({ points }: Run): Handle[] =>
+  points.map((at, index) => ({ id: `p${index}`, at, does: 'Move this point' }))
+
+/** Index of the point that a handle such as `p2` stands for; -1 where there is none. */
+const pointOf = ({ points }: Run, handle: string): number =>
+  points.findIndex((_, index) => handle === `p${index}`)
+
+/** The run with one point elsewhere; the same run for an unknown handle. */
+export const dragRun = <P extends Run>(part: P, handle: string, to: Point): P => {
+  const index = pointOf(part, handle)
+  return index < 0 ? part : withPoints(part, part.points.with(index, to))
+}
+
+/** The legs that have a length: two points on one place make none. */
+export const legsOf = (points: readonly Point[]): Segment[] =>
+  segmentsOf(points).filter(({ lengthMm }) => lengthMm > 0)
+
+/** Index of the leg nearest to a place, counted from the first; 0 for a run without legs. */
+const nearestLeg = (points: readonly Point[], at: Point): number => {
+  const gaps = segmentsOf(points).map(({ from, to }) => distance(nearestOnSegment(from, to, at), at))
+  return Math.max(0, gaps.indexOf(Math.min(...gaps)))
+}
+
+/** The run led through one more place, in the leg nearest to it; the same run where it is full. */
+export const addRunPoint = <P extends Run>(part: P, at: Point): P => {
+  const { points } = part
+  return points.length < MOST_POINTS
+    ? withPoints(part, points.toSpliced(nearestLeg(points, at) + 1, 0, at))
+    : part
+}
+
+/** The run without one point; the same run where only two are left or the handle is unknown. */
+export const removeRunPoint = <P extends Run>(part: P, handle: string): P => {
+  const index = pointOf(part, handle)
+  if (index < 0 || part.points.length <= LEAST_POINTS) return part
+  return withPoints(part, part.points.toSpliced(index, 1))
+}
+
+/** How far the way turns from one leg to the next, 0 (straight on) to pi (back). */
+const turnRadians = (a: Segment, b: Segment): number => {
+  const ax = a.to.x - a.from.x
+  const ay = a.to.y - a.from.y
+  const bx = b.to.x - b.from.x
+  const by = b.to.y - b.from.y
+  return Math.abs(Math.atan2(ax * by - ay * bx, ax * bx + ay * by))
+}
+
+/** The points of a path where it turns sharply enough to need a fitting. */
+export const bendsOf = <P extends Point>(path: readonly P[]): P[] => {
+  const legs = legsOf(path)
+  return legs.slice(1).flatMap((leg, index) => {
+    const before = legs[index]
+    // The path's own point, which may have a level.
+    const at = path.find((p) => p === leg.from)
+    return before && at && turnRadians(before, leg) >= STRAIGHT_RADIANS ? [at] : []
+  })
+}
+
+/** Length of a path in space, mm. */
+export const pathLength = (path: readonly Place[]): number =>
+  path.slice(1).reduce((sum, to, index) => sum + length3(path[index] ?? to, to), 0)
+
+/** Where the words of a run stand: left of the middle of its longest leg, and upright where that leg runs north-south. */
+export const labelPlace = (points: readonly Point[], leftMm: number): { at: Point; upright: boolean } => {
+  const [longest] = legsOf(points).toSorted((a, b) => b.lengthMm - a.lengthMm)
+  if (!longest) return { at: points[0] ?? { x: 0, y: 0 }, upright: false }
+  const { from, to } = longest
+  const { x, y } = between(from, to, 0.5)
+  const upright = Math.abs(to.y - from.y) > Math.abs(to.x - from.x)
+  return { at: upright ? { x: x - leftMm, y } : { x, y: y + leftMm }, upright }
+}
