@@ -3,12 +3,13 @@ import { choice, fall, length, level, point } from '../../model/fields'
 import { inches } from '../../units/length'
 import { inchesPerFoot } from '../../units/slope'
 import { baseFields } from '../base'
+import { MOST_POINTS } from '../points'
 
 /** Buried pipe that falls from its first point to its last. */
 export const drainLineSchema = z.object({
   ...baseFields,
   kind: z.literal('drain-line'),
-  points: z.array(point).check(z.minLength(2), z.maxLength(200)),
+  points: z.array(point).check(z.minLength(2), z.maxLength(MOST_POINTS)),
   pipe: choice(['drain-2in', 'drain-3in', 'drain-4in', 'drain-6in'], 'drain-4in', {
     label: 'Pipe',
     group: 'Drain',

@@ -1,0 +1,96 @@
+import { describe, expect, test } from 'vitest'
+import { drainLine } from '../../../src/parts/drain-line/kind'
+import { drainLineSchema, type DrainLine } from '../../../src/parts/drain-line/schema'
+import { inches, toInches } from '../../../src/units/length'
+import { bodiesOf, extentOf } from '../../support/footprints'
+import { at, flatSite, inchesOf, sampleFloor, siteOn } from '../../support/site'
+
+const line = (more: Partial<DrainLine> = {}): DrainLine =>
+  drainLineSchema.parse({
+    kind: 'drain-line',
+    id: 'drain-line-1',
+    points: [at(30, 425), at(304, 425)],
+    ...more,
+  })
+
+describe('a drain line', () => {
+  test('of the sample bay lies at -8.23 in and comes out at -11.08 in', () => {
+    // Worked example of the trade notes, hand arithmetic.
+    const built = drainLine.derive(line(), siteOn(sampleFloor))
+    const [tube] = built.tubes
+    expect(tube!.path.map(({ z }) => Number(toInches(z).toFixed(2)))).toEqual([-8.23, -11.08])
+    expect(built.zFrom).toBe('benchmark')
+  })
+
+  test('a start typed by the builder stands, whatever the cover', () => {
+    const built = drainLine.derive(line({ startInvertMm: inches(-20) }), flatSite())
+    expect(built.tubes[0]!.path[0]!.z).toBe(inches(-20))
+  })
+
+  test('ends in one mouth at the invert of its last point', () => {
+    const { mouths, tubes } = drainLine.derive(line(), siteOn(sampleFloor))
+    expect(mouths).toEqual([{ role: 'drain-end', at: tubes[0]!.path.at(-1), line: 0, station: 0 }])
+  })
+
+  test('has a trench a leg, 10 in wide and as deep as the bed under its low end', () => {
+    const built = drainLine.derive(line({ points: [at(0, 0), at(96, 0), at(96, 48)] }), flatSite())
+    const trenches = bodiesOf(built, 'trench').map(extentOf)
+    // Hand arithmetic: 3 cover + 4.215 pipe + 2 bed at the start, 1/8 in/ft over 8 and 12 ft more.
+    expect(trenches).toEqual([
+      [0, -5, 96, 5, -10.215, 0],
+      [91, 0, 101, 48, -10.715, 0],
+    ])
+  })
+
+  test('has a cap and a cleanout at the high end, a bend and a cleanout at each corner', () => {
+    const points = [at(0, 0), at(50, 0), at(96, 0), at(96, 48)]
+    const { fittings } = drainLine.derive(line({ points }), flatSite())
+    expect(fittings.map(({ item, at: place }) => [item, inchesOf(place.x), inchesOf(place.y)])).toEqual([
+      ['drain-cap', 0, 0],
+      ['drain-bend', 96, 0],
+      ['drain-cleanout', 0, 0],
+      ['drain-cleanout', 96, 0],
+    ])
+  })
+
+  test('tells the checks its fall, least fall, cover, bed and trench', () => {
+    const { slope, leastSlope, coverMm, bedMm, trenchMm } = line()
+    expect(drainLine.derive(line(), flatSite()).drain).toEqual({
+      slopeMmPerM: slope,
+      leastSlopeMmPerM: leastSlope,
+      leastCoverMm: coverMm,
+      bedMm,
+      trenchMm,
+    })
+  })
+
+  test('with all points on one place has no trench, and finite levels', () => {
+    const built = drainLine.derive(line({ points: [at(5, 5), at(5, 5)] }), flatSite())
+    expect(built.bodies).toEqual([])
+    expect(built.tubes[0]!.path.every(({ z }) => Number.isFinite(z))).toBe(true)
+    expect(drainLine.draw(line({ points: [at(5, 5), at(5, 5)] }), built).length).toBeGreaterThan(0)
+  })
+
+  // International Plumbing Code, Table 704.1: 2-1/2 in or less 1/4 in/ft, 3 to 6 in 1/8 in/ft.
+  test.each([
+    ['drain-2in', 1 / 4],
+    ['drain-4in', 1 / 8],
+    ['drain-6in', 1 / 8],
+  ])('off the shelf, %s falls %f in/ft', (id, fall) => {
+    const preset = drainLine.presets.find((p) => p.id === id)!
+    const part = drainLine.create('drain-line-1', 'Drain', at(100, 100), preset)
+    const [high, low] = drainLine.derive(part, flatSite()).tubes[0]!.path
+    expect(toInches(high!.z - low!.z)).toBeCloseTo(fall * 10, 9)
+  })
+})
+
+describe('the drawing', () => {
+  test('shows the fall by arrows from high to low, with name and size', () => {
+    const part = line({ name: 'Drain N' })
+    const marks = drainLine.draw(part, drainLine.derive(part, flatSite()))
+    const run = marks.find((mark) => mark.as === 'path' && mark.pen === 'drain')
+    expect(run).toMatchObject({ arrows: 'middle', closed: false })
+    const words = marks.flatMap((mark) => (mark.as === 'text' ? [mark.text] : []))
+    expect(words).toEqual(['Drain N 4 in drain pipe'])
+  })
+})
