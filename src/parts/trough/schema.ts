@@ -4,13 +4,20 @@ import { inches } from '../../units/length'
 import { inchesPerFoot } from '../../units/slope'
 import { baseFields } from '../base'
 
+export const TROUGH_LENGTH = { leastMm: inches(12), mostMm: inches(1200) }
+
 /** A trough that stands alone, on its own blocks. `at` is its high end; it runs and falls along `heading`. */
 export const troughSchema = z.object({
   ...baseFields,
   kind: z.literal('trough'),
   at: point,
   heading: z._default(heading, 90),
-  lengthMm: length(inches(120), { label: 'Length', group: 'Trough' }, inches(12), inches(1200)),
+  lengthMm: length(
+    inches(120),
+    { label: 'Length', group: 'Trough' },
+    TROUGH_LENGTH.leastMm,
+    TROUGH_LENGTH.mostMm,
+  ),
   gutter: choice(['gutter-5in', 'gutter-4in'], 'gutter-5in', {
     label: 'Gutter',
     group: 'Trough',
