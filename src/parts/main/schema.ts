@@ -2,12 +2,13 @@ import * as z from 'zod/mini'
 import { choice, level, point } from '../../model/fields'
 import { inches } from '../../units/length'
 import { baseFields } from '../base'
+import { MOST_POINTS } from '../points'
 
 /** Pump line: from its first point, at a pump, to its last. */
 export const mainSchema = z.object({
   ...baseFields,
   kind: z.literal('main'),
-  points: z.array(point).check(z.minLength(2), z.maxLength(200)),
+  points: z.array(point).check(z.minLength(2), z.maxLength(MOST_POINTS)),
   pipe: choice(['pe-1', 'pe-1-1/4', 'pe-1-1/2', 'pe-2'], 'pe-2', {
     label: 'Pipe',
     group: 'Main',
