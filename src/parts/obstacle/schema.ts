@@ -5,6 +5,8 @@ import { baseFields } from '../base'
 
 const clear = (side: string) => length(0, { label: side, group: 'Keep clear' }, 0, inches(240))
 
+export const OBSTACLE_SIDE = { leastMm: inches(0.5), mostMm: inches(2000) }
+
 /**
  * Anything that already stands in the house. `at` is its middle; `lengthMm` runs along `heading`, and its front faces that way.
  * The keep-clear shape is the footprint grown by each side's distance, between two heights.
@@ -35,10 +37,15 @@ export const obstacleSchema = z.object({
   lengthMm: length(
     inches(24),
     { label: 'Length, or diameter', group: 'Obstacle' },
-    inches(0.5),
-    inches(2000),
+    OBSTACLE_SIDE.leastMm,
+    OBSTACLE_SIDE.mostMm,
   ),
-  widthMm: length(inches(24), { label: 'Width', group: 'Obstacle' }, inches(0.5), inches(2000)),
+  widthMm: length(
+    inches(24),
+    { label: 'Width', group: 'Obstacle' },
+    OBSTACLE_SIDE.leastMm,
+    OBSTACLE_SIDE.mostMm,
+  ),
   undersideMm: length(0, { label: 'Underside above floor', group: 'Obstacle' }, 0, inches(400)),
   topMm: length(inches(72), { label: 'Top above floor', group: 'Obstacle' }, 0, inches(400)),
   clearFrontMm: clear('Front'),
