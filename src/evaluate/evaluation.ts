@@ -1,16 +1,10 @@
 import type { Bay } from '../checks/context'
 import type { Layout } from '../layout/schema'
+import type { CountLine } from '../model/countLine'
 import type { CutList } from '../model/cutList'
 import type { Mark } from '../model/drawing'
 import type { Finding } from '../model/finding'
 import type { PartId } from '../model/ids'
-
-/** One counted thing of the bay. */
-export interface CountLine {
-  readonly item: string
-  readonly title: string
-  readonly count: number
-}
 
 /** Everything the program knows of a layout; every screen, sheet and file reads this and nothing else. */
 export interface Evaluation {

@@ -1,4 +1,5 @@
 import type { Point, Place } from '../geometry/point'
+import type { DrainFacts } from './drainFacts'
 import type { PartId } from './ids'
 import type { RackFacts } from './rackFacts'
 
@@ -19,6 +20,8 @@ export interface Built {
   readonly supports: readonly Support[]
   /** Only where towers hang. */
   readonly rack?: RackFacts
+  /** Only for a buried drain; its tube's path holds the invert. */
+  readonly drain?: DrainFacts
 }
 
 /** How the saw hand makes a piece. */

@@ -32,12 +32,6 @@ export type Mend =
     }
   /** Lay a drain line along these points. */
   | { readonly kind: 'add-drain'; readonly points: readonly Point[] }
-  | {
-      readonly kind: 'set-many'
-      readonly parts: readonly PartId[]
-      readonly field: string
-      readonly value: number | string | boolean | null
-    }
 
 /** What a check found: data only. The words are made in checks/words.ts. */
 export interface Finding {
@@ -58,3 +52,7 @@ export interface Finding {
   readonly terms: readonly Term[]
   readonly mend?: Mend
 }
+
+/** 0 is good, 1 is to be looked at, 2 must be mended. */
+export const rankOf = ({ subject, state }: Pick<Finding, 'subject' | 'state'>): number =>
+  (stateWords[subject] as readonly StateWord[]).indexOf(state) // widened to look up any state word

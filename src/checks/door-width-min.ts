@@ -1,0 +1,46 @@
+import { boxOf, middle } from '../geometry/box'
+import type { BayRule } from './context'
+import { inches } from '../units/length'
+import { CLOSE_MM, found, lengthOf, stateFor } from './found'
+
+const RULE = 'door-width-min'
+
+/** 29 CFR 1910.36(g)(2). */
+const EXIT_MM = inches(28)
+
+/** 2010 ADA Standards 404.2.3. */
+const WHEELCHAIR_MM = inches(32)
+
+/** A door passes people, and a wheelchair where a route for one is asked for. */
+export const doorWidthMin: BayRule = {
+  over: 'bay',
+  id: RULE,
+  title: 'Clear width of a door',
+  limit: '28 in clear; 32 in where a wheelchair route is wanted',
+  source: '29 CFR 1910.36(g)(2); 2010 ADA Standards 404.2.3 (from memory): check values, not a permit',
+  mending: 'Hang a wider door.',
+  check: ({ built, settings }) =>
+    built.flatMap((b) =>
+      b.bodies
+        .filter(({ role }) => role === 'door')
+        .flatMap(({ part, outline }) => {
+          const box = boxOf(outline)
+          const widthMm = Math.max(box.x1 - box.x0, box.y1 - box.y0)
+          const need = settings.wheelchair ? WHEELCHAIR_MM : EXIT_MM
+          if (widthMm >= need - CLOSE_MM) return []
+          return [
+            found({
+              rule: RULE,
+              subject: 'fit',
+              state: stateFor('fit', widthMm, need, EXIT_MM),
+              parts: [part],
+              at: middle(box),
+              measured: lengthOf(widthMm),
+              limit: lengthOf(need),
+            }),
+          ]
+        }),
+    ),
+  say: ({ parts, measured, limit }, { length, name }) =>
+    `${name(parts[0] ?? '')} is ${length(measured.value)} clear; it wants ${length(limit.value)}.`,
+}

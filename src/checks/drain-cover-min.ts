@@ -1,0 +1,43 @@
+import type { BayRule } from './context'
+import { CLOSE_MM, found, lengthOf, term } from './found'
+
+const RULE = 'drain-cover-min'
+
+/** Soil over the crown, at the place along the line where it is least. */
+export const drainCoverMin: BayRule = {
+  over: 'bay',
+  id: RULE,
+  title: 'Cover over a drain',
+  limit: '3 in under foot traffic, 6 in under carts, 12 in where vehicles go; editable on the line',
+  source: 'Common practice, no source',
+  mending: 'Start the line lower, or let the program start it as high as the cover allows.',
+  check: ({ levels }) =>
+    [...levels.drains.values()].flatMap((run) => {
+      const { tightest } = run
+      if (tightest.coverMm >= run.coverMm - CLOSE_MM) return []
+      return [
+        found({
+          rule: RULE,
+          subject: 'drain',
+          state: tightest.coverMm > 0 ? 'Flat' : 'Backs up',
+          parts: [run.part],
+          at: tightest.at,
+          measured: lengthOf(tightest.coverMm),
+          limit: lengthOf(run.coverMm),
+          facts: { alongMm: tightest.alongMm },
+          terms: [
+            term('Floor at the tightest station', lengthOf(tightest.groundMm)),
+            term('Crown there', lengthOf(tightest.crownMm)),
+            term('From the high end', lengthOf(tightest.alongMm)),
+          ],
+          mend: { kind: 'set', part: run.part, field: 'startInvertMm', value: null },
+        }),
+      ]
+    }),
+  say: ({ parts, measured, limit, facts }, { length, name }) => {
+    const where = `${length(Number(facts['alongMm']))} from its high end`
+    return measured.value > 0
+      ? `${name(parts[0] ?? '')} has ${length(measured.value)} of cover ${where}; it wants ${length(limit.value)}.`
+      : `${name(parts[0] ?? '')} comes ${length(-measured.value)} out of the floor ${where}; it wants ${length(limit.value)} of cover.`
+  },
+}

@@ -1,0 +1,65 @@
+import type { Finding } from '../model/finding'
+import type { DrainRun } from '../model/levels'
+import type { Built } from '../model/built'
+import { inchesPerFoot } from '../units/slope'
+import type { Bay, BayRule } from './context'
+import { fallOf, found, lengthOf, term } from './found'
+
+const RULE = 'drain-fall-min'
+
+/** Falls closer than this are the same: the fraction of an inch a foot that was typed carries rounding. */
+const CLOSE_MM_PER_M = 1e-6
+
+/** Half the least fall still runs, and settles: under it, water stands. Common practice, no source. */
+const FLAT_SHARE = 0.5
+
+const mostNamed = inchesPerFoot(1 / 8)
+
+const stateOf = (slope: number, least: number) => {
+  if (slope >= least - CLOSE_MM_PER_M) return 'Falls' as const
+  return slope >= least * FLAT_SHARE - CLOSE_MM_PER_M && slope > 0 ? ('Flat' as const) : ('Backs up' as const)
+}
+
+const findingsOf = (built: Built, run: DrainRun): Finding[] => {
+  const least = built.drain?.leastSlopeMmPerM ?? mostNamed
+  const state = stateOf(run.slopeMmPerM, least)
+  if (state === 'Falls') return []
+  return [
+    found({
+      rule: RULE,
+      subject: 'drain',
+      state,
+      parts: [run.part],
+      at: { x: (run.high.at.x + run.low.at.x) / 2, y: (run.high.at.y + run.low.at.y) / 2 },
+      measured: fallOf(run.slopeMmPerM),
+      limit: fallOf(least),
+      terms: [
+        term('Invert at the high end', lengthOf(run.high.invertMm)),
+        term('Invert at the low end', lengthOf(run.low.invertMm)),
+        term('Length', lengthOf(run.lengthMm)),
+      ],
+      mend: { kind: 'set', part: run.part, field: 'slope', value: least },
+    }),
+  ]
+}
+
+const check = (bay: Bay): Finding[] =>
+  bay.built.flatMap((built) => {
+    const run = bay.levels.drains.get(built.part)
+    return run ? findingsOf(built, run) : []
+  })
+
+/** A drain falls all the way at no less than its least fall. */
+export const drainFallMin: BayRule = {
+  over: 'bay',
+  id: RULE,
+  title: 'Fall of a drain',
+  limit: '1/8 in a foot for pipe of 3 to 6 in, 1/4 in a foot for smaller; editable on the line',
+  source: 'International Plumbing Code, Table 704.1, as adopted: a check value, not a permit',
+  mending: 'Give the line more fall, or bring the pit nearer.',
+  check,
+  say: ({ parts, measured, limit }, { fall, name }) =>
+    measured.value > 0
+      ? `${name(parts[0] ?? '')} falls ${fall(measured.value)}; it wants at least ${fall(limit.value)}.`
+      : `${name(parts[0] ?? '')} does not fall toward its low end; it wants at least ${fall(limit.value)}.`,
+}

@@ -1,0 +1,41 @@
+import type { Point } from '../geometry/point'
+import { type Box, middle } from '../geometry/box'
+import type { Finding, Quantity, StateWord, Subject, Term } from '../model/finding'
+import { stateWords } from '../model/finding'
+import type { PartId } from '../model/ids'
+
+/** A length as a quantity. */
+export const lengthOf = (value: number): Quantity => ({ value, unit: 'mm' })
+
+/** A fall as a quantity. */
+export const fallOf = (value: number): Quantity => ({ value, unit: 'mm/m' })
+
+export const term = (name: string, quantity: Quantity): Term => ({ name, quantity })
+
+/** The same things under the same rule have the same key, whatever the numbers and the order. */
+export const keyOf = (rule: string, parts: readonly PartId[], detail = ''): string =>
+  [rule, ...[...parts].sort(), ...(detail ? [detail] : [])].join(' ')
+
+/** The state of a value that should be at least `need`, and at the very least `least`. */
+export const stateFor = (subject: Subject, value: number, need: number, least: number): StateWord => {
+  const [good, watch, bad] = stateWords[subject]
+  if (value >= need - CLOSE_MM) return good
+  return value >= least - CLOSE_MM ? watch : bad
+}
+
+/** Lengths closer than this are the same length: sums of ticks carry rounding far below what any tape shows. */
+export const CLOSE_MM = 0.01
+
+type Given = Omit<Finding, 'key' | 'facts' | 'terms'> &
+  Partial<Pick<Finding, 'facts' | 'terms'>> & { readonly detail?: string }
+
+/** A finding with its key made and its empty lists filled in. */
+export const found = ({ detail, ...given }: Given): Finding => ({
+  facts: {},
+  terms: [],
+  ...given,
+  key: keyOf(given.rule, given.parts, detail),
+})
+
+/** The middle of a box as a place to jump to. */
+export const placeOf = (box: Box): Point => middle(box)

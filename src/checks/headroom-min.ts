@@ -1,0 +1,100 @@
+import { boxOf, corners, type Box } from '../geometry/box'
+import type { Point } from '../geometry/point'
+import type { Built } from '../model/built'
+import type { Finding, Mend } from '../model/finding'
+import { inches } from '../units/length'
+import type { Bay, BayRule } from './context'
+import { CLOSE_MM, found, lengthOf, stateFor, term } from './found'
+
+const RULE = 'headroom-min'
+
+/** Hands and a wet tower want a little air over the lift. Common practice, no source. */
+const AIR_MM = inches(2)
+
+/** Headroom is looked at this often along a row's edge. */
+const STEP_MM = inches(12)
+
+const edgePoints = (box: Box): Point[] => {
+  const all: Point[] = []
+  const ring = corners(box)
+  ring.forEach((a, index) => {
+    const b = ring[(index + 1) % ring.length] ?? a
+    const steps = Math.max(1, Math.ceil(Math.max(Math.abs(b.x - a.x), Math.abs(b.y - a.y)) / STEP_MM))
+    for (let step = 0; step < steps; step++) {
+      all.push({ x: a.x + ((b.x - a.x) * step) / steps, y: a.y + ((b.y - a.y) * step) / steps })
+    }
+  })
+  return all
+}
+
+/** How high the row reaches above the floor at a place: its own height and the shim under it. */
+const reachAt = (liftTopMm: number, p: Point, { levels, site }: Bay): number =>
+  liftTopMm + levels.datumMm - site.groundAt(p.x, p.y)
+
+interface Worst {
+  readonly at: Point
+  readonly spareMm: number
+  readonly headroomMm: number
+}
+
+const worstPlace = (box: Box, liftTopMm: number, bay: Bay): Worst | undefined => {
+  let worst: Worst | undefined
+  for (const at of edgePoints(box)) {
+    const headroomMm = bay.headroomAt(at.x, at.y)
+    const spareMm = headroomMm - reachAt(liftTopMm, at, bay)
+    if (!worst || spareMm < worst.spareMm) worst = { at, spareMm, headroomMm }
+  }
+  return worst
+}
+
+const towardMiddle = (part: string, at: Point, box: Box, bay: Bay, liftTopMm: number): Mend | undefined => {
+  const dx = Math.sign((box.x0 + box.x1) / 2 - at.x)
+  for (let shiftMm = inches(1); shiftMm <= inches(48); shiftMm += inches(1)) {
+    const moved = { ...box, x0: box.x0 + dx * shiftMm, x1: box.x1 + dx * shiftMm }
+    const place = worstPlace(moved, liftTopMm, bay)
+    if (place && place.spareMm >= AIR_MM) return { kind: 'move', parts: [part], dxMm: dx * shiftMm, dyMm: 0 }
+  }
+  return undefined
+}
+
+const findingOf = (built: Built, bay: Bay): Finding[] => {
+  const canopy = built.bodies.find(({ role }) => role === 'canopy')
+  if (!built.rack || !canopy) return []
+  const box = boxOf(canopy.outline)
+  const { liftTopMm } = built.rack
+  const worst = worstPlace(box, liftTopMm, bay)
+  if (!worst || worst.spareMm >= AIR_MM - CLOSE_MM) return []
+  const mend = towardMiddle(built.part, worst.at, box, bay, liftTopMm)
+  const reachMm = worst.headroomMm - worst.spareMm
+  return [
+    found({
+      rule: RULE,
+      subject: 'fit',
+      state: stateFor('fit', worst.spareMm, AIR_MM, 0),
+      parts: [built.part],
+      at: worst.at,
+      measured: lengthOf(worst.headroomMm),
+      limit: lengthOf(reachMm + AIR_MM),
+      terms: [
+        term('Top of a tower lifted off its bar, above the rack datum', lengthOf(liftTopMm)),
+        term('Foot shim there', lengthOf(reachMm - liftTopMm)),
+        term('Headroom there', lengthOf(worst.headroomMm)),
+        term('Air over the lift', lengthOf(AIR_MM)),
+      ],
+      ...(mend && { mend }),
+    }),
+  ]
+}
+
+/** A tower must come off its bar under the roof, at the lowest place over the row, foot shims counted. */
+export const headroomMin: BayRule = {
+  over: 'bay',
+  id: RULE,
+  title: 'Headroom over a row',
+  limit: 'Tower lifted off its bar, foot shim, and 2 in of air',
+  source: 'Geometry of the row; 2 in of air is common practice, no source',
+  mending: 'Move the row in from the curved wall, or hang shorter towers.',
+  check: (bay) => bay.built.flatMap((built) => findingOf(built, bay)),
+  say: ({ parts, measured, limit }, { length, name }) =>
+    `${name(parts[0] ?? '')} wants ${length(limit.value)} of headroom to lift a tower off; the roof leaves ${length(measured.value)}.`,
+}

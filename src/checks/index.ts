@@ -1,0 +1,64 @@
+import { aisleWidthMin } from './aisle-width-min'
+import { barRiserGap } from './bar-riser-gap'
+import { barSleeveGap } from './bar-sleeve-gap'
+import { bodyOverlap } from './body-overlap'
+import { cartReachMin } from './cart-reach-min'
+import type { Rule } from './context'
+import { doorWidthMin } from './door-width-min'
+import { drainCoverMin } from './drain-cover-min'
+import { drainFallMin } from './drain-fall-min'
+import { drainPitReach } from './drain-pit-reach'
+import { exitAccessMin } from './exit-access-min'
+import { gutterRunMax } from './gutter-run-max'
+import { headroomMin } from './headroom-min'
+import { insideHouse } from './inside-house'
+import { keepClearFree } from './keep-clear-free'
+import { levelStackShort } from './level-stack-short'
+import { lineReachMax } from './line-reach-max'
+import { outletDrainReach } from './outlet-drain-reach'
+import { outletDropMin } from './outlet-drop-min'
+import { pitInletLevel } from './pit-inlet-level'
+import { serviceCrossingMin } from './service-crossing-min'
+import { stockLengthMax } from './stock-length-max'
+import { tipTroughWidth } from './tip-trough-width'
+import { towerWithdrawalMin } from './tower-withdrawal-min'
+import { trenchFootClear } from './trench-foot-clear'
+import { wheelchairRouteMin } from './wheelchair-route-min'
+
+/** Every rule, in the order in which the sidebar groups them: floor, drains, racks. */
+export const rules: readonly Rule[] = [
+  bodyOverlap,
+  insideHouse,
+  aisleWidthMin,
+  keepClearFree,
+  headroomMin,
+  lineReachMax,
+  cartReachMin,
+  exitAccessMin,
+  doorWidthMin,
+  wheelchairRouteMin,
+  outletDrainReach,
+  outletDropMin,
+  drainFallMin,
+  drainCoverMin,
+  drainPitReach,
+  pitInletLevel,
+  trenchFootClear,
+  serviceCrossingMin,
+  levelStackShort,
+  gutterRunMax,
+  tipTroughWidth,
+  barRiserGap,
+  barSleeveGap,
+  towerWithdrawalMin,
+  stockLengthMax,
+]
+
+const byId = new Map(rules.map((rule) => [rule.id, rule]))
+
+/** The rule of an id. @throws RangeError for an id that no rule has. */
+export const ruleOf = (id: string): Rule => {
+  const rule = byId.get(id)
+  if (!rule) throw new RangeError(`There is no rule ${id}; the rules are ${[...byId.keys()].join(', ')}`)
+  return rule
+}

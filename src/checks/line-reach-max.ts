@@ -1,0 +1,88 @@
+import type { Finding } from '../model/finding'
+import type { Built } from '../model/built'
+import type { RackFace } from '../model/rackFacts'
+import type { Aisle } from './aisles'
+import type { Bay, BayRule } from './context'
+import { CLOSE_MM, found, lengthOf, term } from './found'
+
+const RULE = 'line-reach-max'
+
+/** Which way along x and y an aisle leaves the row. */
+const leaves = (aisle: Aisle, row: string): { x: number; y: number } => {
+  const sign = aisle.row === row ? 1 : -1
+  return { x: sign * Math.sign(aisle.to.x - aisle.from.x), y: sign * Math.sign(aisle.to.y - aisle.from.y) }
+}
+
+const facingOf = ({ facing }: RackFace) => ({
+  x: facing === 0 ? 1 : facing === 180 ? -1 : 0,
+  y: facing === 90 ? 1 : facing === 270 ? -1 : 0,
+})
+
+/** A person can stand along this face: what stands beside the whole of it leaves room to pass. */
+const isWorked = (row: string, face: RackFace, bay: Bay): boolean => {
+  const out = facingOf(face)
+  return bay.aisles
+    .filter(
+      (aisle) =>
+        aisle.along === 'face' && aisle.otherIs !== 'obstacle' && (aisle.row === row || aisle.other === row),
+    )
+    .filter((aisle) => {
+      const way = leaves(aisle, row)
+      return way.x === out.x && way.y === out.y
+    })
+    .every((aisle) => aisle.widthMm >= bay.settings.squeezeMm - CLOSE_MM)
+}
+
+const reachOf = (distanceMm: number, isOpen: boolean): number => (isOpen ? distanceMm : Infinity)
+
+const findingsOf = (built: Built, bay: Bay): Finding[] => {
+  const { rack, part } = built
+  if (!rack) return []
+  const isLeft = isWorked(part, rack.leftFace, bay)
+  const isRight = isWorked(part, rack.rightFace, bay)
+  const widthMm = Math.max(...rack.lineReachMm) + Math.min(...rack.lineReachMm)
+  const reaches = rack.lineReachMm.map((left) =>
+    Math.min(reachOf(left, isLeft), reachOf(widthMm - left, isRight)),
+  )
+  const furthest = Math.max(...reaches)
+  if (furthest <= bay.settings.reachMm + CLOSE_MM) return []
+  const line = reaches.indexOf(furthest) + 1
+  const at = {
+    x: (rack.leftFace.from.x + rack.rightFace.to.x) / 2,
+    y: (rack.leftFace.from.y + rack.rightFace.to.y) / 2,
+  }
+  return [
+    found({
+      rule: RULE,
+      subject: 'fit',
+      state: 'Tight',
+      parts: [part],
+      at,
+      measured: lengthOf(Number.isFinite(furthest) ? furthest : widthMm),
+      limit: lengthOf(bay.settings.reachMm),
+      facts: { line, shut: isLeft || isRight ? '' : 'both' },
+      terms: [
+        term(
+          'Furthest line from a side where a person can stand',
+          lengthOf(Number.isFinite(furthest) ? furthest : widthMm),
+        ),
+      ],
+    }),
+  ]
+}
+
+/** Every line must be in arm's reach from a side where a person can stand. */
+export const lineReachMax: BayRule = {
+  over: 'bay',
+  id: RULE,
+  title: 'Reach to each line',
+  limit: 'At most 30 in from an aisle to a line of towers',
+  source:
+    'Common practice; compare forward grip reach 25.8 in (5th percentile woman) to 33.3 in (95th percentile man), Pheasant, Bodyspace, 1996',
+  mending: 'Open an aisle on the other side, or take a line out of the row.',
+  check: (bay) => bay.built.flatMap((built) => findingsOf(built, bay)),
+  say: ({ parts, measured, limit, facts }, { length, name }) =>
+    facts['shut'] === 'both'
+      ? `${name(parts[0] ?? '')} can be worked from neither side: nobody can stand along it.`
+      : `Line ${facts['line']} of ${name(parts[0] ?? '')} is ${length(measured.value)} from where a person can stand; an arm reaches ${length(limit.value)}.`,
+}

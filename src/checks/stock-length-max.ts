@@ -1,0 +1,53 @@
+import { stockOf } from '../catalogue/stock'
+import type { Built, Stick } from '../model/built'
+import type { Finding } from '../model/finding'
+import type { PartRule } from './context'
+import type { Settings } from '../layout/settings'
+import { CLOSE_MM, found, lengthOf, term } from './found'
+
+const RULE = 'stock-length-max'
+
+const longestOf = (stock: string, settings: Settings): number =>
+  Math.max(...(stock.startsWith('lumber-') ? settings.lumberMm : stockOf(stock).lengthsMm))
+
+const findingOf = (part: string, stick: Stick, longest: number, count: number): Finding =>
+  found({
+    rule: RULE,
+    subject: 'fit',
+    state: 'Clash',
+    parts: [part],
+    detail: stick.mark,
+    at: { x: (stick.from.x + stick.to.x) / 2, y: (stick.from.y + stick.to.y) / 2 },
+    measured: lengthOf(stick.lengthMm),
+    limit: lengthOf(longest),
+    facts: { mark: stick.mark, stock: stockOf(stick.stock).title, count },
+    terms: [term('Over the stock', lengthOf(stick.lengthMm - longest))],
+  })
+
+const check = ({ part, sticks }: Built, settings: Settings): Finding[] => {
+  const worst = new Map<string, { stick: Stick; count: number }>()
+  for (const stick of sticks) {
+    if (stick.lengthMm <= longestOf(stick.stock, settings) + CLOSE_MM) continue
+    const known = worst.get(stick.mark)
+    worst.set(stick.mark, {
+      stick: known && known.stick.lengthMm >= stick.lengthMm ? known.stick : stick,
+      count: (known?.count ?? 0) + 1,
+    })
+  }
+  return [...worst.values()].map(({ stick, count }) =>
+    findingOf(part, stick, longestOf(stick.stock, settings), count),
+  )
+}
+
+/** No piece longer than the stock it is cut from. */
+export const stockLengthMax: PartRule = {
+  over: 'part',
+  id: RULE,
+  title: 'Piece and stock',
+  limit: 'No piece longer than the longest stock on offer',
+  source: 'Stock lengths of the catalogue and the bay’s settings',
+  mending: 'Offer longer stock in the settings, or shorten the member.',
+  check,
+  say: ({ parts, measured, limit, facts }, { length, name }) =>
+    `${facts['count']} ${facts['mark']} of ${name(parts[0] ?? '')} are ${length(measured.value)} long; the longest ${facts['stock']} on offer is ${length(limit.value)}.`,
+}

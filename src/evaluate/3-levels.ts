@@ -1,0 +1,107 @@
+import { drainPipeOf } from '../catalogue/pipe'
+import { type DrainPipeRun, drainStation, type DrainStation, groundLegs } from '../geometry/drainProfile'
+import type { Place } from '../geometry/point'
+import { pointAlong } from '../geometry/polyline'
+import type { Built } from '../model/built'
+import type { DrainFacts } from '../model/drainFacts'
+import type { PartId } from '../model/ids'
+import type { DrainRun, Foot, Join, Levels } from '../model/levels'
+import type { Site } from '../model/site'
+import { rememberEach } from '../model/remember'
+
+type Footing = Omit<Foot, 'shimMm'>
+
+/** The floor under each foot of a part that stands on the rack datum. */
+const footingsOf = rememberEach<Built, Site, readonly Footing[]>((built, site) =>
+  built.zFrom !== 'rack-datum'
+    ? []
+    : built.supports
+        .filter((support) => support.rests === 'floor')
+        .map(({ at }) => ({
+          part: built.part,
+          at: { x: at.x, y: at.y },
+          groundMm: site.groundAt(at.x, at.y),
+        })),
+)
+
+const highestOf = rememberEach<readonly Footing[], null, Footing | undefined>((footings) =>
+  footings.reduce<Footing | undefined>(
+    (high, footing) => (high && high.groundMm >= footing.groundMm ? high : footing),
+    undefined,
+  ),
+)
+
+/** Every foot but the highest is shimmed up to it. */
+const feetOf = rememberEach<readonly Footing[], number, readonly Foot[]>((footings, datumMm) =>
+  footings.map((footing) => ({ ...footing, shimMm: datumMm - footing.groundMm })),
+)
+
+const highestFooting = (footings: readonly (readonly Footing[])[]): Footing | undefined => {
+  let highest: Footing | undefined
+  for (const list of footings) {
+    const high = highestOf(list, null)
+    if (high && (!highest || high.groundMm > highest.groundMm)) highest = high
+  }
+  return highest
+}
+
+interface Profile {
+  readonly path: readonly Place[]
+  readonly pipe: DrainPipeRun
+  readonly facts: DrainFacts
+  readonly lengthMm: number
+  readonly high: DrainStation
+  readonly low: DrainStation
+  readonly tightest: DrainStation
+}
+
+const pipeOf = (stock: string, { bedMm, slopeMmPerM }: DrainFacts): DrainPipeRun => {
+  const { odMm, wallMm } = drainPipeOf(stock)
+  return { odMm, wallMm, bedMm, slopeMmPerM }
+}
+
+/** The levels of a drain along its run; undefined for a part that is no drain. */
+const profileOf = rememberEach<Built, Site, Profile | undefined>((built, site) => {
+  const tube = built.tubes.find(({ role }) => role === 'drain')
+  if (!tube || !built.drain) return undefined
+  const pipe = pipeOf(tube.stock, built.drain)
+  const startMm = tube.path[0]?.z ?? 0
+  const stations = groundLegs(tube.path, site.groundAt).flatMap((leg) => leg.stations)
+  const all = stations.map((ground) => drainStation(ground, startMm, pipe))
+  const [high] = all
+  const low = all.at(-1)
+  if (!high || !low) return undefined
+  const tightest = all.reduce((least, station) => (station.coverMm < least.coverMm ? station : least))
+  return { path: tube.path, pipe, facts: built.drain, lengthMm: low.alongMm, high, low, tightest }
+})
+
+const outletStation = ({ path, pipe, high }: Profile, alongMm: number, site: Site): DrainStation => {
+  const at = pointAlong(path, alongMm)
+  return drainStation({ at, alongMm, groundMm: site.groundAt(at.x, at.y) }, high.invertMm, pipe)
+}
+
+const runOf = (part: PartId, profile: Profile, joins: readonly Join[], site: Site): DrainRun => {
+  const { pipe, facts, lengthMm, high, low, tightest } = profile
+  const outlets = joins
+    .filter((join) => join.kind === 'outlet-to-drain' && join.to === part)
+    .map((join) => join.alongMm)
+    .sort((a, b) => a - b)
+    .map((alongMm) => outletStation(profile, alongMm, site))
+  return { part, lengthMm, ...pipe, coverMm: facts.leastCoverMm, high, low, tightest, outlets }
+}
+
+/** Step 3: the rack datum, what goes under every foot, and the levels along every drain. */
+export const levels = (built: readonly Built[], joins: readonly Join[], site: Site): Levels => {
+  const footings = built.map((b) => footingsOf(b, site))
+  const highest = highestFooting(footings)
+  const datumMm = highest?.groundMm ?? 0
+  const feet = new Map<PartId, readonly Foot[]>()
+  const drains = new Map<PartId, DrainRun>()
+  built.forEach((b, index) => {
+    const under = footings[index]
+    if (under && under.length > 0) feet.set(b.part, feetOf(under, datumMm))
+    const profile = profileOf(b, site)
+    if (profile) drains.set(b.part, runOf(b.part, profile, joins, site))
+  })
+  return { datumMm, highest: highest && { ...highest, shimMm: 0 }, feet, drains }
+}

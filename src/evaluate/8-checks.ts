@@ -1,0 +1,23 @@
+import type { Bay, BayRule, PartRule, Rule } from '../checks/context'
+import { rules } from '../checks'
+import type { Settings } from '../layout/settings'
+import type { Built } from '../model/built'
+import { type Finding, rankOf } from '../model/finding'
+import { rememberEach } from '../model/remember'
+
+const isPartRule = (rule: Rule): rule is PartRule => rule.over === 'part'
+const isBayRule = (rule: Rule): rule is BayRule => rule.over === 'bay'
+
+const partRules = rules.filter(isPartRule)
+const bayRules = rules.filter(isBayRule)
+
+const partFindings = rememberEach<Built, Settings, readonly Finding[]>((built, settings) =>
+  partRules.flatMap((rule) => rule.check(built, settings)),
+)
+
+/** Step 8: every rule over the bay; what must be mended comes first. */
+export const check = (bay: Bay): readonly Finding[] =>
+  [
+    ...bay.built.flatMap((built) => partFindings(built, bay.settings)),
+    ...bayRules.flatMap((rule) => rule.check(bay)),
+  ].sort((a, b) => rankOf(b) - rankOf(a))

@@ -1,0 +1,52 @@
+import { aislesOf } from '../checks/aisles'
+import type { Bay } from '../checks/context'
+import type { Layout } from '../layout/schema'
+import type { Built } from '../model/built'
+import type { Evaluation } from './evaluation'
+import { derive } from './1-derive'
+import { join } from './2-join'
+import { levels } from './3-levels'
+import { cutLists } from './6-cutting'
+import { takeOff } from './7-take-off'
+import { check } from './8-checks'
+import { draw } from './9-drawing'
+import { cartReach } from './carts'
+
+const sumOf = (built: readonly Built[], count: (rack: NonNullable<Built['rack']>) => number): number =>
+  built.reduce((sum, { rack }) => sum + (rack ? count(rack) : 0), 0)
+
+const bayOf = (layout: Layout): Bay => {
+  const { house, settings } = layout
+  const { shell, site, built } = derive(layout)
+  const joins = join(built, settings)
+  return {
+    house,
+    settings,
+    site,
+    built,
+    builtOf: new Map(built.map((b) => [b.part, b])),
+    joins,
+    levels: levels(built, joins, site),
+    headroomAt: shell.headroomAt,
+    aisles: aislesOf(built, house.outline, settings),
+    carts: cartReach(built, house.outline),
+  }
+}
+
+/**
+ * From a layout to everything the program knows of it. Pure and total: any layout that the schema accepts gives an
+ * evaluation; a plan that is wrong gives findings. Steps 4 and 5, water and loads, are not part of the program yet.
+ */
+export const evaluate = (layout: Layout): Evaluation => {
+  const bay = bayOf(layout)
+  return Object.freeze({
+    layout,
+    bay,
+    cuts: cutLists(bay.built, layout.settings),
+    counts: takeOff(bay.built),
+    towers: sumOf(bay.built, (rack) => rack.towers),
+    sites: sumOf(bay.built, (rack) => rack.sites),
+    findings: check(bay),
+    marksOf: draw(layout.parts, bay.built),
+  })
+}

@@ -1,0 +1,151 @@
+import { createStore, type StoreApi } from 'zustand/vanilla'
+import { boxOf } from '../geometry/box'
+import type { Point } from '../geometry/point'
+import type { Evaluation } from '../evaluate/evaluation'
+import { evaluate } from '../evaluate/evaluate'
+import { commit, emptyHistory, type History, redo, undo } from '../layout/history'
+import type { Layout } from '../layout/schema'
+import type { PartId } from '../model/ids'
+import type { Units } from '../units/length'
+import { fitted, type Size, type View } from './view'
+
+/** Which tool holds the pointer. `place` drops the shelf item named in `placing`. */
+export type ToolId = 'select' | 'hand' | 'tape' | 'place'
+
+/** One line for the person, with what to do about it where there is something. */
+export interface Notice {
+  readonly tone: 'said' | 'trouble'
+  readonly text: string
+}
+
+/** The document with its history, and the session round it. Only the document is ever saved or undone. */
+export interface PlannerState {
+  readonly layout: Layout
+  readonly history: History
+  /** Grows with every committed change: late answers name the revision that they are for. */
+  readonly revision: number
+  /** What a gesture would make of the layout, while it lasts. */
+  readonly preview: Layout | undefined
+  /** Of the preview while there is one, else of the layout. */
+  readonly evaluation: Evaluation
+  readonly selection: readonly PartId[]
+  readonly tool: ToolId
+  /** Shelf item to be placed, as `kind/preset`. */
+  readonly placing: string | undefined
+  readonly view: View
+  readonly size: Size
+  readonly units: Units
+  /** Where the pointer is on the floor. */
+  readonly pointer: Point | undefined
+  /** Key of the finding that is opened or jumped to. */
+  readonly finding: string | undefined
+  readonly notice: Notice | undefined
+}
+
+export type Edit = (layout: Layout) => Layout
+
+export interface Planner {
+  readonly store: StoreApi<PlannerState>
+  /** Makes an edit and keeps it under a label; nothing happens where the edit changes nothing. */
+  readonly commit: (label: string, edit: Edit, selection?: readonly PartId[]) => void
+  /** Shows what an edit would make of the layout, without keeping it; no edit drops the preview. */
+  readonly preview: (edit: Edit | undefined) => void
+  readonly undo: () => void
+  readonly redo: () => void
+  /** Takes another layout as the document; its history is what came with it, or none. */
+  readonly open: (layout: Layout, history?: History) => void
+  readonly select: (parts: readonly PartId[]) => void
+  readonly set: (session: Partial<Session>) => void
+  readonly fit: () => void
+}
+
+/** What of the state is free to set: nothing here is saved or undone. */
+export type Session = Pick<
+  PlannerState,
+  'tool' | 'placing' | 'view' | 'size' | 'units' | 'pointer' | 'finding' | 'notice'
+>
+
+const START_SIZE: Size = { width: 800, height: 600 }
+
+const fitTo = (layout: Layout, size: Size): View => fitted(boxOf(layout.house.outline), size)
+
+const opened = (layout: Layout, history: History, size: Size) => ({
+  layout,
+  history,
+  preview: undefined,
+  evaluation: evaluate(layout),
+  selection: [],
+  view: fitTo(layout, size),
+  units: layout.settings.units,
+  finding: undefined,
+  placing: undefined,
+  tool: 'select' as const,
+})
+
+/** Parts of a selection that a layout still has. */
+const present = (selection: readonly PartId[], layout: Layout): readonly PartId[] => {
+  const ids = new Set(layout.parts.map(({ id }) => id))
+  return selection.every((id) => ids.has(id)) ? selection : selection.filter((id) => ids.has(id))
+}
+
+/** The planner's one store. It runs without a page: screens are thin readers of it. */
+export const createPlanner = (layout: Layout): Planner => {
+  const store = createStore<PlannerState>(() => ({
+    ...opened(layout, emptyHistory, START_SIZE),
+    revision: 0,
+    size: START_SIZE,
+    pointer: undefined,
+    notice: undefined,
+  }))
+  const { getState: get, setState: set } = store
+
+  /** Takes a layout that the history gave back. */
+  const step = (turn: typeof undo | typeof redo) => {
+    const { history, layout: now, revision } = get()
+    const back = turn(history, now)
+    if (!back) return
+    set({
+      layout: back.layout,
+      history: back.history,
+      revision: revision + 1,
+      preview: undefined,
+      evaluation: evaluate(back.layout),
+      selection: present(back.selection, back.layout),
+    })
+  }
+
+  return {
+    store,
+    commit: (label, edit, selection) => {
+      const { layout: before, history, selection: held, revision, preview } = get()
+      const after = edit(before)
+      const kept = present(selection ?? held, after)
+      if (after === before) {
+        if (preview) set({ preview: undefined, evaluation: evaluate(before) })
+        return
+      }
+      set({
+        layout: after,
+        history: commit(history, label, before, after, held, kept),
+        revision: revision + 1,
+        preview: undefined,
+        evaluation: evaluate(after),
+        selection: kept,
+      })
+    },
+    preview: (edit) => {
+      const { layout: now, preview } = get()
+      const next = edit?.(now)
+      const shown = next === now ? undefined : next
+      if (shown === preview) return
+      set({ preview: shown, evaluation: evaluate(shown ?? now) })
+    },
+    undo: () => step(undo),
+    redo: () => step(redo),
+    open: (next, history = emptyHistory) =>
+      set({ ...opened(next, history, get().size), revision: get().revision + 1 }),
+    select: (parts) => set({ selection: present(parts, get().layout) }),
+    set,
+    fit: () => set({ view: fitTo(get().layout, get().size) }),
+  }
+}

@@ -1,0 +1,67 @@
+import type { Box } from '../geometry/box'
+import type { Point } from '../geometry/point'
+
+/** What part of the floor is on screen. Floor y grows north, screen y grows down. */
+export interface View {
+  /** Floor place at the canvas's top left corner, mm. */
+  readonly x: number
+  readonly y: number
+  readonly pxPerMm: number
+}
+
+export interface Size {
+  readonly width: number
+  readonly height: number
+}
+
+/** From a whole farm on a phone to a screw on a large screen. */
+const LEAST_PX_PER_MM = 0.004
+const MOST_PX_PER_MM = 4
+
+/** Free edge round a bay that is fitted to the screen, as a share of the screen. */
+const FIT_MARGIN = 0.06
+
+const within = (pxPerMm: number): number => Math.min(MOST_PX_PER_MM, Math.max(LEAST_PX_PER_MM, pxPerMm))
+
+export const toScreen = (view: View, p: Point): Point => ({
+  x: (p.x - view.x) * view.pxPerMm,
+  y: (view.y - p.y) * view.pxPerMm,
+})
+
+export const toFloor = (view: View, p: Point): Point => ({
+  x: view.x + p.x / view.pxPerMm,
+  y: view.y - p.y / view.pxPerMm,
+})
+
+/** Moves the floor with the pointer, by px. */
+export const panned = (view: View, dxPx: number, dyPx: number): View => ({
+  ...view,
+  x: view.x - dxPx / view.pxPerMm,
+  y: view.y + dyPx / view.pxPerMm,
+})
+
+/** Zooms by a factor; the floor under the screen point stays under it. */
+export const zoomedAt = (view: View, at: Point, factor: number): View => {
+  const floor = toFloor(view, at)
+  const pxPerMm = within(view.pxPerMm * factor)
+  return { x: floor.x - at.x / pxPerMm, y: floor.y + at.y / pxPerMm, pxPerMm }
+}
+
+/** The view that shows a box of floor as large as the screen allows. */
+export const fitted = (box: Box, size: Size): View => {
+  const room = 1 - 2 * FIT_MARGIN
+  const pxPerMm = within(
+    Math.min((size.width * room) / (box.x1 - box.x0), (size.height * room) / (box.y1 - box.y0)),
+  )
+  return {
+    x: (box.x0 + box.x1) / 2 - size.width / 2 / pxPerMm,
+    y: (box.y0 + box.y1) / 2 + size.height / 2 / pxPerMm,
+    pxPerMm,
+  }
+}
+
+/** The view moved so that a place is in its middle, near enough to see detail. */
+export const centredOn = (view: View, at: Point, size: Size, leastPxPerMm: number): View => {
+  const pxPerMm = Math.max(view.pxPerMm, leastPxPerMm)
+  return { x: at.x - size.width / 2 / pxPerMm, y: at.y + size.height / 2 / pxPerMm, pxPerMm }
+}
