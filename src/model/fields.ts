@@ -19,12 +19,15 @@ export interface FieldMeta extends FieldWords {
 
 export const fields = z.registry<FieldMeta>()
 
+/** The length that a file gives back: on the tick, and never the -0 that mirrors and turns make. */
+const kept = (mm: number): number => onTick(mm) + 0
+
 /**
  * A number of mm kept on the tick. It is rounded before it is compared, and with bounds on the tick too: 24 in is
  * 609.5999... in floating point, and must pass where 24 in is the most.
  */
 export const tickMm = (minMm: number, maxMm: number) =>
-  z.number().check(z.overwrite(onTick), z.gte(onTick(minMm)), z.lte(onTick(maxMm)))
+  z.number().check(z.overwrite(kept), z.gte(onTick(minMm)), z.lte(onTick(maxMm)))
 
 /** A length of at least 0 unless `minMm` says otherwise, mm, kept on the tick. */
 export const length = (defaultMm: number, meta: FieldWords, minMm = 0, maxMm = LONGEST_MM) =>
