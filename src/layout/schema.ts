@@ -12,6 +12,9 @@ import { settingsSchema } from './settings'
 export const FORMAT = 'kerf-and-fall/layout'
 export const VERSION = 1
 
+/** Ten times the parts of an acre. */
+export const MOST_PARTS = 5000
+
 export const partSchema = z.discriminatedUnion('kind', [
   rackRowSchema,
   troughSchema,
@@ -28,7 +31,7 @@ export const layoutSchema = z.object({
   version: z.literal(VERSION),
   title: z.string().check(z.minLength(1), z.maxLength(120)),
   house: houseSchema,
-  parts: z.array(partSchema).check(z.maxLength(5000)),
+  parts: z.array(partSchema).check(z.maxLength(MOST_PARTS)),
   settings: settingsSchema,
 })
 
