@@ -41,8 +41,17 @@ export const discMark = ({ x, y }: Point, radiusMm: number, pen: Pen, wash: Wash
   discs: Float64Array.of(x, y, radiusMm),
 })
 
-/** A part's own words, centred at a place; none for a part without a name. */
-export const nameMarks = (text: string, at: Point, upright = false): TextMark[] =>
-  text === ''
-    ? []
-    : [{ as: 'text', pen: 'note', text, at, paperMm: NAME_PAPER_MM, anchor: 'middle', upright }]
+/** Words centred at a place. */
+export const nameMark = (text: string, at: Point, upright = false): TextMark => ({
+  as: 'text',
+  pen: 'note',
+  text,
+  at,
+  paperMm: NAME_PAPER_MM,
+  anchor: 'middle',
+  upright,
+})
+
+/** A part's own name; none for a part without one. */
+export const nameMarks = (name: string, at: Point, upright = false): TextMark[] =>
+  name === '' ? [] : [nameMark(name, at, upright)]
