@@ -6,9 +6,12 @@ import { baseFields } from '../base'
 
 const conduits = ['1/2', '3/4', '1', '1-1/4'] as const
 
+/** A rail needs a next bigger conduit to be sleeved or taken up in, so the biggest of the catalogue is not offered. */
+const rails = ['1/2', '3/4', '1'] as const
+
 /**
  * One or more racks chained end to end. `at` is the start of the centreline; the row runs from it along `heading`.
- * Gutters fall to the end or to the start. Symbols in the help texts are those of the derivation in derive.ts.
+ * Gutters fall to the end or to the start.
  */
 export const rackRowSchema = z.object({
   ...baseFields,
@@ -63,7 +66,11 @@ export const rackRowSchema = z.object({
     group: 'Rails',
     choices: { J1: 'J1 sleeve in a shared riser', J3: 'J3 big stick takes small stick' },
   }),
-  rail: choice(conduits, '3/4', { label: 'Rail', group: 'Rails' }),
+  rail: choice(rails, '3/4', {
+    label: 'Rail',
+    group: 'Rails',
+    help: 'With J3 this is the small stick; the big one is the next size.',
+  }),
   bar: choice(conduits, '3/4', { label: 'Hanger bar', group: 'Rails' }),
   railBitMm: length(inches(15 / 16), { label: 'Bit for the rail', group: 'Rails' }, inches(0.5), inches(2)),
   sleeveBitMm: length(
@@ -95,7 +102,16 @@ export const rackRowSchema = z.object({
     inches(1.5),
     inches(12),
   ),
-  overlapMm: length(inches(6), { label: 'J3 overlap', group: 'Rails' }, inches(2), inches(24)),
+  overlapMm: length(
+    inches(6),
+    {
+      label: 'J3 overlap',
+      group: 'Rails',
+      help: 'Never less than what puts the double wall over the shared riser.',
+    },
+    inches(2),
+    inches(24),
+  ),
   pastRiserMm: length(
     inches(3),
     { label: 'J3 big stick past the shared riser', group: 'Rails' },
@@ -129,7 +145,11 @@ export const rackRowSchema = z.object({
   outletBore: choice(['1/2', '3/4', '1', '2'], '2', { label: 'Outlet bore', group: 'Trough' }),
 
   laterals: count(2, { label: 'Laterals', group: 'Feed' }, 1, 5),
-  lateral: choice(['pe-1/2', 'pe-3/4', 'pe-1'], 'pe-3/4', { label: 'Lateral pipe', group: 'Feed' }),
+  lateral: choice(['pe-1/2', 'pe-3/4', 'pe-1'], 'pe-3/4', {
+    label: 'Lateral pipe',
+    group: 'Feed',
+    choices: { 'pe-1/2': '1/2 in poly pipe', 'pe-3/4': '3/4 in poly pipe', 'pe-1': '1 in poly pipe' },
+  }),
   microtubeMm: length(inches(36), { label: 'Microtube length', group: 'Feed' }, inches(6), inches(120)),
   inlet: choice(['start', 'end'], 'start', {
     label: 'Water enters at',

@@ -1,0 +1,64 @@
+import { offset, turnHeading } from '../../geometry/motion'
+import { inches } from '../../units/length'
+import { MOST_RACKS } from './ends'
+import { onFloor } from '../floor'
+import { ahead } from '../footprint'
+import { rowEnd, rowLengthMm } from './frame'
+import type { RackRow } from './schema'
+
+/** Two centrelines nearer than this are meant to be one, and two ends nearer than that to meet. */
+const SAME_LINE_MM = inches(1)
+const MEETING_MM = inches(12)
+
+/** What may differ between two rows that are chained. */
+const OWN_FIELDS: ReadonlySet<string> = new Set(['id', 'name', 'locked', 'racks', 'at', 'takenOut'])
+
+/** The same racks on the same floor, told from the other end. */
+const fromOtherEnd = (part: RackRow): RackRow => ({
+  ...part,
+  at: rowEnd(part),
+  heading: turnHeading(part.heading, 2),
+  fallsTo: part.fallsTo === 'end' ? 'start' : 'end',
+  inlet: part.inlet === 'end' ? 'start' : 'end',
+})
+
+const isAlike = (a: RackRow, b: RackRow): boolean => {
+  const other = new Map<string, unknown>(Object.entries(b))
+  return Object.entries(a).every(([field, value]) => OWN_FIELDS.has(field) || other.get(field) === value)
+}
+
+/** Towers taken out of the lower row come after all of the upper one's. */
+const takenOutOf = (upper: RackRow, lower: RackRow): number[] => {
+  const towers = upper.racks * upper.barsPerRack * upper.lines
+  return [
+    ...upper.takenOut.filter((tower) => tower < towers),
+    ...lower.takenOut.map((tower) => tower + towers),
+  ]
+}
+
+/** Which end of `onto` the row stands against, if it does. */
+const meetingEnd = (onto: RackRow, part: RackRow): 'start' | 'end' | undefined => {
+  const aheadMm = ahead(onto.at, onto.heading, part.at)
+  const asideMm = ahead(onto.at, turnHeading(onto.heading, 3), part.at)
+  if (Math.abs(asideMm) > SAME_LINE_MM) return undefined
+  if (Math.abs(aheadMm - rowLengthMm(onto)) <= MEETING_MM) return 'end'
+  return Math.abs(aheadMm + rowLengthMm(part)) <= MEETING_MM ? 'start' : undefined
+}
+
+/**
+ * One longer row in place of two that stand end to end and are built alike; undefined where they are not. `onto`
+ * stays where it is, and the other row closes up to it.
+ */
+export const chainRows = (onto: RackRow, dropped: RackRow): RackRow | undefined => {
+  const part = dropped.heading === onto.heading ? dropped : fromOtherEnd(dropped)
+  const end = meetingEnd(onto, part)
+  const racks = onto.racks + part.racks
+  if (end === undefined || onto.locked || racks > MOST_RACKS || !isAlike(onto, part)) return undefined
+  const isLower = (end === 'end') === (onto.fallsTo === 'end')
+  return {
+    ...onto,
+    racks,
+    takenOut: isLower ? takenOutOf(onto, part) : takenOutOf(part, onto),
+    at: end === 'end' ? onto.at : onFloor(offset(onto.at, onto.heading, -rowLengthMm(part), 0)),
+  }
+}

@@ -1,0 +1,73 @@
+import type { Conduit } from '../../catalogue/conduit'
+import type { Stick } from '../../model/built'
+import { inches } from '../../units/length'
+import { cutOf } from './cut'
+import { railRuns, sleeveLengthMm, type RailRun } from './joints'
+import { barTopOf } from './levels'
+import { SIDES } from './pairs'
+import type { RackPlan } from './plan'
+import { ACROSS, ALONG, layFrom, layMiddle, type Piece } from './stick'
+
+/** How much shorter conduit may come: common practice, no source. */
+const RAIL_MINUS_MM = inches(1 / 16)
+const BAR_MINUS_MM = inches(1 / 8)
+
+/** A tubing cutter parts conduit without a kerf. */
+const CUTTER_KERF_MM = 0
+
+const conduitPiece = (mark: string, conduit: Conduit, lengthMm: number, minusMm: number): Piece => ({
+  mark,
+  stock: conduit.key,
+  lengthMm,
+  widthMm: conduit.odMm,
+  heightMm: conduit.odMm,
+  cut: cutOf(lengthMm, [conduit.stickMm], CUTTER_KERF_MM),
+  minusMm,
+  holes: [],
+})
+
+/** Centre of a rail: under the bars of its rack, mm. */
+const railCentreMm = ({ part, materials, levels }: RackPlan, rack: number, conduit: Conduit): number =>
+  barTopOf(part, levels, rack) - materials.bar.odMm - conduit.odMm / 2
+
+const rails = (plan: RackPlan, runs: readonly RailRun[]): Stick[] => {
+  const halfMm = plan.part.railSpacingMm / 2
+  return runs.flatMap(({ rack, fromU, toU, isBig }) => {
+    const conduit = isBig ? plan.materials.big : plan.materials.rail
+    const piece = conduitPiece(isBig ? 'RL-b' : 'RL', conduit, toU - fromU, RAIL_MINUS_MM)
+    const z = railCentreMm(plan, rack, conduit)
+    return SIDES.map((side) => layFrom(plan.frame, piece, { u: fromU, v: side * halfMm, z }, ALONG, rack))
+  })
+}
+
+/** J1: a sleeve in each shared riser; the rails lie on its inside bottom. */
+const sleeves = (plan: RackPlan): Stick[] => {
+  const { part, materials, frame } = plan
+  if (part.joint !== 'J1') return []
+  const { rail, big } = materials
+  const piece = conduitPiece('SV', big, sleeveLengthMm(part), RAIL_MINUS_MM)
+  const z = railCentreMm(plan, 0, rail) - rail.odMm / 2 - big.wallMm + big.odMm / 2
+  return Array.from({ length: part.racks - 1 }, (_, rack) => rack).flatMap((rack) =>
+    SIDES.map((side) => {
+      const middle = { u: (rack + 1) * part.rackLengthMm, v: (side * part.railSpacingMm) / 2, z }
+      return layMiddle(frame, piece, middle, ALONG, rack)
+    }),
+  )
+}
+
+const bars = (plan: RackPlan): Stick[] => {
+  const { part, materials, positions, levels, lengths, frame } = plan
+  const piece = conduitPiece('HB', materials.bar, lengths.barMm, BAR_MINUS_MM)
+  return positions.barU.map((u, index) => {
+    const rack = Math.floor(index / part.barsPerRack)
+    const z = barTopOf(part, levels, rack) - materials.bar.odMm / 2
+    return layMiddle(frame, piece, { u, v: 0, z }, ACROSS, rack)
+  })
+}
+
+/** Rails, sleeves and hanger bars. */
+export const conduitSticks = (plan: RackPlan): Stick[] => [
+  ...rails(plan, railRuns(plan.part, plan.materials, plan.positions.insetMm)),
+  ...sleeves(plan),
+  ...bars(plan),
+]

@@ -1,0 +1,51 @@
+import type { Built, Mouth, Stick } from '../../model/built'
+import type { Site } from '../../model/site'
+import { bodiesOf, floorSupports } from './bodies'
+import { braceSticks } from './braces'
+import { conduitSticks } from './conduits'
+import { rackFacts } from './facts'
+import { feedFittings, feedOf, feedTubes, zoneInlet, type Feed } from './feed'
+import { rackFittings } from './fittings'
+import { frameSticks } from './frames'
+import { gutterSticks, outletMouths } from './gutters'
+import { pairsOf } from './pairs'
+import { planOf, type RackPlan } from './plan'
+import { runnerSticks } from './runners'
+import type { RackRow } from './schema'
+import { hungTowers, type HungTower } from './towers'
+
+const sticksOf = (plan: RackPlan): Stick[] => {
+  const pairs = pairsOf(plan)
+  return [
+    ...frameSticks(plan, pairs),
+    ...braceSticks(plan, pairs),
+    ...runnerSticks(plan),
+    ...conduitSticks(plan),
+    ...gutterSticks(plan),
+  ]
+}
+
+const mouthsOf = (plan: RackPlan, feed: Feed, towers: readonly HungTower[]): Mouth[] => [
+  ...towers.map(({ head, line, station }): Mouth => ({ role: 'tower-head', at: head, line, station })),
+  ...outletMouths(plan),
+  zoneInlet(plan, feed),
+]
+
+/** A row of racks to its built things; every part of it reads the one plan. */
+export const deriveRackRow = (part: RackRow, site: Site): Built => {
+  const plan = planOf(part, site)
+  const feed = feedOf(plan)
+  const towers = hungTowers(plan)
+  const sticks = sticksOf(plan)
+  return {
+    part: part.id,
+    zFrom: 'rack-datum',
+    sticks,
+    tubes: feedTubes(plan, feed, towers),
+    fittings: [...rackFittings(plan, sticks, towers), ...feedFittings(plan, feed, towers)],
+    bodies: bodiesOf(plan),
+    mouths: mouthsOf(plan, feed, towers),
+    supports: floorSupports(plan),
+    rack: rackFacts(plan, towers.length),
+  }
+}

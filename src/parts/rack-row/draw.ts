@@ -1,0 +1,134 @@
+import { offset } from '../../geometry/motion'
+import type { Point } from '../../geometry/point'
+import type { Built, Mouth, Stick } from '../../model/built'
+import type { BoxesMark, DiscsMark, Mark, Pen, Wash } from '../../model/drawing'
+import { inches } from '../../units/length'
+import { lineMark, nameMarks, shapeMark } from '../marks'
+import { frameOf, placeAt, rowLengthMm, type Frame } from './frame'
+import type { RackRow } from './schema'
+
+/** Sticks that are drawn in one operation, and from how near. */
+interface Layer {
+  readonly marks: readonly string[]
+  readonly pen: Pen
+  readonly wash: Wash
+  readonly nearMm: number
+}
+
+/** From the floor up. Each is hidden from afar, when it would be a line of ink and no more. */
+const LOWER: readonly Layer[] = [
+  { marks: ['BR', 'SP'], pen: 'timber', wash: 'timber', nearMm: 30 },
+  { marks: ['BX', 'TT', 'XB', 'SB', 'GB'], pen: 'timber', wash: 'timber', nearMm: 10 },
+  { marks: ['GT'], pen: 'trough', wash: 'trough', nearMm: 80 },
+]
+
+const UPPER: readonly Layer[] = [
+  { marks: ['RL', 'RL-b', 'SV'], pen: 'steel', wash: 'steel', nearMm: 40 },
+  { marks: ['RS-p', 'RS-s'], pen: 'timber', wash: 'timber', nearMm: 30 },
+  { marks: ['HB'], pen: 'steel', wash: 'steel', nearMm: 20 },
+]
+
+const TOWERS_NEAR_MM = 60
+const WORDS_NEAR_MM = 30
+const LINE_NUMBERS_NEAR_MM = 10
+const OUTLET_RADIUS_MM = inches(1.5)
+
+/** Words along a row that runs up the plan are turned to read from the right. */
+const isUpright = ({ heading }: RackRow): boolean => heading % 180 === 90
+
+/** Half sizes of a stick seen from above, besides its own run, mm along x and y. */
+const halfSizes = ({ from, to, widthMm, heightMm }: Stick, { downhill }: Frame): Point => {
+  const alongX = downhill % 180 === 0
+  const stands = from.x === to.x && from.y === to.y
+  if (stands) return alongX ? { x: widthMm / 2, y: heightMm / 2 } : { x: heightMm / 2, y: widthMm / 2 }
+  return Math.abs(to.x - from.x) > Math.abs(to.y - from.y)
+    ? { x: 0, y: widthMm / 2 }
+    : { x: widthMm / 2, y: 0 }
+}
+
+const writeBox = (boxes: Float64Array, index: number, stick: Stick, frame: Frame): void => {
+  const { from, to } = stick
+  const half = halfSizes(stick, frame)
+  boxes[index] = Math.min(from.x, to.x) - half.x
+  boxes[index + 1] = Math.min(from.y, to.y) - half.y
+  boxes[index + 2] = Math.max(from.x, to.x) + half.x
+  boxes[index + 3] = Math.max(from.y, to.y) + half.y
+}
+
+const layerMark = (built: Built, frame: Frame, { marks, ...ink }: Layer): BoxesMark => {
+  const sticks = built.sticks.filter(({ mark }) => marks.includes(mark))
+  const boxes = new Float64Array(sticks.length * 4)
+  sticks.forEach((stick, index) => writeBox(boxes, index * 4, stick, frame))
+  return { as: 'boxes', ...ink, boxes }
+}
+
+const discsAt = (
+  mouths: readonly Mouth[],
+  radiusMm: number,
+  ink: Omit<DiscsMark, 'as' | 'discs'>,
+): DiscsMark => {
+  const discs = new Float64Array(mouths.length * 3)
+  mouths.forEach(({ at }, index) => discs.set([at.x, at.y, radiusMm], index * 3))
+  return { as: 'discs', ...ink, discs }
+}
+
+const mouthMarks = (part: RackRow, { mouths }: Built): DiscsMark[] => {
+  const heads = mouths.filter(({ role }) => role === 'tower-head')
+  const outlets = mouths.filter(({ role }) => role === 'trough-outlet')
+  return [
+    discsAt(outlets, OUTLET_RADIUS_MM, { pen: 'drain', wash: 'drain', nearMm: WORDS_NEAR_MM }),
+    discsAt(heads, part.bodyMm / 2, { pen: 'crop', wash: 'crop', nearMm: TOWERS_NEAR_MM }),
+  ]
+}
+
+const canopyMarks = ({ bodies }: Built): Mark[] =>
+  bodies.filter(({ role }) => role === 'canopy').map(({ outline }) => shapeMark(outline, 'crop', 'crop'))
+
+/** Header, riser pipe and laterals; microtubes are too many and too thin for a plan. */
+const feedMarks = ({ tubes }: Built): Mark[] =>
+  tubes
+    .filter(({ role }) => role !== 'microtube')
+    .map(({ path }) => ({ ...lineMark(path, 'water'), nearMm: TOWERS_NEAR_MM }))
+
+/** One arrow along every trough, down its fall. */
+const fallMarks = ({ sticks }: Built, lines: number): Mark[] => {
+  const gutters = sticks.filter(({ mark }) => mark === 'GT')
+  const sections = gutters.length / lines
+  const highEnds = gutters.filter((_, index) => index % sections === 0)
+  const lowEnds = gutters.filter((_, index) => index % sections === sections - 1)
+  return highEnds.flatMap(({ from }, line) => {
+    const low = lowEnds[line]
+    return low ? [{ ...lineMark([from, low.to], 'trough', 'middle'), nearMm: TOWERS_NEAR_MM }] : []
+  })
+}
+
+/** Racks and lines are numbered from the high end and from the left looking downhill, as they are on every sheet. */
+const numberMarks = (part: RackRow, frame: Frame): Mark[] => {
+  const pitchMm = part.rackLengthMm / part.barsPerRack
+  const number = (index: number, u: number, v: number, nearMm: number): Mark[] =>
+    nameMarks(`${index + 1}`, placeAt(frame, u, v, 0), isUpright(part)).map((mark) => ({ ...mark, nearMm }))
+  return [
+    ...Array.from({ length: part.racks }, (_, rack) =>
+      number(rack, rack * part.rackLengthMm + pitchMm, 0, WORDS_NEAR_MM),
+    ),
+    ...Array.from({ length: part.lines }, (_, line) =>
+      number(line, 0, (line + 1 - (part.lines + 1) / 2) * part.lineSpacingMm, LINE_NUMBERS_NEAR_MM),
+    ),
+  ].flat()
+}
+
+/** The row from above, from the floor up: timber, troughs, rails and bars, towers, water, words. */
+export const drawRackRow = (part: RackRow, built: Built): readonly Mark[] => {
+  const frame = frameOf(part)
+  const nameAt = offset(part.at, part.heading, rowLengthMm(part) / 2, 0)
+  return [
+    ...canopyMarks(built),
+    ...LOWER.map((layer) => layerMark(built, frame, layer)),
+    ...fallMarks(built, part.lines),
+    ...UPPER.map((layer) => layerMark(built, frame, layer)),
+    ...mouthMarks(part, built),
+    ...feedMarks(built),
+    ...numberMarks(part, frame),
+    ...nameMarks(part.name, nameAt, isUpright(part)),
+  ]
+}

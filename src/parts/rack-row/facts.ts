@@ -1,0 +1,94 @@
+import { widthAtDepth } from '../../catalogue/gutter'
+import { offset, turnHeading, type Heading } from '../../geometry/motion'
+import type { RackFace, RackFacts } from '../../model/rackFacts'
+import { inches } from '../../units/length'
+import { canopyHalfMm } from './bodies'
+import { jointHalfMm } from './joints'
+import { invertAt } from './levels'
+import type { RackPlan } from './plan'
+
+/** A tip hangs over the invert by the water's depth and 3/4 in of air. Common practice, no source. */
+const TIP_OVER_INVERT_MM = inches(1)
+
+/** And below the lip even at the low end, so that nothing splashes out. Common practice, no source. */
+const TIP_BELOW_LIP_MM = inches(1 / 4)
+
+/** The run over which the fall uses up the window between drowned and splashing tips, mm. */
+const longestRun = ({ part, materials: { gutter } }: RackPlan): number =>
+  ((gutter.depthMm - TIP_OVER_INVERT_MM - TIP_BELOW_LIP_MM) / part.gutterFall) * 1000
+
+/** Clear gap between a riser and the bar nearest to one, mm; negative where they meet. */
+const barToRiser = ({ positions, materials }: RackPlan): number => {
+  let leastMm = Infinity
+  for (const bar of positions.barU)
+    for (const pair of positions.pairU) leastMm = Math.min(leastMm, Math.abs(bar - pair))
+  return leastMm - materials.lumber.thickMm / 2 - materials.bar.odMm / 2
+}
+
+/** Bars stand half a pitch off every rack line, so that is how near one comes to a joint. */
+const barToSleeve = ({ part, positions, materials }: RackPlan): number =>
+  part.racks === 1 ? Infinity : positions.pitchMm / 2 - jointHalfMm(part) - materials.bar.odMm / 2
+
+const faceAt = ({ frame, positions }: RackPlan, v: number, facing: Heading): RackFace => ({
+  from: offset(frame.origin, frame.downhill, 0, v),
+  to: offset(frame.origin, frame.downhill, positions.lengthMm, v),
+  facing,
+})
+
+const sizeFacts = (plan: RackPlan, towers: number) => {
+  const { part, positions } = plan
+  const halfMm = canopyHalfMm(plan)
+  return {
+    racks: part.racks,
+    lines: part.lines,
+    stations: positions.barU.length,
+    towers,
+    sites: towers * part.sites,
+    pitchMm: positions.pitchMm,
+    lineSpacingMm: part.lineSpacingMm,
+    lineReachMm: positions.lineV.map((v) => v + halfMm),
+    bodyMm: part.bodyMm,
+    barToRiserMm: barToRiser(plan),
+    barToSleeveMm: barToSleeve(plan),
+    runMm: positions.lengthMm,
+    longestRunMm: longestRun(plan),
+  }
+}
+
+const levelFacts = ({ part, levels, positions, materials, lengths }: RackPlan) => {
+  const { plainMm, sleeveMm, plainBitMm, sleeveBitMm } = levels.holes
+  return {
+    tipMm: levels.tipMm,
+    tipNeededMm: levels.tipNeededMm,
+    lipHighMm: levels.lipHighMm,
+    lipLowMm: levels.lipLowMm,
+    invertHighMm: levels.invertHighMm,
+    invertOutletMm: invertAt(part, levels, positions.outletU),
+    invertLowMm: levels.invertLowMm,
+    bearerTopMm: levels.bearerTopMm,
+    barTopMm: levels.barTopMm,
+    lateralMm: levels.lateralMm,
+    liftTopMm: levels.liftTopMm,
+    plainHoleMm: plainMm,
+    sleeveHoleMm: sleeveMm,
+    plainHoleBottomMm: plainMm - plainBitMm / 2,
+    sleeveHoleBottomMm: sleeveMm - sleeveBitMm / 2,
+    riserMm: lengths.riserMm,
+    riserNeededMm: levels.riserNeededMm,
+    tipWidthMm: part.tipMm,
+    // Where the trough is narrowest around a tip: at the high end, where the tip hangs deepest.
+    troughAtTipMm: widthAtDepth(materials.gutter, levels.lipHighMm - levels.tipMm),
+  }
+}
+
+/** What the row says about itself, for checks that must not know its parameters. */
+export const rackFacts = (plan: RackPlan, towers: number): RackFacts => {
+  const halfMm = canopyHalfMm(plan)
+  const { downhill } = plan.frame
+  return {
+    ...sizeFacts(plan, towers),
+    ...levelFacts(plan),
+    leftFace: faceAt(plan, -halfMm, turnHeading(downhill, 1)),
+    rightFace: faceAt(plan, halfMm, turnHeading(downhill, 3)),
+  }
+}

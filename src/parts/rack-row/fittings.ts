@@ -1,0 +1,109 @@
+import type { Fitting, Stick } from '../../model/built'
+import type { Place } from '../../geometry/point'
+import { placeAt } from './frame'
+import { invertAt } from './levels'
+import { SIDES } from './pairs'
+import type { RackPlan } from './plan'
+import type { HungTower } from './towers'
+
+/** Screws that fix one piece of each mark: three a joint, four a side of a splice. Common practice, no source. */
+const SCREWS: Readonly<Record<string, number>> = {
+  'RS-p': 3,
+  'RS-s': 3,
+  BX: 6,
+  TT: 6,
+  SP: 8,
+  SB: 6,
+  XB: 6,
+  GB: 4,
+}
+
+/** Short runners are fixed at both risers, on each face; the risers need no screw of their own. */
+const SHORT_RUNNER_SCREWS: Readonly<Record<string, number>> = { ...SCREWS, 'RS-p': 0, 'RS-s': 0, BR: 6 }
+
+/** One fitting, counted as often as it is there. */
+const times = (count: number, fitting: Fitting): Fitting[] => Array<Fitting>(count).fill(fitting)
+
+const screws = ({ part }: RackPlan, sticks: readonly Stick[]): Fitting[] => {
+  const table = part.base === 'short-runners' ? SHORT_RUNNER_SCREWS : SCREWS
+  const all: Fitting[] = []
+  for (const { mark, from } of sticks) {
+    const screw = { item: 'screw', at: from }
+    for (let left = table[mark] ?? 0; left > 0; left--) all.push(screw)
+  }
+  return all
+}
+
+/** A bar stops against both rails, on either side of each. */
+const STOPS_A_BAR = 4
+
+/** A sleeve, or a small stick in a big one, is held by a screw from below on each side of the riser. */
+const SCREWS_A_JOINT = 2
+
+const barFittings = (bars: readonly Stick[]): Fitting[] => [
+  ...bars.map(({ from }) => ({ item: 'end-cap', at: from })),
+  ...bars.map(({ to }) => ({ item: 'end-cap', at: to })),
+  ...bars.flatMap(({ from }) => times(STOPS_A_BAR, { item: 'bar-stop', at: from })),
+]
+
+/** A rail is capped where the row ends, and screwed where it meets the next. */
+const railFittings = (rails: readonly Stick[], lastRack: number): Fitting[] =>
+  rails.flatMap(({ rack, from, to }) => [
+    ...(rack === 0
+      ? [{ item: 'end-cap', at: from }]
+      : times(SCREWS_A_JOINT, { item: 'sleeve-screw', at: from })),
+    ...(rack === lastRack ? [{ item: 'end-cap', at: to }] : []),
+  ])
+
+const footPlates = ({ part, frame, positions }: RackPlan): Fitting[] =>
+  part.footPlateMm === 0
+    ? []
+    : positions.pairU.flatMap((u) =>
+        SIDES.map((side) => ({
+          item: 'foot-plate',
+          at: placeAt(frame, u, (side * part.railSpacingMm) / 2, 0),
+        })),
+      )
+
+/** A trough is capped at both ends and joined between its sections. */
+const sectionFittings = (gutters: readonly Stick[], lines: number): Fitting[] => {
+  const sections = gutters.length / lines
+  return gutters.flatMap(({ from, to }, index) => [
+    { item: index % sections === 0 ? 'gutter-end-cap' : 'gutter-joiner', at: from },
+    ...(index % sections === sections - 1 ? [{ item: 'gutter-end-cap', at: to }] : []),
+  ])
+}
+
+/** The outlet of the trough at v, and what holds it on its bearers. */
+const troughFittings = ({ part, frame, positions, levels }: RackPlan, v: number): Fitting[] => {
+  const inTrough = (u: number): Place => placeAt(frame, u, v, invertAt(part, levels, u))
+  const rests = positions.bearerU.map(inTrough)
+  return [
+    { item: 'gutter-outlet', at: inTrough(positions.outletU) },
+    ...rests.map((at) => ({ item: 'gutter-shim', at })),
+    ...rests.map((at) => ({ item: 'gutter-strap', at })),
+  ]
+}
+
+const towerFittings = (towers: readonly HungTower[]): Fitting[] => [
+  ...towers.map(({ head }) => ({ item: 'tower', at: head })),
+  ...towers.map(({ head }) => ({ item: 'hook', at: head })),
+]
+
+const marked = (sticks: readonly Stick[], ...marks: readonly string[]): Stick[] =>
+  sticks.filter(({ mark }) => marks.includes(mark))
+
+/** All that is counted and not cut, but for the water's. */
+export const rackFittings = (
+  plan: RackPlan,
+  sticks: readonly Stick[],
+  towers: readonly HungTower[],
+): Fitting[] => [
+  ...towerFittings(towers),
+  ...footPlates(plan),
+  ...screws(plan, sticks),
+  ...barFittings(marked(sticks, 'HB')),
+  ...railFittings(marked(sticks, 'RL', 'RL-b'), plan.part.racks - 1),
+  ...sectionFittings(marked(sticks, 'GT'), plan.part.lines),
+  ...plan.positions.lineV.flatMap((v) => troughFittings(plan, v)),
+]

@@ -1,0 +1,63 @@
+import { inches } from '../../units/length'
+import { rowLengthMm } from './frame'
+import type { Materials } from './materials'
+import type { RackRow } from './schema'
+
+/** One stick of rail, of both lines; u in mm. */
+export interface RailRun {
+  readonly rack: number
+  readonly fromU: number
+  readonly toU: number
+  /** Of the bigger conduit. */
+  readonly isBig: boolean
+}
+
+/** J3: odd racks, counted from 1 at the high end, are railed in the bigger conduit. */
+export const isBigRack = ({ joint }: Pick<RackRow, 'joint'>, rack: number): boolean =>
+  joint === 'J3' && rack % 2 === 0
+
+/** Past the riser's face the double wall goes on for an inch, so that it straddles the wood. Common practice, no source. */
+const STRADDLE_MM = inches(1)
+
+/** J3: how far the small stick pushes into the big one, mm; always enough to straddle the shared riser. */
+const overlapMm = (part: RackRow, { lumber }: Materials): number =>
+  Math.max(part.overlapMm, part.pastRiserMm + lumber.thickMm / 2 + STRADDLE_MM)
+
+/** How far a rack's rail runs past the shared riser's centre, mm; negative where it stops short. */
+const pastShared = (part: RackRow, materials: Materials, rack: number): number => {
+  if (part.joint === 'J1') return -part.railGapMm / 2
+  return isBigRack(part, rack) ? part.pastRiserMm : overlapMm(part, materials) - part.pastRiserMm
+}
+
+/**
+ * How far the first and the last riser pair move inward, mm, so that an end rail comes out of one uncut stick
+ * instead of being a little too long for it.
+ */
+export const endInset = (part: RackRow, materials: Materials): number => {
+  const { racks, rackLengthMm, railEndMm } = part
+  const stickMm = materials.rail.stickMm
+  if (racks === 1) return Math.max(0, (rackLengthMm + 2 * railEndMm - stickMm) / 2)
+  const pastMm = Math.max(pastShared(part, materials, 0), pastShared(part, materials, racks - 1))
+  return Math.max(0, rackLengthMm + pastMm + railEndMm - stickMm)
+}
+
+/** The rails of one line, from the high end. */
+export const railRuns = (part: RackRow, materials: Materials, insetMm: number): RailRun[] => {
+  const { racks, rackLengthMm, railEndMm } = part
+  return Array.from({ length: racks }, (_, rack) => {
+    const pastMm = pastShared(part, materials, rack)
+    return {
+      rack,
+      fromU: rack === 0 ? insetMm - railEndMm : rack * rackLengthMm - pastMm,
+      toU: rack === racks - 1 ? rowLengthMm(part) - insetMm + railEndMm : (rack + 1) * rackLengthMm + pastMm,
+      isBig: isBigRack(part, rack),
+    }
+  })
+}
+
+/** J1: a sleeve holds both rail ends and the gap between them. */
+export const sleeveLengthMm = ({ insertionMm, railGapMm }: RackRow): number => 2 * insertionMm + railGapMm
+
+/** How far from the shared riser's centre a bar would no longer lie on the rail that it is hung for, mm. */
+export const jointHalfMm = (part: RackRow): number =>
+  part.joint === 'J1' ? sleeveLengthMm(part) / 2 : part.pastRiserMm
