@@ -10,6 +10,8 @@ export interface FieldWords {
   readonly choices?: Readonly<Record<string, string>>
   /** One sentence for the curious. */
   readonly help?: string
+  /** For a field that may be null: what the program does then. */
+  readonly whenNull?: string
 }
 
 /** The schema is the only place where labels and units of a field stand. */

@@ -30,9 +30,15 @@ export const drainLineSchema = z.object({
   coverMm: length(inches(3), { label: 'Least cover', group: 'Drain' }, 0, inches(60)),
   bedMm: length(inches(2), { label: 'Sand bed', group: 'Drain' }, 0, inches(12)),
   trenchMm: length(inches(10), { label: 'Trench width', group: 'Drain' }, inches(4), inches(48)),
-  /** Invert at the high end from the benchmark; null: as high as the cover allows. */
+  /** From the benchmark's zero. */
   startInvertMm: z._default(
-    z.nullable(level(inches(-8), { label: 'Invert at the high end', group: 'Drain' })),
+    z.nullable(
+      level(inches(-8), {
+        label: 'Invert at the high end',
+        group: 'Drain',
+        whenNull: 'As high as the cover allows',
+      }),
+    ),
     null,
   ),
 })

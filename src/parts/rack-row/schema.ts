@@ -48,9 +48,15 @@ export const rackRowSchema = z.object({
     },
   }),
   footPlateMm: length(inches(2), { label: 'Foot plate thickness', group: 'Frame' }, 0, inches(4)),
-  /** null: as long as the levels ask. */
   riserMm: z._default(
-    z.nullable(length(inches(66), { label: 'Riser length', group: 'Frame' }, inches(24), inches(120))),
+    z.nullable(
+      length(
+        inches(66),
+        { label: 'Riser length', group: 'Frame', whenNull: 'As long as the levels ask' },
+        inches(24),
+        inches(120),
+      ),
+    ),
     null,
   ),
   topMarginMm: length(
@@ -137,9 +143,15 @@ export const rackRowSchema = z.object({
   }),
   leastShimMm: length(inches(0.25), { label: 'Least gutter shim', group: 'Trough' }, 0, inches(6)),
   tipBelowLipMm: length(inches(2.25), { label: 'Tip below lip, high end', group: 'Trough' }, 0, inches(6)),
-  /** null: on the base runners. */
   bearerTopMm: z._default(
-    z.nullable(length(inches(7), { label: 'Bearer top above foot', group: 'Trough' }, 0, inches(60))),
+    z.nullable(
+      length(
+        inches(7),
+        { label: 'Bearer top above foot', group: 'Trough', whenNull: 'On the base runners' },
+        0,
+        inches(60),
+      ),
+    ),
     null,
   ),
   outletBore: choice(['1/2', '3/4', '1', '2'], '2', { label: 'Outlet bore', group: 'Trough' }),
