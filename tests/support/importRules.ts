@@ -69,10 +69,12 @@ const ribsApart: Judge = ({ path }, { target }, all) => {
   const base = registries.find((folder) => ribOf(folder, path) && ribOf(folder, target ?? ''))
   if (base === undefined || path === `${base}/index.ts`) return undefined
   const [from, to] = [ribOf(base, path)!, ribOf(base, target!)!]
+  const listed = listedIn(base, all)
+  const isRib = (rib: string, file: string) =>
+    listed.has(rib) || file.split('/').length > base.split('/').length + 1
   if (from === to) return undefined
-  if (to === 'index') return `only what stands after ${base} reads its registry`
-  const isRib = listedIn(base, all).has(to) || target!.split('/').length > base.split('/').length + 1
-  return isRib ? `nothing in ${base} but its registry imports ${to}` : undefined
+  if (to === 'index' && isRib(from, path)) return `what stands in ${base} never reads its own registry`
+  return isRib(to, target!) ? `nothing in ${base} but its registry imports ${to}` : undefined
 }
 
 const corePackagesOnly: Judge = ({ path }, { specifier, target }) =>

@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { posix } from 'node:path'
-import { parseSync, Visitor } from 'vite'
+import { parseSync, Visitor, type ESTree } from 'vite'
 
 /** One `import`, `export ... from`, `import()` or `import('...')` type of a source file. */
 export interface Import {
@@ -16,7 +16,10 @@ export interface Source {
   readonly path: string
   readonly lineCount: number
   readonly imports: readonly Import[]
-  /** Names that the code reaches for: `window`, `Math.random`, and `.toLocaleString` for a member of anything. */
+  /**
+   * Names that the code reaches for: `window`, `Math.random`, and `.toLocaleString` for a member of anything.
+   * A name that the file itself gives to something is no global.
+   */
   readonly uses: ReadonlySet<string>
   /** Numeric literals by value. */
   readonly numbers: readonly number[]
@@ -35,56 +38,110 @@ const resolve = (path: string, specifier: string): string | undefined => {
   return registries.some((folder) => folder === target) ? `${target}/index` : target
 }
 
-type Node = Parameters<NonNullable<ConstructorParameters<typeof Visitor>[0]['MemberExpression']>>[0]['object']
+const nameOf = (node: ESTree.Expression | ESTree.Super): string =>
+  node.type === 'Identifier' ? node.name : ''
 
-const nameOf = (node: Node): string => (node.type === 'Identifier' ? node.name : '')
-
-const stringOf = (node: { type: string; value?: unknown }): string =>
+const stringOf = (node: { readonly type: string; readonly value?: unknown }): string =>
   node.type === 'Literal' && typeof node.value === 'string' ? node.value : ''
+
+const importsOf = (path: string, program: ESTree.Program): readonly Import[] => {
+  const imports: Import[] = []
+  const add = (specifier: string, isType: boolean) =>
+    imports.push({ specifier, target: resolve(path, specifier), isType })
+  new Visitor({
+    ImportDeclaration: (node) => add(node.source.value, node.importKind === 'type'),
+    ExportNamedDeclaration: (node) => node.source && add(node.source.value, node.exportKind === 'type'),
+    ExportAllDeclaration: (node) => add(node.source.value, node.exportKind === 'type'),
+    ImportExpression: (node) => add(stringOf(node.source), false),
+    TSImportType: (node) => add(stringOf(node.source), true),
+  }).visit(program)
+  return imports
+}
+
+/** The names that a pattern binds: `a` and `b` in `[a, { b }]`. */
+const boundBy = (pattern: ESTree.ParamPattern | ESTree.BindingPattern): string[] => {
+  switch (pattern.type) {
+    case 'Identifier':
+      return [pattern.name]
+    case 'ObjectPattern':
+      return pattern.properties.flatMap((part) =>
+        boundBy(part.type === 'Property' ? part.value : part.argument),
+      )
+    case 'ArrayPattern':
+      return pattern.elements.flatMap((part) =>
+        part === null ? [] : boundBy(part.type === 'RestElement' ? part.argument : part),
+      )
+    case 'AssignmentPattern':
+      return boundBy(pattern.left)
+    case 'RestElement':
+      return boundBy(pattern.argument)
+    case 'TSParameterProperty':
+      return boundBy(pattern.parameter)
+  }
+}
+
+/** Every name that the file gives to something, wherever: rough, but a file that means both is ill named anyway. */
+const ownNames = (program: ESTree.Program): ReadonlySet<string> => {
+  const own = new Set<string>()
+  const bind = (patterns: readonly (ESTree.ParamPattern | ESTree.BindingPattern)[]) =>
+    patterns.flatMap(boundBy).forEach((name) => own.add(name))
+  new Visitor({
+    VariableDeclarator: (node) => bind([node.id]),
+    ArrowFunctionExpression: (node) => bind(node.params),
+    FunctionExpression: (node) => bind(node.params),
+    FunctionDeclaration: (node) => bind([...node.params, ...(node.id ? [node.id] : [])]),
+    ImportSpecifier: (node) => bind([node.local]),
+  }).visit(program)
+  return own
+}
+
+const usesOf = (program: ESTree.Program): ReadonlySet<string> => {
+  const own = ownNames(program)
+  const uses = new Set<string>()
+  const add = (name: string, member = '') => own.has(name) || uses.add(`${name}${member}`)
+  new Visitor({
+    CallExpression: (node) => add(nameOf(node.callee)),
+    NewExpression: (node) => add(nameOf(node.callee)),
+    MemberExpression: (node) => {
+      const member = `.${node.computed ? stringOf(node.property) : node.property.name}`
+      add(nameOf(node.object))
+      add(nameOf(node.object), member)
+      uses.add(member)
+    },
+  }).visit(program)
+  return uses
+}
+
+const numbersOf = (program: ESTree.Program): readonly number[] => {
+  const numbers: number[] = []
+  new Visitor({
+    Literal: (node) => typeof node.value === 'number' && numbers.push(node.value),
+  }).visit(program)
+  return numbers
+}
+
+const has = (program: ESTree.Program, type: 'TSAnyKeyword' | 'ExportAllDeclaration'): boolean => {
+  let isFound = false
+  new Visitor({ [type]: () => (isFound = true) }).visit(program)
+  return isFound
+}
+
+/** Lines of a text that ends with a line break, as it should, or without one. */
+export const linesIn = (text: string): number => text.replace(/\n$/, '').split('\n').length
 
 /** Reads one file of src. `text` need not be on disk, so that a test can show what the rules catch. */
 export const readSource = (path: string, text: string): Source => {
   const { program, errors } = parseSync(path, text)
   if (errors.length > 0) throw new Error(`src/${path} cannot be parsed: ${errors[0]!.message}`)
-
-  const imports: Import[] = []
-  const uses = new Set<string>()
-  const numbers: number[] = []
-  let hasAny = false
-  let hasExportAll = false
-
-  const addImport = (specifier: string, isType: boolean) =>
-    imports.push({ specifier, target: resolve(path, specifier), isType })
-
-  new Visitor({
-    ImportDeclaration: (node) => addImport(node.source.value, node.importKind === 'type'),
-    ExportNamedDeclaration: (node) => {
-      if (node.source) addImport(node.source.value, node.exportKind === 'type')
-    },
-    ExportAllDeclaration: (node) => {
-      hasExportAll = true
-      addImport(node.source.value, node.exportKind === 'type')
-    },
-    ImportExpression: (node) => addImport(stringOf(node.source), false),
-    TSImportType: (node) => addImport(stringOf(node.source), true),
-    CallExpression: (node) => uses.add(nameOf(node.callee)),
-    NewExpression: (node) => uses.add(nameOf(node.callee)),
-    MemberExpression: (node) => {
-      const member = node.computed ? stringOf(node.property) : node.property.name
-      uses
-        .add(nameOf(node.object))
-        .add(`.${member}`)
-        .add(`${nameOf(node.object)}.${member}`)
-    },
-    TSAnyKeyword: () => {
-      hasAny = true
-    },
-    Literal: (node) => {
-      if (typeof node.value === 'number') numbers.push(node.value)
-    },
-  }).visit(program)
-
-  return { path, lineCount: text.split('\n').length, imports, uses, numbers, hasAny, hasExportAll }
+  return {
+    path,
+    lineCount: linesIn(text),
+    imports: importsOf(path, program),
+    uses: usesOf(program),
+    numbers: numbersOf(program),
+    hasAny: has(program, 'TSAnyKeyword'),
+    hasExportAll: has(program, 'ExportAllDeclaration'),
+  }
 }
 
 /** Every TypeScript file below a folder, as paths below it. */
