@@ -54,6 +54,9 @@ const listWords = (list: string, index: number, value: unknown): string => {
   return title ? `${words}, ${title}` : words
 }
 
+const isSection = ([first]: FieldPath, index: number): boolean =>
+  index === 0 && (first === 'house' || first === 'settings')
+
 /** Words of each step of a path, outermost first: `the house`, `curved wall 1`, `height 3`. */
 export const placeWords = (path: FieldPath, value: unknown): string[] =>
   path.flatMap((key, index) => {
@@ -61,7 +64,7 @@ export const placeWords = (path: FieldPath, value: unknown): string[] =>
       return [listWords(String(path[index - 1] ?? 'place'), key, valueAt(value, path.slice(0, index + 1)))]
     const isList = typeof path[index + 1] === 'number'
     if (isList) return []
-    return index === 0 && path.length > 1 ? [`the ${String(key)}`] : [String(key)]
+    return isSection(path, index) ? [`the ${String(key)}`] : [String(key)]
   })
 
 /** What was found, in a word or two. Only plain values are quoted: a record from a file may be of any depth. */

@@ -11,9 +11,21 @@ export interface JsonBreak {
   readonly path: readonly (string | number)[]
 }
 
-/** A string, a number or a word in full, or one mark; at a string or number that breaks off nothing matches. */
-const TOKEN =
-  /"(?:[^"\\\u0000-\u001f]|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*"|-?(?:0|[1-9][0-9]*)(?:\.[0-9]+)?(?:[eE][+-]?[0-9]+)?(?![0-9a-zA-Z.+-])|(?:true|false|null)(?![0-9a-zA-Z])|[{}[\],:]/y
+/** What may stand in a string as it is: from the space on, all but the quote and the backslash. */
+const PLAIN = String.raw`[ !#-[\]-\uFFFF]`
+
+const STRING = String.raw`"(?:${PLAIN}|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*"`
+const NUMBER = String.raw`-?(?:0|[1-9][0-9]*)(?:\.[0-9]+)?(?:[eE][+-]?[0-9]+)?(?![0-9a-zA-Z.+-])`
+const WORD = String.raw`(?:true|false|null)(?![0-9a-zA-Z])`
+const MARK = String.raw`[{}[\],:]`
+
+/** A string, number or word in full, or one mark; where one of them breaks off nothing matches. */
+const TOKEN = new RegExp(`${STRING}|${NUMBER}|${WORD}|${MARK}`, 'y')
+
+/** The start of a string, number or word, and then the end of the text. */
+const CUT_TOKEN = new RegExp(
+  String.raw`^(?:"(?:${PLAIN}|\\.)*\\?|-?[0-9][0-9.eE+-]*|-|t|tr|tru|f|fa|fal|fals|n|nu|nul)$`,
+)
 
 const BLANK = /[ \t\n\r]*/y
 
@@ -91,12 +103,6 @@ const take = (scan: Scan, token: string): boolean => {
   }
 }
 
-/** Only what the end of the text cut off: the start of a string, number or word, with nothing after it. */
-const isTokenCutShort = (rest: string): boolean =>
-  /^(?:"(?:[^"\\\u0000-\u001f]|\\.)*\\?|-?[0-9][0-9.eE+-]*|-|t(?:r(?:u)?)?|f(?:a(?:l(?:s)?)?)?|n(?:u(?:l)?)?)$/.test(
-    rest,
-  )
-
 const placeOf = (text: string, index: number): Pick<JsonBreak, 'line' | 'column'> => {
   const before = text.slice(0, index).split('\n')
   return { line: before.length, column: (before.at(-1)?.length ?? 0) + 1 }
@@ -112,7 +118,7 @@ export const jsonBreak = (text: string): JsonBreak | undefined => {
     if (isEnd && scan.wanted === 'end') return undefined
     const token = matchAt(TOKEN, text, index)
     if (token === undefined || !take(scan, token)) {
-      const isCutShort = isEnd || (token === undefined && isTokenCutShort(text.slice(index)))
+      const isCutShort = isEnd || (token === undefined && CUT_TOKEN.test(text.slice(index)))
       return { ...placeOf(text, index), isCutShort, path: scan.open.map(({ at }) => at) }
     }
     index += token.length

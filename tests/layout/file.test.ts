@@ -19,7 +19,8 @@ const sketch = (): Layout =>
     ])
     .layout()
 
-type Json = Record<string, any> // a file as anybody may have changed it
+// eslint-disable-next-line typescript/no-explicit-any -- a file as anybody may have changed it
+type Json = Record<string, any>
 
 const text = (change: (file: Json) => void = () => {}): string => {
   const file: Json = JSON.parse(writeLayout(sketch()))
@@ -290,7 +291,7 @@ const faults: readonly [string, (file: Json) => void, string][] = [
     (f) => (f['parts'][2].name = 'x'.repeat(99)),
     `part 3, the obstacle "${'x'.repeat(40)}...": Name is "${'x'.repeat(40)}..."; it can be a text of 0 to 60 letters`,
   ],
-  ['no house', (f) => delete f['house'], 'house is missing; it must be a record'],
+  ['no house', (f) => delete f['house'], 'the house is missing; it must be a record'],
   [
     'a roof too low',
     (f) => (f['house'].headroomMm = 1),
