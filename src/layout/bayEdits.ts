@@ -1,0 +1,58 @@
+import type * as z from 'zod/mini'
+import { asRead, done, refusal, type Edited } from './edited'
+import { issueWords } from './faultWords'
+import { houseSchema, type House } from './house'
+import { layoutSchema, type Layout } from './schema'
+import { settingsSchema, type Accepted, type Settings } from './settings'
+import { houseFault } from './soundness'
+
+/** Edits of the bay as a whole: its title, its house, its settings. All are checked by the schema of what they set. */
+
+/** The value as its schema holds it, or the refusal. */
+const checkedBy = <T>(
+  schema: z.ZodMiniType<T>,
+  value: unknown,
+  layout: Layout,
+): { readonly value: T } | { readonly refused: Edited } => {
+  const checked = schema.safeParse(value)
+  if (checked.success) return { value: checked.data }
+  const path = checked.error.issues[0]?.path ?? []
+  return { refused: refusal(issueWords(schema, path, value, asRead(layout))) }
+}
+
+export const renameBay = (layout: Layout, title: string): Edited => {
+  const candidate = { title: title.trim() }
+  const checked = layoutSchema.shape.title.safeParse(candidate.title)
+  if (checked.success) return done({ ...layout, title: checked.data })
+  return refusal(issueWords(layoutSchema, ['title'], candidate))
+}
+
+export const setHouse = (layout: Layout, house: House): Edited => {
+  const checked = checkedBy(houseSchema, house, layout)
+  if ('refused' in checked) return checked.refused
+  const fault = houseFault(checked.value)
+  return fault ? refusal(fault) : done({ ...layout, house: checked.value })
+}
+
+export const setSettings = (layout: Layout, changes: Partial<Settings>): Edited => {
+  const checked = checkedBy(settingsSchema, { ...layout.settings, ...changes }, layout)
+  return 'refused' in checked ? checked.refused : done({ ...layout, settings: checked.value })
+}
+
+const without = (accepted: readonly Accepted[], key: string): Accepted[] =>
+  accepted.filter((entry) => entry.key !== key)
+
+/** Accepts a finding for a reason that will print on the sheet; a second reason for it takes the place of the first. */
+export const acceptFinding = (layout: Layout, key: string, reason: string, by: string): Edited => {
+  if (reason.trim() === '') return refusal('an accepted warning needs a reason, which prints on the sheet')
+  const entry = { key, reason: reason.trim(), by: by.trim() }
+  return setSettings(layout, { accepted: [...without(layout.settings.accepted, key), entry] })
+}
+
+/** Lets a finding warn again. */
+export const unaccept = (layout: Layout, key: string): Layout => {
+  const accepted = without(layout.settings.accepted, key)
+  return accepted.length === layout.settings.accepted.length
+    ? layout
+    : { ...layout, settings: { ...layout.settings, accepted } }
+}

@@ -1,0 +1,27 @@
+import { writerFor } from '../units/writer'
+import type { NumberWriter } from './faultWords'
+import type { Layout } from './schema'
+
+/** What comes of an edit that can be refused, such as a typed number. */
+export type Edited =
+  { readonly ok: true; readonly layout: Layout } | { readonly ok: false; readonly sentence: string }
+
+export const done = (layout: Layout): Edited => ({ ok: true, layout })
+
+/** Words without a full stop as a sentence of refusal. */
+export const refusal = (words: string): Edited => ({
+  ok: false,
+  sentence: `${words.charAt(0).toUpperCase()}${words.slice(1)}.`,
+})
+
+/** The finest part of an inch on any tape: a number just out of bounds must not be written as the bound. */
+const FINEST = 64
+
+/** Numbers in the units that the layout's builder reads. */
+export const asRead = ({ settings }: Layout): NumberWriter => {
+  const writer = writerFor(settings.units, FINEST)
+  return (value, unit) => {
+    if (unit === 'length' || unit === 'level') return writer.length(value)
+    return unit === 'fall' ? writer.fall(value) : String(value)
+  }
+}
