@@ -165,40 +165,28 @@ const fence = ({ stride, cells }: Flood): void => {
   }
 }
 
-/** First and last cell of an axis that meet the closed range; first past last where none does. */
-const cellRange = (lines: Float64Array, from: number, to: number): [number, number] => [
-  Math.max(0, cellAt(lines, from)),
-  Math.min(cellCount(lines) - 1, cellAt(lines, to)),
-]
-
-/** Visits the cells that meet a closed box of centres until `visit` returns true; true if it did. */
-const someCell = (
-  { xLines, yLines, stride }: Flood,
-  centres: Box,
-  visit: (cell: number) => boolean,
-): boolean => {
-  const [west, east] = cellRange(xLines, centres.x0, centres.x1)
-  const [south, north] = cellRange(yLines, centres.y0, centres.y1)
-  for (let y = south; y <= north; y++) {
-    for (let x = west; x <= east; x++) {
-      if (visit((y + 1) * stride + x + 1)) return true
-    }
-  }
-  return false
-}
+/** The cells, as columns and rows of the fenced floor, that meet a closed box of centres; first past last where none does. */
+const windowOf = ({ xLines, yLines }: Flood, { x0, y0, x1, y1 }: Box) => ({
+  west: Math.max(0, cellAt(xLines, x0)) + 1,
+  east: Math.min(cellCount(xLines) - 1, cellAt(xLines, x1)) + 1,
+  south: Math.max(0, cellAt(yLines, y0)) + 1,
+  north: Math.min(cellCount(yLines) - 1, cellAt(yLines, y1)) + 1,
+})
 
 /** Reach every free cell that joins a start. A free cell's own edges are free too, so four neighbours tell all. */
 const spread = (flood: Flood, stack: Int32Array, starts: readonly Box[]): void => {
   const { cells, stride } = flood
   let waiting = 0
-  const reach = (cell: number): false => {
-    if (cells[cell] === FREE) {
-      cells[cell] = REACHED
-      stack[waiting++] = cell
-    }
-    return false
+  const reach = (cell: number): void => {
+    if (cells[cell] !== FREE) return
+    cells[cell] = REACHED
+    stack[waiting++] = cell
   }
-  for (const start of starts) someCell(flood, start, reach)
+  for (const start of starts) {
+    const { west, east, south, north } = windowOf(flood, start)
+    for (let row = south; row <= north; row++)
+      for (let column = west; column <= east; column++) reach(row * stride + column)
+  }
   while (waiting > 0) {
     const cell = stack[--waiting] ?? 0
     reach(cell - 1)
@@ -209,15 +197,13 @@ const spread = (flood: Flood, stack: Int32Array, starts: readonly Box[]): void =
 }
 
 /**
- * Where a cart of `width` comes to from any of the closed boxes of centres in which it may start; undefined if it is
- * wider than the whole floor. The flood borrows the floor's memory: ask it before the next.
+ * Where a cart of `width`, no wider than the floor, comes to from any of the closed boxes of centres in which it may start.
+ * The flood borrows the floor's memory: ask it before the next.
  */
-export const floodFrom = (floor: CartFloor, width: number, starts: readonly Box[]): Flood | undefined => {
-  const { x, y } = floor
-  if (width > x.high - x.low || width > y.high - y.low) return undefined
+export const floodFrom = (floor: CartFloor, width: number, starts: readonly Box[]): Flood => {
   const halfWidth = width / 2
-  const xLines = linesOf(x, halfWidth)
-  const yLines = linesOf(y, halfWidth)
+  const xLines = linesOf(floor.x, halfWidth)
+  const yLines = linesOf(floor.y, halfWidth)
   const stride = cellCount(xLines) + 2
   const cells = floor.cells.subarray(0, stride * (cellCount(yLines) + 2)).fill(FREE)
   const flood = { xLines, yLines, stride, cells }
@@ -229,5 +215,11 @@ export const floodFrom = (floor: CartFloor, width: number, starts: readonly Box[
 }
 
 /** True where the flood reached any centre of the closed box. */
-export const isReached = (flood: Flood, centres: Box): boolean =>
-  someCell(flood, centres, (cell) => flood.cells[cell] === REACHED)
+export const isReached = (flood: Flood, centres: Box): boolean => {
+  const { cells, stride } = flood
+  const { west, east, south, north } = windowOf(flood, centres)
+  for (let row = south; row <= north; row++)
+    for (let cell = row * stride + west; cell <= row * stride + east; cell++)
+      if (cells[cell] === REACHED) return true
+  return false
+}

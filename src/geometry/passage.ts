@@ -1,9 +1,9 @@
-import { inches, fromTicks, toTicks } from '../units/length'
-import { boxOf, type Box } from './box'
+import { fromTicks, inches, toTicks } from '../units/length'
+import { type Box, boxOf } from './box'
 import { boxesAround } from './boxCover'
 import { cartFloorOf, floodFrom, isReached } from './cartFloor'
+import { type Face, standCentres, standsOf } from './cartStand'
 import { criticalWidths } from './criticalWidths'
-import { along, type Heading, movePoint, quarterTurn } from './motion'
 import type { Point } from './point'
 import { settleWidths } from './settleWidths'
 
@@ -13,13 +13,6 @@ export interface FreeFloor {
   readonly blocks: readonly Box[]
   /** Inside of the house's walls. */
   readonly outline: readonly Point[]
-}
-
-/** A side of something, upright or level, at which a cart is to stand; `facing` is the way from it to the cart. */
-export interface Face {
-  readonly from: Point
-  readonly to: Point
-  readonly facing: Heading
 }
 
 export interface PassageOptions {
@@ -32,7 +25,7 @@ export interface PassageOptions {
 const LEAST_MM = inches(10)
 const MOST_MM = 3000
 
-/** Everything below is in whole ticks, so that a 36 in cart and a 36 in aisle are equal however each was computed. */
+/** All sums here are in whole ticks, so that a 36 in cart and a 36 in aisle are equal however each was computed. */
 const ticksOf = ({ x0, y0, x1, y1 }: Box): Box => ({
   x0: toTicks(x0),
   y0: toTicks(y0),
@@ -40,76 +33,17 @@ const ticksOf = ({ x0, y0, x1, y1 }: Box): Box => ({
   y1: toTicks(y1),
 })
 
-/** A face in ticks: a box without depth, and the unit vector of its heading. */
-interface Stand {
-  readonly side: Box
-  readonly out: Point
-  readonly facing: Heading
-}
+/** The longer side of a door's box lies in the wall. */
+const doorWidth = ({ x0, y0, x1, y1 }: Box): number => Math.max(x1 - x0, y1 - y0)
 
-const standOf = ({ from, to, facing }: Face): Stand => ({
-  side: ticksOf(boxOf([from, to])),
-  out: along(facing),
-  facing,
-})
-
-/** Centres, along the face, of a cart that has all of the face beside it once it has slid from the first to the last. */
-const beside = (from: number, to: number, half: number): [number, number] => [
-  Math.min(from + half, to - half),
-  Math.max(from + half, to - half),
-]
-
-/** Centres of a cart that slides along the whole of a face, touching it. */
-const standCentres = ({ side, out }: Stand, half: number): Box => {
-  const [x0, x1] =
-    out.x === 0 ? beside(side.x0, side.x1, half) : [side.x0 + out.x * half, side.x1 + out.x * half]
-  const [y0, y1] =
-    out.y === 0 ? beside(side.y0, side.y1, half) : [side.y0 + out.y * half, side.y1 + out.y * half]
-  return { x0, y0, x1, y1 }
-}
-
-/** Centres of a cart that comes through a door; none if it is wider than the door. The longer side lies in the wall. */
-const doorCentres = ({ x0, y0, x1, y1 }: Box, half: number): Box[] => {
-  const isLevel = x1 - x0 >= y1 - y0
-  if (2 * half > (isLevel ? x1 - x0 : y1 - y0)) return []
-  return isLevel
+/** Centres of a cart between the jambs that touches the door's box; none if it is wider than the door. */
+const doorCentres = (door: Box, width: number): Box[] => {
+  if (width > doorWidth(door)) return []
+  const half = width / 2
+  const { x0, y0, x1, y1 } = door
+  return x1 - x0 >= y1 - y0
     ? [{ x0: x0 + half, y0: y0 - half, x1: x1 - half, y1: y1 + half }]
     : [{ x0: x0 - half, y0: y0 + half, x1: x1 + half, y1: y1 - half }]
-}
-
-/** The box as seen by one who looks the way of the heading, which becomes east. */
-const seenFrom = (box: Box, facing: Heading): Box => {
-  const turns = ((4 - facing / 90) % 4) as 0 | 1 | 2 | 3 // the turn back of one of the four headings
-  const back = quarterTurn({ x: 0, y: 0 }, turns)
-  return boxOf([movePoint({ x: box.x0, y: box.y0 }, back), movePoint({ x: box.x1, y: box.y1 }, back)])
-}
-
-interface View {
-  readonly inside: Box
-  readonly blocks: readonly Box[]
-}
-
-/** How deep the floor in front of the whole side is clear, the side looking east. */
-const clearDepth = (side: Box, { inside, blocks }: View): number => {
-  let depth = Math.max(0, inside.x1 - side.x1)
-  for (const block of blocks) {
-    const isAhead = block.x1 > side.x1 && block.y0 < side.y1 && block.y1 > side.y0
-    if (isAhead) depth = Math.min(depth, Math.max(0, block.x0 - side.x1))
-  }
-  return depth
-}
-
-/** For each stand how deep the floor before it is clear: no wider cart can be there, wherever it came from. */
-const clearDepths = (stands: readonly Stand[], { inside, blocks }: View): Float64Array => {
-  const views = new Map<Heading, View>()
-  return Float64Array.from(stands, ({ side, facing }) => {
-    const view = views.get(facing) ?? {
-      inside: seenFrom(inside, facing),
-      blocks: blocks.map((block) => seenFrom(block, facing)),
-    }
-    views.set(facing, view)
-    return clearDepth(seenFrom(side, facing), view)
-  })
 }
 
 /**
@@ -132,19 +66,18 @@ export const widestPassage = (
   const inside = ticksOf(boxOf(outline))
   const closed = [...blocks, ...boxesAround(outline)].map(ticksOf)
   const gaps = doors.map(ticksOf)
-  const stands = faces.map(standOf)
+  const sides = faces.map(({ from, to, facing }) => ({ side: ticksOf(boxOf([from, to])), facing }))
+  const widestDoor = Math.max(0, ...gaps.map(doorWidth))
+  const most = Math.min(toTicks(mostMm), widestDoor, inside.x1 - inside.x0, inside.y1 - inside.y0)
   const floor = cartFloorOf(inside, closed)
-  const widths = criticalWidths(closed, inside, [...gaps, ...stands.map(({ side }) => side)])
-  const most = clearDepths(stands, { inside, blocks: closed }).map((depth) =>
-    Math.min(depth, toTicks(mostMm)),
-  )
-  const answers = settleWidths(stands, most, toTicks(leastMm), widths, (width) => {
-    const flood = floodFrom(
-      floor,
-      width,
-      gaps.flatMap((gap) => doorCentres(gap, width / 2)),
-    )
-    return (stand) => flood !== undefined && isReached(flood, standCentres(stand, width / 2))
+  const widths = criticalWidths(closed, inside, [...gaps, ...sides.map(({ side }) => side)])
+  const answers = settleWidths(standsOf(sides, inside, closed, most), toTicks(leastMm), widths, (width) => {
+    const starts = gaps.flatMap((gap) => doorCentres(gap, width))
+    const flood = floodFrom(floor, width, starts)
+    return {
+      comes: (stand) => isReached(flood, standCentres(stand, width / 2)),
+      meetsLane: ({ lane }) => lane !== undefined && isReached(flood, lane),
+    }
   })
   return Array.from(answers, fromTicks)
 }

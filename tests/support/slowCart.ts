@@ -1,5 +1,6 @@
 import type { Box } from '../../src/geometry/box'
-import type { Face, FreeFloor } from '../../src/geometry/passage'
+import type { Face } from '../../src/geometry/cartStand'
+import type { FreeFloor } from '../../src/geometry/passage'
 import type { Point } from '../../src/geometry/point'
 
 /*
