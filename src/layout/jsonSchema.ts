@@ -1,0 +1,33 @@
+import * as z from 'zod/mini'
+import { fields } from '../model/fields'
+import { layoutSchema } from './schema'
+
+type Published = z.core.JSONSchema.BaseSchema
+
+/** The words of a field where other programs look for them; its unit and choices under names of their own. */
+const withWords = (zodSchema: z.core.$ZodType, jsonSchema: Published): void => {
+  const meta = fields.get(zodSchema)
+  if (!meta) return
+  jsonSchema.title = meta.label
+  if (meta.help) jsonSchema.description = meta.help
+  jsonSchema['x-unit'] = meta.unit
+  if (meta.choices) jsonSchema['x-choices'] = meta.choices
+}
+
+/** The JSON Schema of a layout file, as people and other programs write it: a field with a default may be left out. */
+export const publishedSchema = (): Published => {
+  const { $schema, ...schema } = z.toJSONSchema(layoutSchema, {
+    io: 'input',
+    override: ({ zodSchema, jsonSchema }) => {
+      withWords(zodSchema, jsonSchema)
+      // The reader refuses fields it does not know, so the published schema does too.
+      if (jsonSchema.type === 'object') jsonSchema.additionalProperties = false
+    },
+  })
+  return {
+    ...($schema ? { $schema } : {}),
+    title: 'Kerf & Fall layout',
+    description: 'Lengths and levels are in mm on a tick of 1/320 mm; falls are in mm per metre.',
+    ...schema,
+  }
+}
