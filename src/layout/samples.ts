@@ -20,7 +20,7 @@ export const samples: readonly Sample[] = [
     id: 'lintel-lane-lean-to',
     title: 'Lintel Lane lean-to',
     file: 'bays/lintel-lane-lean-to.json',
-    line: 'One rack of 12 towers over a tote on the slab, too tall for its eave until something gives.',
+    line: 'One rack of 12 towers over a tote on the slab: too tall for its eave, and close to the fish tank.',
   },
   {
     id: 'old-dairy-corner',

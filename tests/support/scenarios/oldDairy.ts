@@ -64,6 +64,12 @@ const house = (): Sketch =>
     .obstacle('floor-drain', 'Old floor drain', { x: [194, 206], y: [234, 246] }, 0, {
       shape: 'round',
       top: 0,
+      clearFront: 6,
+      clearBack: 6,
+      clearLeft: 6,
+      clearRight: 6,
+      clearFrom: 0,
+      clearTo: 12,
     })
 
 /** Eight racks as first drawn; its gas crossing, heater, foot shims and row end are there to be found. */
