@@ -72,7 +72,7 @@ export const boxesAround = (polygon: readonly Point[]): Box[] => {
   const { x0, x1 } = boxOf(polygon)
   return slabsOf(polygon).flatMap(({ south, north, spans }) =>
     [{ west: x0, east: x0 }, ...spans].flatMap(({ west }, i) => {
-      const east = i === spans.length ? x1 : (spans[i]?.east ?? x1)
+      const east = spans[i]?.east ?? x1
       return i % 2 === 0 && west < east ? [{ x0: west, y0: south, x1: east, y1: north }] : []
     }),
   )

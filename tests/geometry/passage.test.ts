@@ -87,6 +87,12 @@ describe('a cart', () => {
     expect(ask([], [north], [door, box(4000, 2500, 4000, 3450)])).toEqual([950])
   })
 
+  test('is no wider than the house, though the door be', () => {
+    const lane = corners(box(0, 0, 5000, 600))
+    const wall = { from: { x: 1000, y: 600 }, to: { x: 2000, y: 600 }, facing: 270 } as const
+    expect(widestPassage({ blocks: [], outline: lane }, [box(0, -200, 0, 1400)], [wall])).toEqual([600])
+  })
+
   test('does not come from no door', () => {
     expect(ask([], [north], [])).toEqual([0])
   })
