@@ -9,6 +9,7 @@ import { drainCoverMin } from './drain-cover-min'
 import { drainFallMin } from './drain-fall-min'
 import { drainPitReach } from './drain-pit-reach'
 import { exitAccessMin } from './exit-access-min'
+import { footShimMax } from './foot-shim-max'
 import { gutterRunMax } from './gutter-run-max'
 import { headroomMin } from './headroom-min'
 import { insideHouse } from './inside-house'
@@ -46,6 +47,7 @@ export const rules: readonly Rule[] = [
   trenchFootClear,
   serviceCrossingMin,
   levelStackShort,
+  footShimMax,
   gutterRunMax,
   tipTroughWidth,
   barRiserGap,

@@ -1,0 +1,58 @@
+import type { Finding } from '../model/finding'
+import type { Foot } from '../model/levels'
+import { inches } from '../units/length'
+import type { BayRule } from './context'
+import { found, lengthOf, term } from './found'
+
+const RULE = 'foot-shim-max'
+
+/** Thicker than this a stack of shims creeps: a block is steadier. Common practice, no source. */
+const BLOCK_OVER_MM = inches(1.5)
+
+/** Past this no block makes up for the floor. Common practice, no source. */
+const REFUSED_OVER_MM = inches(4)
+
+/** Shims are stacked to the sixteenth of an inch: what stacks up to a limit is not over it. */
+const STACKED_MM = inches(1 / 32)
+
+/** The foot with the most under it; the first of equals. */
+const tallest = (feet: readonly Foot[]): Foot | undefined =>
+  feet.reduce<Foot | undefined>((most, foot) => (most && most.shimMm >= foot.shimMm ? most : foot), undefined)
+
+const findingsOf = (part: string, feet: readonly Foot[], datumMm: number): Finding[] => {
+  const worst = tallest(feet)
+  if (!worst || worst.shimMm <= BLOCK_OVER_MM + STACKED_MM) return []
+  const isRefused = worst.shimMm > REFUSED_OVER_MM + STACKED_MM
+  return [
+    found({
+      rule: RULE,
+      subject: 'fit',
+      state: isRefused ? 'Clash' : 'Tight',
+      parts: [part],
+      at: worst.at,
+      measured: lengthOf(worst.shimMm),
+      limit: lengthOf(isRefused ? REFUSED_OVER_MM : BLOCK_OVER_MM),
+      terms: [
+        term('Floor under the highest foot of the bay', lengthOf(datumMm)),
+        term('Floor under this foot', lengthOf(worst.groundMm)),
+      ],
+    }),
+  ]
+}
+
+/** Rails are level, so every foot but the highest of the bay is shimmed up to it; one finding a row, at its tallest shim. */
+export const footShimMax: BayRule = {
+  over: 'bay',
+  id: RULE,
+  title: 'Shim under the feet',
+  limit: '1-1/2 in of shim, more on a block, never more than 4 in',
+  source: 'Common practice, no source',
+  mending: 'Put a block under the foot; past 4 in grade the floor, or step the row.',
+  check: ({ levels }) => [...levels.feet].flatMap(([part, feet]) => findingsOf(part, feet, levels.datumMm)),
+  say: ({ state, parts, measured, limit }, { length, name }) => {
+    const feet = `The feet of ${name(parts[0] ?? '')} want up to ${length(measured.value)} of shim`
+    return state === 'Clash'
+      ? `${feet}; over ${length(limit.value)} grade the floor or step the row.`
+      : `${feet}; over ${length(limit.value)} a block is steadier.`
+  },
+}
