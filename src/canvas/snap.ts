@@ -1,0 +1,55 @@
+import type { Point } from '../geometry/point'
+import type { Axis } from './axis'
+import { candidates, stringCandidates, type Candidate, type Guide, type Moving } from './snapCandidates'
+import type { SnapScene } from './snapScene'
+
+/** How far to shift what is moved so that it lines up, and why. */
+export interface Snap {
+  readonly dxMm: number
+  readonly dyMm: number
+  readonly guides: readonly Guide[]
+}
+
+/** Nearer than this on the screen, a thing lines up. */
+export const SNAP_PX = 8
+
+export const NO_SNAP: Snap = { dxMm: 0, dyMm: 0, guides: [] }
+
+/** Shifts that differ by less are the same: rounding, far under a tick. */
+const SAME_MM = 1e-6
+
+const nearest = (all: readonly Candidate[], withinMm: number): Candidate | undefined => {
+  let near: Candidate | undefined
+  let least = withinMm
+  for (const candidate of all) {
+    const byMm = Math.abs(candidate.shiftMm)
+    if (near ? byMm < least - SAME_MM : byMm <= least) {
+      near = candidate
+      least = byMm
+    }
+  }
+  return near
+}
+
+/**
+ * What stands there comes first; whole steps from the wall strings lie so close together that they would always be
+ * nearer, so they count only where nothing else is in reach.
+ */
+const along = (moving: Moving, scene: SnapScene, withinMm: number, axis: Axis): Candidate | undefined =>
+  nearest(candidates(moving, scene, axis), withinMm) ??
+  nearest(stringCandidates(moving, scene, axis), withinMm)
+
+/** Lines a moving thing up along x and y, each by itself, with what is nearest within `withinMm`. */
+export const snap = (moving: Moving, scene: SnapScene, withinMm: number): Snap => {
+  const x = along(moving, scene, withinMm, 'x')
+  const y = along(moving, scene, withinMm, 'y')
+  return {
+    dxMm: x?.shiftMm ?? 0,
+    dyMm: y?.shiftMm ?? 0,
+    guides: [x, y].flatMap((candidate) => (candidate ? [candidate.guide()] : [])),
+  }
+}
+
+/** Lines up a single place. */
+export const snapPoint = (at: Point, scene: SnapScene, withinMm: number): Snap =>
+  snap({ box: { x0: at.x, y0: at.y, x1: at.x, y1: at.y }, anchor: at, isAlongAisles: false }, scene, withinMm)

@@ -1,0 +1,89 @@
+import { joined, type Box } from '../../geometry/box'
+import { movePartsBy } from '../../layout/edits'
+import type { Layout } from '../../layout/schema'
+import type { PartId } from '../../model/ids'
+import { withChained } from '../chaining'
+import { namesOf, nameOf } from '../partNames'
+import { NO_SNAP, snap, SNAP_PX, type Snap } from '../snap'
+import type { Moving } from '../snapCandidates'
+import { sceneOf, type SnapScene } from '../snapScene'
+import { anchorOf, isAlongAisles, standBoxOf } from '../standing'
+import type { Commit, Gesture, Pointer, Step, ToolContext } from './tool'
+
+/** What is carried, as it stood when it was taken up. */
+interface Load {
+  readonly ids: readonly PartId[]
+  readonly from: Pointer
+  readonly scene: SnapScene
+  readonly moving: Moving | undefined
+}
+
+const movingOf = ({ layout, evaluation }: ToolContext, ids: readonly PartId[]): Moving | undefined => {
+  const parts = layout.parts.filter(({ id, locked }) => !locked && ids.includes(id))
+  const built = parts.flatMap(({ id }) => evaluation.bay.builtOf.get(id) ?? [])
+  const boxes = built.flatMap((b) => standBoxOf(b, null) ?? [])
+  const anchor = parts[0] && anchorOf(parts[0])
+  return anchor && boxes.length > 0
+    ? { box: boxes.reduce(joined), anchor, isAlongAisles: built.some(isAlongAisles) }
+    : undefined
+}
+
+const boxBy = ({ x0, y0, x1, y1 }: Box, dx: number, dy: number): Box => ({
+  x0: x0 + dx,
+  y0: y0 + dy,
+  x1: x1 + dx,
+  y1: y1 + dy,
+})
+
+const movedBy = (moving: Moving, dx: number, dy: number): Moving => ({
+  ...moving,
+  box: boxBy(moving.box, dx, dy),
+  anchor: { x: moving.anchor.x + dx, y: moving.anchor.y + dy },
+})
+
+const snapOf = ({ moving, scene }: Load, dx: number, dy: number, pointer: Pointer, pxPerMm: number): Snap =>
+  moving && !pointer.isFree ? snap(movedBy(moving, dx, dy), scene, SNAP_PX / pxPerMm) : NO_SNAP
+
+/** The move, and the chaining of a single part that comes to stand against another. */
+const movedLayout = (layout: Layout, ids: readonly PartId[], dxMm: number, dyMm: number) => {
+  const moved = movePartsBy(layout, ids, dxMm, dyMm)
+  const [only, ...others] = ids
+  return only !== undefined && others.length === 0 && moved !== layout
+    ? withChained(moved, only)
+    : { layout: moved }
+}
+
+const commitOf = ({ ids }: Load, layout: Layout, dxMm: number, dyMm: number): Commit => {
+  const { onto } = movedLayout(layout, ids, dxMm, dyMm)
+  const edit = (before: Layout) => movedLayout(before, ids, dxMm, dyMm).layout
+  const names = namesOf(layout, ids)
+  return onto
+    ? { label: `Chain ${names} on to ${nameOf(onto)}`, edit, selection: [onto.id] }
+    : { label: `Move ${names}`, edit, selection: ids }
+}
+
+/** What the load would become with the pointer where it is now. */
+const carried = (load: Load, pointer: Pointer, { layout, view }: ToolContext) => {
+  const dx = pointer.at.x - load.from.at.x
+  const dy = pointer.at.y - load.from.at.y
+  const { dxMm, dyMm, guides } = snapOf(load, dx, dy, pointer, view.pxPerMm)
+  return { commit: commitOf(load, layout, dx + dxMm, dy + dyMm), guides }
+}
+
+const LOCKED = 'Locked in place'
+
+const carrying = (load: Load): Gesture => ({
+  move: (pointer, context) => {
+    if (!load.moving) return { gesture: carrying(load), overlay: { note: LOCKED }, cursor: 'not-allowed' }
+    const { commit, guides } = carried(load, pointer, context)
+    return { gesture: carrying(load), preview: commit.edit, overlay: { guides }, cursor: 'grabbing' }
+  },
+  end: (pointer, context) => (load.moving ? { commit: carried(load, pointer, context).commit } : {}),
+})
+
+/** Takes parts up where the pointer was pressed, and carries them with it. */
+export const carry = (ids: readonly PartId[], from: Pointer, to: Pointer, context: ToolContext): Step => {
+  const { evaluation, units } = context
+  const load: Load = { ids, from, scene: sceneOf(evaluation, ids, units), moving: movingOf(context, ids) }
+  return carrying(load).move(to, context)
+}

@@ -1,0 +1,67 @@
+import { shift } from '../../geometry/motion'
+import type { Layout, Part } from '../../layout/schema'
+import { kindOf, type ShelfItem } from '../../parts/index'
+import { partFrom, shelfItemOf, withDropped } from '../dropping'
+import { nameOf } from '../partNames'
+import { NO_SNAP, snap, SNAP_PX, type Snap } from '../snap'
+import { sceneOf } from '../snapScene'
+import { anchorOf, isAlongAisles, standBoxOf } from '../standing'
+import type { Commit, Gesture, Pointer, Step, Tool, ToolContext } from './tool'
+
+const snapOf = (part: Part, pointer: Pointer, { evaluation, units, view }: ToolContext): Snap => {
+  const built = kindOf(part).derive(part, evaluation.bay.site)
+  const box = standBoxOf(built, null)
+  const anchor = anchorOf(part)
+  if (pointer.isFree || !box || !anchor) return NO_SNAP
+  const moving = { box, anchor, isAlongAisles: isAlongAisles(built) }
+  return snap(moving, sceneOf(evaluation, [], units), SNAP_PX / view.pxPerMm)
+}
+
+const dropOf = (
+  item: ShelfItem,
+  pointer: Pointer,
+  context: ToolContext,
+): { commit: Commit; snapped: Snap } => {
+  const { layout } = context
+  const loose = partFrom(item, layout, pointer.at)
+  const snapped = snapOf(loose, pointer, context)
+  const part = kindOf(loose).move(loose, shift(snapped.dxMm, snapped.dyMm))
+  const { onto } = withDropped(layout, part)
+  const edit = (before: Layout) => withDropped(before, part).layout
+  const label = onto
+    ? `Chain a ${item.preset.title.toLowerCase()} on to ${nameOf(onto)}`
+    : `Place ${nameOf(part)}`
+  return { commit: { label, edit, selection: [onto?.id ?? part.id] }, snapped }
+}
+
+const NOTHING: Step = { tool: 'select' }
+
+/** The part hangs from the pointer, complete, with every check live. */
+const show = (pointer: Pointer, context: ToolContext): Step => {
+  const item = shelfItemOf(context.placing)
+  if (!item) return NOTHING
+  const { commit, snapped } = dropOf(item, pointer, context)
+  return { preview: commit.edit, overlay: { guides: snapped.guides }, cursor: 'copy' }
+}
+
+/** Drops it; with Shift the next one is in hand at once. */
+const drop = (pointer: Pointer, context: ToolContext): Step => {
+  const item = shelfItemOf(context.placing)
+  if (!item) return NOTHING
+  const { commit } = dropOf(item, pointer, context)
+  return { commit, tool: pointer.shift ? 'place' : 'select' }
+}
+
+const holding: Gesture = {
+  move: (pointer, context) => ({ gesture: holding, ...show(pointer, context) }),
+  end: drop,
+}
+
+export const place: Tool = {
+  id: 'place',
+  title: 'Place a part',
+  hint: 'Click or press Enter to drop it, arrow keys move it, Escape puts it back on the shelf; Shift keeps another in hand',
+  cursor: 'copy',
+  hover: show,
+  begin: (pointer, context) => ({ gesture: holding, ...show(pointer, context) }),
+}

@@ -1,0 +1,75 @@
+import type { Point } from '../../geometry/point'
+import { replacePart } from '../../layout/edits'
+import type { Layout, Part } from '../../layout/schema'
+import { kindOf } from '../../parts/index'
+import type { PartHandle } from '../hit'
+import { nameOf } from '../partNames'
+import { NO_SNAP, snapPoint, SNAP_PX } from '../snap'
+import type { Guide } from '../snapCandidates'
+import { sceneOf, type SnapScene } from '../snapScene'
+import type { Commit, Gesture, Pointer, Step, ToolContext } from './tool'
+
+/** A handle in hand; the pointer may have taken it a little off its middle. */
+interface Grip {
+  readonly handle: PartHandle
+  readonly offset: Point
+  readonly scene: SnapScene
+}
+
+const partOf = ({ parts }: Layout, { part }: PartHandle): Part | undefined =>
+  parts.find(({ id }) => id === part)
+
+const dragged = (layout: Layout, handle: PartHandle, to: Point): Layout => {
+  const part = partOf(layout, handle)
+  return part ? replacePart(layout, kindOf(part).drag(part, handle.id, to)) : layout
+}
+
+/** Nearer than a tick is there. */
+const THERE_MM = 0.01
+
+/** Guides tell the truth only where the handle really went: a row's end goes by whole racks. */
+const isKept = (guide: Guide, at: Point): boolean =>
+  guide.lines.some(([from, to]) =>
+    [from, to].some((end) => Math.abs(end.x - at.x) < THERE_MM || Math.abs(end.y - at.y) < THERE_MM),
+  )
+
+const handlePlace = (layout: Layout, handle: PartHandle): Point | undefined => {
+  const part = partOf(layout, handle)
+  return (
+    part &&
+    kindOf(part)
+      .handles(part)
+      .find(({ id }) => id === handle.id)?.at
+  )
+}
+
+const commitOf = (handle: PartHandle, to: Point, layout: Layout): Commit => {
+  const part = partOf(layout, handle)
+  return { label: `Reshape ${part ? nameOf(part) : 'part'}`, edit: (before) => dragged(before, handle, to) }
+}
+
+const pulled = ({ handle, offset, scene }: Grip, pointer: Pointer, { layout, view }: ToolContext) => {
+  const at = { x: pointer.at.x + offset.x, y: pointer.at.y + offset.y }
+  const { dxMm, dyMm, guides } = pointer.isFree ? NO_SNAP : snapPoint(at, scene, SNAP_PX / view.pxPerMm)
+  const commit = commitOf(handle, { x: at.x + dxMm, y: at.y + dyMm }, layout)
+  const place = handlePlace(commit.edit(layout), handle)
+  return { commit, guides: guides.filter((guide) => place && isKept(guide, place)) }
+}
+
+const pulling = (grip: Grip): Gesture => ({
+  move: (pointer, context) => {
+    const { commit, guides } = pulled(grip, pointer, context)
+    return { gesture: pulling(grip), preview: commit.edit, overlay: { guides }, cursor: 'grabbing' }
+  },
+  end: (pointer, context) => ({ commit: pulled(grip, pointer, context).commit }),
+})
+
+/** Takes a handle, which then follows the pointer as far as its part allows. */
+export const pull = (handle: PartHandle, from: Pointer, { evaluation, units }: ToolContext): Step => ({
+  gesture: pulling({
+    handle,
+    offset: { x: handle.at.x - from.at.x, y: handle.at.y - from.at.y },
+    scene: sceneOf(evaluation, [handle.part], units),
+  }),
+  cursor: 'grabbing',
+})
