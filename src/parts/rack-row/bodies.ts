@@ -48,14 +48,21 @@ const baseWidth = ({ part, lengths, materials: { lumber } }: RackPlan): number =
   return Math.max(lengths.bearerMm, lengths.crossMm + 2 * boardsASide * lumber.thickMm)
 }
 
-/** The widest of bars, bearers and runners; the longest of rails and gutters. */
+/** How far the rails, and the boards on the outer face, reach past the centre of an end pair, mm. */
+const pastEndPair = ({ part, materials: { lumber } }: RackPlan): number => {
+  const boardsOutside = part.base === 'short-runners' ? 2 : 1
+  return Math.max(part.railEndMm, lumber.thickMm / 2 + boardsOutside * lumber.thickMm)
+}
+
+/** The widest of bars, bearers and runners; the longest of rails, end pairs and gutters. */
 const frameExtent = (plan: RackPlan): Extent => {
-  const { part, positions, lengths } = plan
+  const { positions, lengths } = plan
   const { insetMm, lengthMm, gutterFromU, gutterToU } = positions
+  const pastMm = pastEndPair(plan)
   const halfMm = Math.max(lengths.barMm, baseWidth(plan)) / 2
   return {
-    fromU: Math.min(insetMm - part.railEndMm, gutterFromU),
-    toU: Math.max(lengthMm - insetMm + part.railEndMm, gutterToU),
+    fromU: Math.min(insetMm - pastMm, gutterFromU),
+    toU: Math.max(lengthMm - insetMm + pastMm, gutterToU),
     fromV: -halfMm,
     toV: halfMm,
   }

@@ -13,6 +13,9 @@ const MEETING_MM = inches(12)
 /** What may differ between two rows that are chained. */
 const OWN_FIELDS: ReadonlySet<string> = new Set(['id', 'name', 'locked', 'racks', 'at', 'takenOut'])
 
+/** Places for towers, hung or not. */
+const towersOf = ({ racks, barsPerRack, lines }: RackRow): number => racks * barsPerRack * lines
+
 /** The same racks on the same floor, told from the other end. */
 const fromOtherEnd = (part: RackRow): RackRow => ({
   ...part,
@@ -20,6 +23,10 @@ const fromOtherEnd = (part: RackRow): RackRow => ({
   heading: turnHeading(part.heading, 2),
   fallsTo: part.fallsTo === 'end' ? 'start' : 'end',
   inlet: part.inlet === 'end' ? 'start' : 'end',
+  takenOut: part.takenOut
+    .map((tower) => towersOf(part) - 1 - tower)
+    .filter((tower) => tower >= 0)
+    .reverse(),
 })
 
 const isAlike = (a: RackRow, b: RackRow): boolean => {
@@ -27,12 +34,12 @@ const isAlike = (a: RackRow, b: RackRow): boolean => {
   return Object.entries(a).every(([field, value]) => OWN_FIELDS.has(field) || other.get(field) === value)
 }
 
-/** Towers taken out of the lower row come after all of the upper one's. */
-const takenOutOf = (upper: RackRow, lower: RackRow): number[] => {
-  const towers = upper.racks * upper.barsPerRack * upper.lines
+/** Towers taken out of the row further along come after all of the first one's. */
+const takenOutOf = (first: RackRow, next: RackRow): number[] => {
+  const towers = towersOf(first)
   return [
-    ...upper.takenOut.filter((tower) => tower < towers),
-    ...lower.takenOut.map((tower) => tower + towers),
+    ...first.takenOut.filter((tower) => tower < towers),
+    ...next.takenOut.map((tower) => tower + towers),
   ]
 }
 
@@ -54,11 +61,11 @@ export const chainRows = (onto: RackRow, dropped: RackRow): RackRow | undefined 
   const end = meetingEnd(onto, part)
   const racks = onto.racks + part.racks
   if (end === undefined || onto.locked || racks > MOST_RACKS || !isAlike(onto, part)) return undefined
-  const isLower = (end === 'end') === (onto.fallsTo === 'end')
+  if (end === 'end') return { ...onto, racks, takenOut: takenOutOf(onto, part) }
   return {
     ...onto,
     racks,
-    takenOut: isLower ? takenOutOf(onto, part) : takenOutOf(part, onto),
-    at: end === 'end' ? onto.at : onFloor(offset(onto.at, onto.heading, -rowLengthMm(part), 0)),
+    takenOut: takenOutOf(part, onto),
+    at: onFloor(offset(onto.at, onto.heading, -rowLengthMm(part), 0)),
   }
 }

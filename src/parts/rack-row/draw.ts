@@ -4,7 +4,7 @@ import type { Built, Mouth, Stick } from '../../model/built'
 import type { BoxesMark, DiscsMark, Mark, Pen, Wash } from '../../model/drawing'
 import { inches } from '../../units/length'
 import { lineMark, nameMarks, shapeMark } from '../marks'
-import { frameOf, placeAt, rowLengthMm, type Frame } from './frame'
+import { frameOf, rowLengthMm, type Frame } from './frame'
 import type { RackRow } from './schema'
 
 /** Sticks that are drawn in one operation, and from how near. */
@@ -102,11 +102,13 @@ const fallMarks = ({ sticks }: Built, lines: number): Mark[] => {
   })
 }
 
-/** Racks and lines are numbered from the high end and from the left looking downhill, as they are on every sheet. */
-const numberMarks = (part: RackRow, frame: Frame): Mark[] => {
+/** Numbers of the racks along the centreline, and of the lines at the start. */
+const numberMarks = (part: RackRow): Mark[] => {
   const pitchMm = part.rackLengthMm / part.barsPerRack
-  const number = (index: number, u: number, v: number, nearMm: number): Mark[] =>
-    nameMarks(`${index + 1}`, placeAt(frame, u, v, 0), isUpright(part)).map((mark) => ({ ...mark, nearMm }))
+  const number = (index: number, alongMm: number, rightMm: number, nearMm: number): Mark[] =>
+    nameMarks(`${index + 1}`, offset(part.at, part.heading, alongMm, rightMm), isUpright(part)).map(
+      (mark) => ({ ...mark, nearMm }),
+    )
   return [
     ...Array.from({ length: part.racks }, (_, rack) =>
       number(rack, rack * part.rackLengthMm + pitchMm, 0, WORDS_NEAR_MM),
@@ -128,7 +130,7 @@ export const drawRackRow = (part: RackRow, built: Built): readonly Mark[] => {
     ...UPPER.map((layer) => layerMark(built, frame, layer)),
     ...mouthMarks(part, built),
     ...feedMarks(built),
-    ...numberMarks(part, frame),
+    ...numberMarks(part),
     ...nameMarks(part.name, nameAt, isUpright(part)),
   ]
 }

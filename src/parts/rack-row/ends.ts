@@ -21,11 +21,10 @@ export const rowHandles = (part: RackRow): readonly Handle[] => [
 const racksIn = (lengthMm: number, { rackLengthMm }: RackRow): number =>
   Math.min(Math.max(Math.round(lengthMm / rackLengthMm), 1), MOST_RACKS)
 
-/** Towers taken out keep their places on the floor: stations are counted from the high end, which may have moved. */
+/** Towers taken out keep their places on the floor: stations are counted from the start, which may have moved. */
 const restationed = (part: RackRow, racks: number, moved: End): number[] => {
-  const isHighEnd = (moved === 'start') === (part.fallsTo === 'end')
   const towersARack = part.barsPerRack * part.lines
-  const shift = isHighEnd ? (racks - part.racks) * towersARack : 0
+  const shift = moved === 'start' ? (racks - part.racks) * towersARack : 0
   return part.takenOut
     .map((tower) => tower + shift)
     .filter((tower) => tower >= 0 && tower < racks * towersARack)

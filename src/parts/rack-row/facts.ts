@@ -29,9 +29,9 @@ const barToRiser = ({ positions, materials }: RackPlan): number => {
 const barToSleeve = ({ part, positions, materials }: RackPlan): number =>
   part.racks === 1 ? Infinity : positions.pitchMm / 2 - jointHalfMm(part) - materials.bar.odMm / 2
 
-const faceAt = ({ frame, positions }: RackPlan, v: number, facing: Heading): RackFace => ({
-  from: offset(frame.origin, frame.downhill, 0, v),
-  to: offset(frame.origin, frame.downhill, positions.lengthMm, v),
+const faceAt = ({ part, positions }: RackPlan, rightMm: number, facing: Heading): RackFace => ({
+  from: offset(part.at, part.heading, 0, rightMm),
+  to: offset(part.at, part.heading, positions.lengthMm, rightMm),
   facing,
 })
 
@@ -84,11 +84,11 @@ const levelFacts = ({ part, levels, positions, materials, lengths }: RackPlan) =
 /** What the row says about itself, for checks that must not know its parameters. */
 export const rackFacts = (plan: RackPlan, towers: number): RackFacts => {
   const halfMm = canopyHalfMm(plan)
-  const { downhill } = plan.frame
+  const { heading } = plan.part
   return {
     ...sizeFacts(plan, towers),
     ...levelFacts(plan),
-    leftFace: faceAt(plan, -halfMm, turnHeading(downhill, 1)),
-    rightFace: faceAt(plan, halfMm, turnHeading(downhill, 3)),
+    leftFace: faceAt(plan, -halfMm, turnHeading(heading, 1)),
+    rightFace: faceAt(plan, halfMm, turnHeading(heading, 3)),
   }
 }

@@ -35,8 +35,8 @@ export interface Feed {
   readonly lateralOfLine: readonly number[]
 }
 
-/** The riser pipe is strapped to the first riser on the left; a lateral runs midway between the lines it feeds. */
-export const feedOf = ({ part, positions }: RackPlan): Feed => {
+/** The riser pipe is strapped to the row's left riser at the inlet; a lateral runs midway between the lines it feeds. */
+export const feedOf = ({ part, frame, positions }: RackPlan): Feed => {
   const { lineV, lengthMm } = positions
   const laterals = Math.min(part.laterals, lineV.length)
   const lateralOfLine = lineV.map((_, line) => Math.floor((line * laterals) / lineV.length))
@@ -44,11 +44,11 @@ export const feedOf = ({ part, positions }: RackPlan): Feed => {
     const fed = lineV.filter((_line, line) => lateralOfLine[line] === lateral)
     return fed.reduce((sum, v) => sum + v, 0) / fed.length
   })
-  const entersHigh = (part.inlet === 'start') === (part.fallsTo === 'end')
+  const entersHigh = (part.inlet === 'start') === frame.isFromStart
   return {
     inletU: entersHigh ? 0 : lengthMm,
     farU: entersHigh ? lengthMm : 0,
-    riserV: -part.railSpacingMm / 2,
+    riserV: (part.railSpacingMm / 2) * (frame.isFromStart ? -1 : 1),
     lateralV,
     lateralOfLine,
   }
@@ -81,8 +81,8 @@ const mainPipes = ({ part, frame, levels }: RackPlan, feed: Feed): Tube[] => {
 }
 
 /** Where the lateral above a tower is pierced for it. */
-const barbOf = ({ frame, levels }: RackPlan, feed: Feed, { u, line }: HungTower): Place =>
-  placeAt(frame, u, feed.lateralV[feed.lateralOfLine[line - 1] ?? 0] ?? 0, levels.lateralMm)
+const barbOf = ({ frame, levels }: RackPlan, feed: Feed, { u, lineIndex }: HungTower): Place =>
+  placeAt(frame, u, feed.lateralV[feed.lateralOfLine[lineIndex] ?? 0] ?? 0, levels.lateralMm)
 
 /** All microtubes are cut alike: their length is what meters the water. */
 const microtube = (plan: RackPlan, tower: HungTower, barb: Place): Tube => ({

@@ -46,13 +46,13 @@ const barFittings = (bars: readonly Stick[]): Fitting[] => [
   ...bars.flatMap(({ from }) => times(STOPS_A_BAR, { item: 'bar-stop', at: from })),
 ]
 
-/** A rail is capped where the row ends, and screwed where it meets the next. */
-const railFittings = (rails: readonly Stick[], lastRack: number): Fitting[] =>
-  rails.flatMap(({ rack, from, to }) => [
-    ...(rack === 0
+/** A rail is capped where the row ends, and screwed where it meets the next. Rails come from the high end, side by side. */
+const railFittings = (rails: readonly Stick[]): Fitting[] =>
+  rails.flatMap(({ from, to }, index) => [
+    ...(index < SIDES.length
       ? [{ item: 'end-cap', at: from }]
       : times(SCREWS_A_JOINT, { item: 'sleeve-screw', at: from })),
-    ...(rack === lastRack ? [{ item: 'end-cap', at: to }] : []),
+    ...(index >= rails.length - SIDES.length ? [{ item: 'end-cap', at: to }] : []),
   ])
 
 const footPlates = ({ part, frame, positions }: RackPlan): Fitting[] =>
@@ -103,7 +103,7 @@ export const rackFittings = (
   ...footPlates(plan),
   ...screws(plan, sticks),
   ...barFittings(marked(sticks, 'HB')),
-  ...railFittings(marked(sticks, 'RL', 'RL-b'), plan.part.racks - 1),
+  ...railFittings(marked(sticks, 'RL', 'RL-b')),
   ...sectionFittings(marked(sticks, 'GT'), plan.part.lines),
   ...plan.positions.lineV.flatMap((v) => troughFittings(plan, v)),
 ]

@@ -4,12 +4,17 @@ import type { RackRow } from './schema'
 
 /**
  * The row's own axes on the floor: u runs along the row from the high end of its gutters, v across it, to the right
- * looking downhill, with 0 on the centreline. Everything in this folder is reckoned in u and v.
+ * looking downhill, with 0 on the centreline. Everything in this folder is reckoned in u and v. But racks, stations
+ * and lines are numbered from the start of the row and from its left looking along its heading, so that they keep their
+ * numbers when the gutters are laid to fall the other way.
  */
 export interface Frame {
   /** Where u and v are 0. */
   readonly origin: Point
   readonly downhill: Heading
+  readonly racks: number
+  /** u and the row's heading point the same way: what is first from the high end is first from the start. */
+  readonly isFromStart: boolean
   /** Unit vectors of u and v. */
   readonly along: Point
   readonly right: Point
@@ -27,6 +32,8 @@ export const frameOf = (part: RackRow): Frame => {
   return {
     origin: fallsToEnd ? part.at : rowEnd(part),
     downhill,
+    racks: part.racks,
+    isFromStart: fallsToEnd,
     along: along(downhill),
     right: right(downhill),
   }
@@ -37,6 +44,10 @@ export const placeAt = ({ origin, along: a, right: r }: Frame, u: number, v: num
   y: origin.y + a.y * u + r.y * v,
   z,
 })
+
+/** Which of `count` things in a row, from 0 at the start or left, is the one that is `index` from the high end or from v's low side. */
+export const numberOf = (isFromStart: boolean, index: number, count: number): number =>
+  isFromStart ? index : count - 1 - index
 
 /** An upright rectangle in u and v. */
 export interface Extent {

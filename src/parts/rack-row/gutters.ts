@@ -2,7 +2,7 @@ import type { Mouth, Stick } from '../../model/built'
 import { fromTicks, inches } from '../../units/length'
 import { dropOver } from '../../units/slope'
 import { cutOf } from './cut'
-import { placeAt } from './frame'
+import { numberOf, placeAt } from './frame'
 import { invertAt } from './levels'
 import type { RackPlan } from './plan'
 import { layFrom, type Direction } from './stick'
@@ -61,7 +61,7 @@ export const outletMouths = ({ part, frame, positions, levels }: RackPlan): Mout
   return positions.lineV.map((v, index) => ({
     role: 'trough-outlet',
     at: placeAt(frame, positions.outletU, v, z),
-    line: index + 1,
+    line: numberOf(frame.isFromStart, index, part.lines) + 1,
     station: 0,
   }))
 }

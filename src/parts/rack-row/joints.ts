@@ -1,10 +1,11 @@
 import { inches } from '../../units/length'
-import { rowLengthMm } from './frame'
+import { numberOf, rowLengthMm } from './frame'
 import type { Materials } from './materials'
 import type { RackRow } from './schema'
 
 /** One stick of rail, of both lines; u in mm. */
 export interface RailRun {
+  /** From 0 at the high end. */
   readonly rack: number
   readonly fromU: number
   readonly toU: number
@@ -12,9 +13,9 @@ export interface RailRun {
   readonly isBig: boolean
 }
 
-/** J3: odd racks, counted from 1 at the high end, are railed in the bigger conduit. */
-export const isBigRack = ({ joint }: Pick<RackRow, 'joint'>, rack: number): boolean =>
-  joint === 'J3' && rack % 2 === 0
+/** J3: odd racks, counted from 1 at the start, are railed in the bigger conduit. `rack` counts from 0 at the high end. */
+export const isBigRack = ({ joint, racks, fallsTo }: RackRow, rack: number): boolean =>
+  joint === 'J3' && numberOf(fallsTo === 'end', rack, racks) % 2 === 0
 
 /** Past the riser's face the double wall goes on for an inch, so that it straddles the wood. Common practice, no source. */
 const STRADDLE_MM = inches(1)

@@ -4,6 +4,7 @@ import type { RackPlan } from './plan'
 /** One transverse frame: two risers with what ties them. */
 export interface Pair {
   readonly u: number
+  /** From 0 at the high end. */
   readonly rack: number
   /** Shared by two racks. */
   readonly isJoint: boolean

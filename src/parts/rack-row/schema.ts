@@ -23,7 +23,10 @@ export const rackRowSchema = z.object({
   barsPerRack: count(8, { label: 'Hanger bars a rack', group: 'Row' }, 4, 12),
   lines: count(4, { label: 'Lines', group: 'Row', help: 'Towers on one hanger bar.' }, 1, 5),
   lineSpacingMm: length(inches(18), { label: 'Line spacing', group: 'Row' }, inches(5), inches(30)),
-  /** Towers taken out, as (station - 1) * lines + (line - 1), ascending. */
+  /**
+   * Towers taken out, as (station - 1) * lines + (line - 1), ascending. Stations count from the start of the row, lines
+   * from its left looking along its heading.
+   */
   takenOut: z._default(z.array(z.int().check(z.gte(0), z.lte(1199))).check(z.maxLength(1200)), []),
 
   towerMm: length(inches(60), { label: 'Tower, hook ring to tip', group: 'Tower' }, inches(24), inches(96)),

@@ -1,5 +1,5 @@
 import type { CutRule, Hole, Stick } from '../../model/built'
-import { placeAt, type Frame } from './frame'
+import { numberOf, placeAt, type Frame } from './frame'
 
 /** What a stick is, before it is laid anywhere; lengths in mm. */
 export interface Piece {
@@ -28,8 +28,8 @@ export const ACROSS: Direction = { u: 0, v: 1, z: 0 }
 export const UP: Direction = { u: 0, v: 0, z: 1 }
 
 /**
- * The stick of a piece laid from a place in a direction, so that it is drawn as long as it is cut. Fields are copied
- * one by one, since spreading a piece costs more than all else in a derivation.
+ * The stick of a piece laid from a place in a direction, so that it is drawn as long as it is cut; `rack` counts from 0
+ * at the high end. Fields are copied one by one, since spreading a piece costs more than all else in a derivation.
  */
 export const layFrom = (frame: Frame, piece: Piece, from: RowPlace, to: Direction, rack: number): Stick => {
   const { u, v, z } = from
@@ -45,7 +45,7 @@ export const layFrom = (frame: Frame, piece: Piece, from: RowPlace, to: Directio
     cut,
     minusMm,
     holes,
-    rack,
+    rack: numberOf(frame.isFromStart, rack, frame.racks),
   }
 }
 
