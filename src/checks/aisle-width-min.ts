@@ -1,25 +1,31 @@
-import { rankOf, type Finding, type Mend } from '../model/finding'
+import type { Box } from '../geometry/box'
+import { nearestOn } from '../geometry/polyline'
+import type { Finding, Mend, StateWord } from '../model/finding'
 import type { PartId } from '../model/ids'
-import { type Aisle, aisleClass } from './aisles'
+import { type Aisle, aisleClass, aisleState } from './aisles'
 import type { Bay, BayRule } from './context'
-import { found, lengthOf, stateFor, term } from './found'
+import { found, lengthOf, term } from './found'
+import { rowBoxes } from './standing'
 
 const RULE = 'aisle-width-min'
 
 const partsOf = (aisle: Aisle): PartId[] =>
   aisle.other === undefined ? [aisle.row] : [aisle.row, aisle.other]
 
-/** Unit shift that takes the row away from what it is too near to. */
-const away = ({ from, to }: Aisle) => ({ x: Math.sign(from.x - to.x), y: Math.sign(from.y - to.y) })
+interface Way {
+  readonly x: number
+  readonly y: number
+}
 
-const isSameWay = (a: { x: number; y: number }, b: { x: number; y: number }) => a.x === b.x && a.y === b.y
+/** Unit shift that takes the row away from what it is too near to. */
+const away = ({ from, to }: Aisle): Way => ({ x: Math.sign(from.x - to.x), y: Math.sign(from.y - to.y) })
+
+const isSameWay = (a: Way, b: Way) => a.x === b.x && a.y === b.y
 
 /** Room behind a row, on the side away from the narrow aisle, over what the aisles there need. */
-const roomBehind = (row: PartId, way: { x: number; y: number }, bay: Bay): number => {
+const roomBehind = (row: PartId, way: Way, bay: Bay): number => {
   let room = Infinity
-  for (const other of bay.aisles) {
-    const isMine = other.row === row || other.other === row
-    if (!isMine) continue
+  for (const other of bay.aislesAt.get(row) ?? []) {
     const out = away(other)
     const behind = other.row === row ? { x: -out.x, y: -out.y } : out
     if (isSameWay(behind, way)) room = Math.min(room, other.widthMm - other.needMm)
@@ -27,31 +33,47 @@ const roomBehind = (row: PartId, way: { x: number; y: number }, bay: Bay): numbe
   return room
 }
 
-/** Rows whose outlets share a drain with this row: across that drain they can only move together. */
-const blockOf = (row: PartId, bay: Bay): PartId[] => {
-  const drains = new Set(
-    bay.joins.filter((join) => join.from === row && join.to !== undefined).map((join) => join.to),
-  )
-  const mates = bay.joins
-    .filter((join) => join.kind === 'outlet-to-drain' && drains.has(join.to))
-    .map((join) => join.from)
-  return [...new Set([row, ...mates])]
+const isLevelWith = (a: Box, b: Box, { along }: Aisle, way: Way): boolean =>
+  along === 'end' && (way.x === 0 ? a.y0 === b.y0 && a.y1 === b.y1 : a.x0 === b.x0 && a.x1 === b.x1)
+
+/** Rows that lie side by side in one block: along themselves they are only moved together. */
+const blockOf = (aisle: Aisle, way: Way, bay: Bay): PartId[] => {
+  const rows = rowBoxes(bay.built)
+  const mine = rows.find(({ part }) => part === aisle.row)
+  const mates = rows
+    .filter(({ box }) => mine && isLevelWith(box, mine.box, aisle, way))
+    .map(({ part }) => part)
+  return mates.length > 0 ? mates : [aisle.row]
 }
 
+/** Outlets that have a drain must have one after the move too. */
+const keepsDrains = (parts: readonly PartId[], shift: Way, bay: Bay): boolean => {
+  const drains = bay.built.flatMap(({ tubes }) => tubes.filter(({ role }) => role === 'drain'))
+  return bay.joins
+    .filter((join) => join.kind === 'outlet-to-drain' && join.to !== undefined && parts.includes(join.from))
+    .every(({ at }) => {
+      const moved = { x: at.x + shift.x, y: at.y + shift.y }
+      return drains.some(({ path }) => nearestOn(path, moved).gapMm <= bay.settings.outletReachMm)
+    })
+}
+
+/** The row, or its whole block, moved away by what is missing, where there is room behind and the drains stay under the outlets. */
 const mendFor = (aisle: Aisle, bay: Bay): Mend | undefined => {
   const short = aisle.needMm - aisle.widthMm
   const way = away(aisle)
-  const parts = aisle.along === 'end' ? blockOf(aisle.row, bay) : [aisle.row]
-  if (parts.some((part) => roomBehind(part, way, bay) < short)) return undefined
-  return { kind: 'move', parts, dxMm: way.x * short, dyMm: way.y * short }
+  const shift = { x: way.x * short, y: way.y * short }
+  const parts = blockOf(aisle, way, bay)
+  if (parts.some((part) => roomBehind(part, way, bay) < short) || !keepsDrains(parts, shift, bay))
+    return undefined
+  return { kind: 'move', parts, dxMm: shift.x, dyMm: shift.y }
 }
 
-const findingOf = (aisle: Aisle, bay: Bay): Finding => {
+const findingOf = (aisle: Aisle, state: StateWord, bay: Bay): Finding => {
   const mend = mendFor(aisle, bay)
   return found({
     rule: RULE,
     subject: 'fit',
-    state: stateFor('fit', aisle.widthMm, aisle.needMm, aisle.clashBelowMm),
+    state,
     parts: partsOf(aisle),
     detail:
       aisle.otherIs === 'wall'
@@ -91,7 +113,11 @@ export const aisleWidthMin: BayRule = {
   limit: 'Work aisle 36 in or cart + 12 in; row ends 36 in; leaf to wall 6 in; nobody passes under 18 in',
   source: 'Common practice, no source',
   mending: 'Move the row away from what it is too near to, or take a narrower crop or cart.',
-  check: (bay) => bay.aisles.map((aisle) => findingOf(aisle, bay)).filter((finding) => rankOf(finding) > 0),
+  check: (bay) =>
+    bay.aisles.flatMap((aisle) => {
+      const state = aisleState(aisle)
+      return state === 'Fits' ? [] : [findingOf(aisle, state, bay)]
+    }),
   say: ({ parts, measured, limit, facts }, { length, name }) => {
     const [row = '', other] = parts
     const way = facts['is'] === 'wall' ? `${name(row)} to the wall` : `${name(row)} to ${name(other ?? '')}`

@@ -1,9 +1,15 @@
-import { type Box, boxOf, joined, overlaps } from '../geometry/box'
+import { boxOf, grown, overlaps, type Box } from '../geometry/box'
+import { across, type Axis, bestFacing, type Facing, facing, high, low, pointOn } from '../geometry/facing'
 import type { Point } from '../geometry/point'
+import { sides, wallAhead } from '../geometry/wallAhead'
 import type { Settings } from '../layout/settings'
 import type { Built } from '../model/built'
+import type { StateWord } from '../model/finding'
 import type { PartId } from '../model/ids'
+import { isSameList, rememberEach } from '../model/remember'
 import { inches } from '../units/length'
+import { stateFor } from './found'
+import { obstacleThings, rowBoxes, type Standing, type Thing } from './standing'
 
 /** Widths that the trade gives names to, narrowest first. Common practice, no source. */
 export type AisleClass = 'squeeze' | 'scouting' | 'cart' | 'work' | 'main' | 'door/head'
@@ -33,9 +39,6 @@ const BESIDE_CART_MM = inches(6)
 /** Wider ways are floor, not aisles. */
 const WIDEST_AISLE_MM = inches(120)
 
-/** Nobody's head reaches this: what hangs higher does not narrow an aisle. 29 CFR 1910.36(g)(1): 6 ft 8 in. */
-const HEAD_MM = inches(80)
-
 const MAIN_MM = inches(48)
 const DOOR_HEAD_MM = inches(72)
 
@@ -48,77 +51,9 @@ export const aisleClass = (widthMm: number, settings: Settings): AisleClass => {
   return widthMm >= settings.squeezeMm ? 'scouting' : 'squeeze'
 }
 
-export interface Standing {
-  readonly part: PartId
-  readonly box: Box
-}
-
-/** Each row as the box of its widest parts: leaves, bars, runners. */
-export const rowBoxes = (built: readonly Built[]): Standing[] =>
-  built.flatMap((b) => {
-    const outlines = b.rack
-      ? b.bodies
-          .filter(({ role }) => role === 'canopy' || role === 'frame')
-          .map(({ outline }) => boxOf(outline))
-      : []
-    return outlines.length > 0 ? [{ part: b.part, box: outlines.reduce(joined) }] : []
-  })
-
-/** Posts and equipment that narrow a way at the height of a person. */
-export const obstacleBoxes = (built: readonly Built[]): Standing[] =>
-  built.flatMap((b) =>
-    b.bodies
-      .filter(({ role, fromMm }) => (role === 'post' || role === 'equipment') && fromMm < HEAD_MM)
-      .map(({ outline }) => ({ part: b.part, box: boxOf(outline) })),
-  )
-
-type Axis = 'x' | 'y'
-
-const low = (box: Box, axis: Axis): number => (axis === 'x' ? box.x0 : box.y0)
-const high = (box: Box, axis: Axis): number => (axis === 'x' ? box.x1 : box.y1)
-const across = (axis: Axis): Axis => (axis === 'x' ? 'y' : 'x')
-const pointOn = (axis: Axis, along: number, aside: number): Point =>
-  axis === 'x' ? { x: along, y: aside } : { x: aside, y: along }
-
-interface Facing {
-  readonly axis: Axis
-  readonly gapMm: number
-  readonly lengthMm: number
-  readonly from: Point
-  readonly to: Point
-  /** The floor between the two. */
-  readonly between: Box
-}
-
-/** How two boxes face each other along an axis; undefined where they do not stand side by side. */
-const facing = (a: Box, b: Box, axis: Axis): Facing | undefined => {
-  const side = across(axis)
-  const from = Math.max(low(a, side), low(b, side))
-  const to = Math.min(high(a, side), high(b, side))
-  if (to <= from) return undefined
-  const isAhead = low(b, axis) + high(b, axis) >= low(a, axis) + high(a, axis)
-  const start = isAhead ? high(a, axis) : low(a, axis)
-  const end = isAhead ? low(b, axis) : high(b, axis)
-  const gapMm = isAhead ? end - start : start - end
-  const ends = [pointOn(axis, start, from), pointOn(axis, end, to)]
-  const aside = (from + to) / 2
-  return {
-    axis,
-    gapMm,
-    lengthMm: to - from,
-    from: pointOn(axis, start, aside),
-    to: pointOn(axis, end, aside),
-    between: boxOf(ends),
-  }
-}
-
-/** The axis along which two boxes are apart; where they overlap, the one along which they overlap least. */
-const bestFacing = (a: Box, b: Box): Facing | undefined => {
-  const x = facing(a, b, 'x')
-  const y = facing(a, b, 'y')
-  if (!x || !y) return x ?? y
-  return x.gapMm >= y.gapMm ? x : y
-}
+/** The state word of an aisle. */
+export const aisleState = ({ widthMm, needMm, clashBelowMm }: Aisle): StateWord =>
+  stateFor('fit', widthMm, needMm, clashBelowMm)
 
 const isClear = (between: Box, others: readonly Standing[], a: PartId, b: PartId): boolean =>
   !others.some(({ part, box }) => part !== a && part !== b && overlaps(between, box))
@@ -147,18 +82,34 @@ const rowToRow = (
   }
 }
 
+/** Clear way on the far side of an obstacle, seen from a row: to the next row, or to the wall. */
+const farSideMm = (row: Standing, thing: Thing, way: Facing, rows: readonly Standing[]): number => {
+  let nearest = thing.wallMm
+  for (const other of rows) {
+    const beyond = other.part === row.part ? undefined : facing(thing.box, other.box, way.axis)
+    if (beyond && isOpposite(beyond, way)) nearest = Math.min(nearest, beyond.gapMm)
+  }
+  return nearest
+}
+
+/** Whether a way that leaves the obstacle goes on in the direction of the one that led to it. */
+const isOpposite = (beyond: Facing, way: Facing): boolean =>
+  Math.sign(beyond.to[way.axis] - beyond.from[way.axis]) === Math.sign(way.to[way.axis] - way.from[way.axis])
+
 const rowToObstacle = (
   row: Standing,
-  thing: Standing,
+  thing: Thing,
   rows: readonly Standing[],
-  wallMm: number,
   settings: Settings,
 ): Aisle | undefined => {
   const way = bestFacing(row.box, thing.box)
   if (!way || way.gapMm > WIDEST_AISLE_MM || !isClear(way.between, rows, row.part, thing.part))
     return undefined
-  // Nobody walks between a post and the wall it stands at, so there the row only keeps its leaves off.
-  const isAtWall = wallMm < settings.squeezeMm
+  // Nobody walks between a post and the wall it stands at, nor needs to where its far side is wide enough:
+  // there the row only keeps its leaves off it.
+  const isAtWall = thing.wallMm < settings.squeezeMm
+  const isPassedBeyond = farSideMm(row, thing, way, rows) >= settings.workAisleMm
+  const isWay = !isAtWall && !isPassedBeyond
   return {
     row: row.part,
     other: thing.part,
@@ -168,58 +119,10 @@ const rowToObstacle = (
     to: way.to,
     widthMm: way.gapMm,
     lengthMm: way.lengthMm,
-    needMm: isAtWall ? settings.scoutMm : settings.workAisleMm,
-    clashBelowMm: isAtWall ? 0 : settings.squeezeMm,
+    needMm: isWay ? settings.workAisleMm : settings.scoutMm,
+    clashBelowMm: isWay ? settings.squeezeMm : 0,
   }
 }
-
-interface WallHit {
-  readonly gapMm: number
-  readonly aside: number
-}
-
-/** The part of wall a-b that lies beside the span lo..hi, as its nearest approach to `edge` in direction `sign` along the axis. */
-const wallBeside = (
-  a: Point,
-  b: Point,
-  axis: Axis,
-  edge: number,
-  sign: 1 | -1,
-  lo: number,
-  hi: number,
-): WallHit | undefined => {
-  const side = across(axis)
-  const d = b[side] - a[side]
-  const clip = (v: number) => (d === 0 ? 0 : Math.min(1, Math.max(0, (v - a[side]) / d)))
-  if (Math.max(a[side], b[side]) <= lo || Math.min(a[side], b[side]) >= hi) return undefined
-  const hits = [clip(lo), clip(hi)].map((t) => ({
-    gapMm: sign * (a[axis] + (b[axis] - a[axis]) * t - edge),
-    aside: a[side] + d * t,
-  }))
-  return hits.reduce((near, hit) => (hit.gapMm < near.gapMm ? hit : near))
-}
-
-/** How far a row's side is from the wall that it faces, and where that is nearest. */
-const wallAhead = (box: Box, outline: readonly Point[], axis: Axis, sign: 1 | -1): WallHit | undefined => {
-  const side = across(axis)
-  const edge = sign > 0 ? high(box, axis) : low(box, axis)
-  const size = high(box, axis) - low(box, axis)
-  let best: WallHit | undefined
-  outline.forEach((a, index) => {
-    const b = outline[(index + 1) % outline.length] ?? a
-    const hit = wallBeside(a, b, axis, edge, sign, low(box, side), high(box, side))
-    // A wall behind the far side of the row belongs to the other direction.
-    if (hit && hit.gapMm > -size && (!best || hit.gapMm < best.gapMm)) best = hit
-  })
-  return best
-}
-
-const SIDES = [
-  ['x', 1],
-  ['x', -1],
-  ['y', 1],
-  ['y', -1],
-] as const
 
 const rowToWall = (
   row: Standing,
@@ -227,7 +130,7 @@ const rowToWall = (
   outline: readonly Point[],
   settings: Settings,
 ): Aisle[] =>
-  SIDES.flatMap(([axis, sign]) => {
+  sides.flatMap(([axis, sign]) => {
     const hit = wallAhead(row.box, outline, axis, sign)
     if (!hit || hit.gapMm > WIDEST_AISLE_MM) return []
     const edge = sign > 0 ? high(row.box, axis) : low(row.box, axis)
@@ -261,25 +164,62 @@ const rowToWall = (
     ]
   })
 
-/** How far an obstacle stands from the nearest wall, along either axis. */
-const toWallMm = (box: Box, outline: readonly Point[]): number =>
-  Math.min(...SIDES.map(([axis, sign]) => Math.abs(wallAhead(box, outline, axis, sign)?.gapMm ?? Infinity)))
+/** What decides the aisles of one row, beside the row itself. */
+interface Surroundings {
+  /** Rows near enough for an aisle; `ahead` are those of them whose aisle with this row is not told yet. */
+  readonly rows: readonly Standing[]
+  readonly ahead: readonly Standing[]
+  readonly things: readonly Thing[]
+  readonly outline: readonly Point[]
+  readonly settings: Settings
+}
+
+const isSame = (a: Surroundings, b: Surroundings): boolean =>
+  a.outline === b.outline &&
+  a.settings === b.settings &&
+  isSameList(a.rows, b.rows) &&
+  isSameList(a.ahead, b.ahead) &&
+  isSameList(a.things, b.things)
+
+const isPresent = (aisle: Aisle | undefined): aisle is Aisle => aisle !== undefined
+
+const aislesOfRow = rememberEach<Standing, Surroundings, readonly Aisle[]>(
+  (row, { rows, ahead, things, outline, settings }) => [
+    ...ahead.map((other) => rowToRow(row, other, rows, settings)).filter(isPresent),
+    ...things.map((thing) => rowToObstacle(row, thing, rows, settings)).filter(isPresent),
+    ...rowToWall(row, rows, outline, settings),
+  ],
+  isSame,
+)
 
 /** Every aisle of the bay: row to row, row to obstacle, row to wall. */
-export const aislesOf = (built: readonly Built[], outline: readonly Point[], settings: Settings): Aisle[] => {
-  const rows = rowBoxes(built)
-  const things = obstacleBoxes(built).map((thing) => ({ ...thing, wallMm: toWallMm(thing.box, outline) }))
-  const aisles: Aisle[] = []
-  rows.forEach((a, index) => {
-    for (const b of rows.slice(index + 1)) {
-      const aisle = rowToRow(a, b, rows, settings)
-      if (aisle) aisles.push(aisle)
-    }
-    for (const thing of things) {
-      const aisle = rowToObstacle(a, thing, rows, thing.wallMm, settings)
-      if (aisle) aisles.push(aisle)
-    }
-    aisles.push(...rowToWall(a, rows, outline, settings))
+export const aislesOf = (
+  built: readonly Built[],
+  outline: readonly Point[],
+  settings: Settings,
+): readonly Aisle[] => {
+  const all = rowBoxes(built)
+  const obstacles = obstacleThings(built, outline)
+  return all.flatMap((row, index) => {
+    const zone = grown(row.box, WIDEST_AISLE_MM)
+    const isNear = ({ box }: Standing) => overlaps(zone, box)
+    const rows = all.filter(isNear)
+    const ahead = all.filter((other, at) => at > index && isNear(other))
+    return aislesOfRow(row, { rows, ahead, things: obstacles.filter(isNear), outline, settings })
   })
-  return aisles
+}
+
+/** The aisles at each row, seen from either side. */
+export const aislesByRow = (aisles: readonly Aisle[]): ReadonlyMap<PartId, readonly Aisle[]> => {
+  const at = new Map<PartId, Aisle[]>()
+  const add = (part: PartId, aisle: Aisle) => {
+    const known = at.get(part)
+    if (known) known.push(aisle)
+    else at.set(part, [aisle])
+  }
+  for (const aisle of aisles) {
+    add(aisle.row, aisle)
+    if (aisle.otherIs === 'row' && aisle.other !== undefined) add(aisle.other, aisle)
+  }
+  return at
 }

@@ -20,6 +20,8 @@ export interface Bay {
   /** Clear height above the floor at a place, mm. */
   readonly headroomAt: (x: number, y: number) => number
   readonly aisles: readonly Aisle[]
+  /** The aisles at each row. */
+  readonly aislesAt: ReadonlyMap<PartId, readonly Aisle[]>
   /** Widest cart, mm, that comes alongside each row from a door that carts use. */
   readonly carts: ReadonlyMap<PartId, CartReach>
 }
@@ -28,7 +30,7 @@ export interface Bay {
 export interface CartReach {
   readonly leftMm: number
   readonly rightMm: number
-  /** The same for the two ends of the row: room to turn round it. */
+  /** The same for the two ends of the row, room to turn round it; 0 where no wheelchair route is asked for. */
   readonly startMm: number
   readonly endMm: number
 }

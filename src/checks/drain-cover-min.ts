@@ -8,13 +8,15 @@ export const drainCoverMin: BayRule = {
   over: 'bay',
   id: RULE,
   title: 'Cover over a drain',
-  limit: '3 in under foot traffic, 6 in under carts, 12 in where vehicles go; editable on the line',
+  limit:
+    '3 in under foot traffic, 6 in under carts, 12 in where vehicles go, none for a line over the floor; editable on the line',
   source: 'Common practice, no source',
   mending: 'Start the line lower, or let the program start it as high as the cover allows.',
   check: ({ levels }) =>
     [...levels.drains.values()].flatMap((run) => {
       const { tightest } = run
-      if (tightest.coverMm >= run.coverMm - CLOSE_MM) return []
+      // A line that asks for no cover is not buried: it runs over the floor to a tote.
+      if (run.coverMm === 0 || tightest.coverMm >= run.coverMm - CLOSE_MM) return []
       return [
         found({
           rule: RULE,

@@ -2,6 +2,7 @@ import { boxOf, corners, type Box } from '../geometry/box'
 import type { Point } from '../geometry/point'
 import type { Built } from '../model/built'
 import type { Finding, Mend } from '../model/finding'
+import { rememberEach } from '../model/remember'
 import { inches } from '../units/length'
 import type { Bay, BayRule } from './context'
 import { CLOSE_MM, found, lengthOf, stateFor, term } from './found'
@@ -27,9 +28,19 @@ const edgePoints = (box: Box): Point[] => {
   return all
 }
 
+/** What decides the headroom over a row, beside the row itself. */
+interface Roof {
+  readonly headroomAt: Bay['headroomAt']
+  readonly groundAt: Bay['site']['groundAt']
+  readonly datumMm: number
+}
+
+const isSameRoof = (a: Roof, b: Roof): boolean =>
+  a.headroomAt === b.headroomAt && a.groundAt === b.groundAt && a.datumMm === b.datumMm
+
 /** How high the row reaches above the floor at a place: its own height and the shim under it. */
-const reachAt = (liftTopMm: number, p: Point, { levels, site }: Bay): number =>
-  liftTopMm + levels.datumMm - site.groundAt(p.x, p.y)
+const reachAt = (liftTopMm: number, p: Point, { datumMm, groundAt }: Roof): number =>
+  liftTopMm + datumMm - groundAt(p.x, p.y)
 
 interface Worst {
   readonly at: Point
@@ -37,7 +48,7 @@ interface Worst {
   readonly headroomMm: number
 }
 
-const worstPlace = (box: Box, liftTopMm: number, bay: Bay): Worst | undefined => {
+const worstPlace = (box: Box, liftTopMm: number, bay: Roof): Worst | undefined => {
   let worst: Worst | undefined
   for (const at of edgePoints(box)) {
     const headroomMm = bay.headroomAt(at.x, at.y)
@@ -47,7 +58,7 @@ const worstPlace = (box: Box, liftTopMm: number, bay: Bay): Worst | undefined =>
   return worst
 }
 
-const towardMiddle = (part: string, at: Point, box: Box, bay: Bay, liftTopMm: number): Mend | undefined => {
+const towardMiddle = (part: string, at: Point, box: Box, bay: Roof, liftTopMm: number): Mend | undefined => {
   const dx = Math.sign((box.x0 + box.x1) / 2 - at.x)
   for (let shiftMm = inches(1); shiftMm <= inches(48); shiftMm += inches(1)) {
     const moved = { ...box, x0: box.x0 + dx * shiftMm, x1: box.x1 + dx * shiftMm }
@@ -57,7 +68,7 @@ const towardMiddle = (part: string, at: Point, box: Box, bay: Bay, liftTopMm: nu
   return undefined
 }
 
-const findingOf = (built: Built, bay: Bay): Finding[] => {
+const findingsFor = (built: Built, bay: Roof): Finding[] => {
   const canopy = built.bodies.find(({ role }) => role === 'canopy')
   if (!built.rack || !canopy) return []
   const box = boxOf(canopy.outline)
@@ -86,6 +97,8 @@ const findingOf = (built: Built, bay: Bay): Finding[] => {
   ]
 }
 
+const findingsOf = rememberEach(findingsFor, isSameRoof)
+
 /** A tower must come off its bar under the roof, at the lowest place over the row, foot shims counted. */
 export const headroomMin: BayRule = {
   over: 'bay',
@@ -94,7 +107,10 @@ export const headroomMin: BayRule = {
   limit: 'Tower lifted off its bar, foot shim, and 2 in of air',
   source: 'Geometry of the row; 2 in of air is common practice, no source',
   mending: 'Move the row in from the curved wall, or hang shorter towers.',
-  check: (bay) => bay.built.flatMap((built) => findingOf(built, bay)),
+  check: ({ built, headroomAt, site, levels }) => {
+    const roof = { headroomAt, groundAt: site.groundAt, datumMm: levels.datumMm }
+    return built.flatMap((b) => findingsOf(b, roof))
+  },
   say: ({ parts, measured, limit }, { length, name }) =>
     `${name(parts[0] ?? '')} wants ${length(limit.value)} of headroom to lift a tower off; the roof leaves ${length(measured.value)}.`,
 }

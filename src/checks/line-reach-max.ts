@@ -21,11 +21,8 @@ const facingOf = ({ facing }: RackFace) => ({
 /** A person can stand along this face: what stands beside the whole of it leaves room to pass. */
 const isWorked = (row: string, face: RackFace, bay: Bay): boolean => {
   const out = facingOf(face)
-  return bay.aisles
-    .filter(
-      (aisle) =>
-        aisle.along === 'face' && aisle.otherIs !== 'obstacle' && (aisle.row === row || aisle.other === row),
-    )
+  return (bay.aislesAt.get(row) ?? [])
+    .filter((aisle) => aisle.along === 'face' && aisle.otherIs !== 'obstacle')
     .filter((aisle) => {
       const way = leaves(aisle, row)
       return way.x === out.x && way.y === out.y

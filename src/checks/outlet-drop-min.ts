@@ -1,4 +1,6 @@
 import type { Finding } from '../model/finding'
+import type { DrainRun, Join } from '../model/levels'
+import { dropOver } from '../units/slope'
 import type { Bay, BayRule } from './context'
 import { inches } from '../units/length'
 import { CLOSE_MM, found, lengthOf, stateFor, term } from './found'
@@ -8,37 +10,33 @@ const RULE = 'outlet-drop-min'
 /** Room for outlet, tube and slack. Common practice, no source. */
 const DROP_MM = inches(4)
 
+const findingOf = (join: Join, run: DrainRun, outletMm: number, crownMm: number): Finding =>
+  found({
+    rule: RULE,
+    subject: 'drain',
+    state: stateFor('drain', outletMm - crownMm, DROP_MM, 0),
+    parts: [join.from, run.part],
+    at: join.at,
+    measured: lengthOf(outletMm - crownMm),
+    limit: lengthOf(DROP_MM),
+    terms: [
+      term('Trough invert at the outlet', lengthOf(outletMm)),
+      term('Drain crown under it', lengthOf(crownMm)),
+    ],
+  })
+
 /** The least drop from a row's outlets to the crown of its drain; one finding a row and drain. */
 const check = ({ joins, levels, builtOf }: Bay): Finding[] => {
   const worst = new Map<string, Finding>()
   for (const join of joins) {
     const run = join.to === undefined ? undefined : levels.drains.get(join.to)
     if (join.kind !== 'outlet-to-drain' || !run) continue
-    const station = run.outlets.reduce<(typeof run.outlets)[number] | undefined>(
-      (near, s) =>
-        near && Math.abs(near.alongMm - join.alongMm) <= Math.abs(s.alongMm - join.alongMm) ? near : s,
-      undefined,
-    )
-    if (!station) continue
-    const datumMm = builtOf.get(join.from)?.zFrom === 'rack-datum' ? levels.datumMm : 0
-    const outletMm = datumMm + join.at.z
-    const dropMm = outletMm - station.crownMm
-    const finding = found({
-      rule: RULE,
-      subject: 'drain',
-      state: stateFor('drain', dropMm, DROP_MM, 0),
-      parts: [join.from, run.part],
-      at: join.at,
-      measured: lengthOf(dropMm),
-      limit: lengthOf(DROP_MM),
-      terms: [
-        term('Trough invert at the outlet', lengthOf(outletMm)),
-        term('Drain crown under it', lengthOf(station.crownMm)),
-      ],
-    })
+    const outletMm = join.at.z + (builtOf.get(join.from)?.zFrom === 'rack-datum' ? levels.datumMm : 0)
+    const crownMm = run.high.crownMm - dropOver(join.alongMm, run.slopeMmPerM)
+    if (outletMm - crownMm >= DROP_MM - CLOSE_MM) continue
+    const finding = findingOf(join, run, outletMm, crownMm)
     const known = worst.get(finding.key)
-    if (dropMm < DROP_MM - CLOSE_MM && (!known || known.measured.value > dropMm))
-      worst.set(finding.key, finding)
+    if (!known || known.measured.value > finding.measured.value) worst.set(finding.key, finding)
   }
   return [...worst.values()]
 }

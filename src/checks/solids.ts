@@ -13,7 +13,8 @@ export interface Solids {
   readonly all: readonly Solid[]
 }
 
-const make = (built: Built, roles: readonly BodyRole[]): Solids | undefined => {
+/** The bodies of some roles, with their boxes; undefined where there are none. */
+export const solidsOf = (built: Built, roles: readonly BodyRole[]): Solids | undefined => {
   const all = built.bodies
     .filter(({ role }) => roles.includes(role))
     .map((body) => ({ body, box: boxOf(body.outline) }))
@@ -25,13 +26,15 @@ const BURIED: readonly BodyRole[] = ['footing', 'pit', 'trench']
 const KEPT_CLEAR: readonly BodyRole[] = ['keep-clear', 'door-swing']
 
 /** What stands on or hangs over the floor. */
-export const standingOf = rememberEach<Built, null, Solids | undefined>((built) => make(built, STANDING))
+export const standingOf = rememberEach<Built, null, Solids | undefined>((built) => solidsOf(built, STANDING))
 
 /** What is dug into the floor. */
-export const buriedOf = rememberEach<Built, null, Solids | undefined>((built) => make(built, BURIED))
+export const buriedOf = rememberEach<Built, null, Solids | undefined>((built) => solidsOf(built, BURIED))
 
 /** Where nothing may stand. */
-export const keptClearOf = rememberEach<Built, null, Solids | undefined>((built) => make(built, KEPT_CLEAR))
+export const keptClearOf = rememberEach<Built, null, Solids | undefined>((built) =>
+  solidsOf(built, KEPT_CLEAR),
+)
 
 /** Whether two bodies share height; touching bands share none. */
 export const shareHeight = (a: Body, b: Body): boolean => a.fromMm < b.toMm && b.fromMm < a.toMm

@@ -1,40 +1,35 @@
-import { type Box, boxOf, grown, overlaps } from '../geometry/box'
+import { grown, overlaps } from '../geometry/box'
 import { gapBetween } from '../geometry/polygon'
-import type { Body, Built } from '../model/built'
+import type { BodyRole, Built } from '../model/built'
 import type { Finding } from '../model/finding'
 import { rememberEach } from '../model/remember'
 import { inches } from '../units/length'
 import type { Bay, BayRule } from './context'
 import { CLOSE_MM, found, lengthOf, stateFor } from './found'
+import { type Solid, type Solids, solidsOf } from './solids'
 
 const RULE = 'trench-foot-clear'
 
 /** Undisturbed ground left between a trench and a foot plate. Common practice, no source. */
 const CLEAR_MM = inches(3)
 
-interface Boxed {
-  readonly body: Body
-  readonly box: Box
-}
+const make = (role: BodyRole) =>
+  rememberEach<Built, null, Solids | undefined>((built) => solidsOf(built, [role]))
 
-const boxed = (role: Body['role']) =>
-  rememberEach<Built, null, readonly Boxed[]>((built) =>
-    built.bodies.filter((body) => body.role === role).map((body) => ({ body, box: boxOf(body.outline) })),
-  )
-
-const feetOf = boxed('foot')
-const trenchesOf = boxed('trench')
+const feetOf = make('foot')
+const trenchesOf = make('trench')
 
 interface Near {
   readonly gapMm: number
-  readonly foot: Boxed
+  readonly foot: Solid
 }
 
 /** The foot of a part that a trench comes nearest to, if any is too near. */
-const nearestFoot = (trench: Boxed, feet: readonly Boxed[]): Near | undefined => {
+const nearestFoot = (trench: Solid, feet: Solids): Near | undefined => {
   const zone = grown(trench.box, CLEAR_MM)
+  if (!overlaps(zone, feet.box)) return undefined
   let nearest: Near | undefined
-  for (const foot of feet) {
+  for (const foot of feet.all) {
     if (!overlaps(foot.box, zone)) continue
     const { gapMm } = gapBetween(foot.body.outline, trench.body.outline)
     if (gapMm < CLEAR_MM - CLOSE_MM && (!nearest || gapMm < nearest.gapMm)) nearest = { gapMm, foot }
@@ -42,7 +37,7 @@ const nearestFoot = (trench: Boxed, feet: readonly Boxed[]): Near | undefined =>
   return nearest
 }
 
-const findingOf = (built: Built, trench: Boxed, near: Near): Finding =>
+const findingOf = (built: Built, trench: Solid, near: Near): Finding =>
   found({
     rule: RULE,
     subject: 'fit',
@@ -54,15 +49,14 @@ const findingOf = (built: Built, trench: Boxed, near: Near): Finding =>
   })
 
 const check = ({ built }: Bay): Finding[] => {
-  const trenches = built.flatMap((b) => trenchesOf(b, null))
+  const trenches = built.flatMap((b) => trenchesOf(b, null)?.all ?? [])
   return built.flatMap((b) => {
     const feet = feetOf(b, null)
-    return feet.length === 0
-      ? []
-      : trenches.flatMap((trench) => {
-          const near = nearestFoot(trench, feet)
-          return near ? [findingOf(b, trench, near)] : []
-        })
+    if (!feet) return []
+    return trenches.flatMap((trench) => {
+      const near = nearestFoot(trench, feet)
+      return near ? [findingOf(b, trench, near)] : []
+    })
   })
 }
 

@@ -7,7 +7,7 @@ import type { DrainFacts } from '../model/drainFacts'
 import type { PartId } from '../model/ids'
 import type { DrainRun, Foot, Join, Levels } from '../model/levels'
 import type { Site } from '../model/site'
-import { rememberEach } from '../model/remember'
+import { isSameList, rememberEach } from '../model/remember'
 
 type Footing = Omit<Foot, 'shimMm'>
 
@@ -80,14 +80,32 @@ const outletStation = ({ path, pipe, high }: Profile, alongMm: number, site: Sit
   return drainStation({ at, alongMm, groundMm: site.groundAt(at.x, at.y) }, high.invertMm, pipe)
 }
 
-const runOf = (part: PartId, profile: Profile, joins: readonly Join[], site: Site): DrainRun => {
-  const { pipe, facts, lengthMm, high, low, tightest } = profile
-  const outlets = joins
-    .filter((join) => join.kind === 'outlet-to-drain' && join.to === part)
-    .map((join) => join.alongMm)
-    .sort((a, b) => a - b)
-    .map((alongMm) => outletStation(profile, alongMm, site))
-  return { part, lengthMm, ...pipe, coverMm: facts.leastCoverMm, high, low, tightest, outlets }
+interface Dropping {
+  /** Distances of the outlets from the high end, mm. */
+  readonly alongs: readonly number[]
+  readonly site: Site
+}
+
+/** The levels along a drain, remembered while the same outlets drop into it. */
+const runOf = rememberEach<Profile, Dropping, Omit<DrainRun, 'part'>>(
+  (profile, { alongs, site }) => {
+    const { pipe, facts, lengthMm, high, low, tightest } = profile
+    const outlets = [...alongs].sort((a, b) => a - b).map((alongMm) => outletStation(profile, alongMm, site))
+    return { lengthMm, ...pipe, coverMm: facts.leastCoverMm, high, low, tightest, outlets }
+  },
+  (a, b) => a.site === b.site && isSameList(a.alongs, b.alongs),
+)
+
+/** Where outlets drop in, for each drain. */
+const outletsByDrain = (joins: readonly Join[]): ReadonlyMap<PartId, readonly number[]> => {
+  const alongs = new Map<PartId, number[]>()
+  for (const { kind, to, alongMm } of joins) {
+    if (kind !== 'outlet-to-drain' || to === undefined) continue
+    const known = alongs.get(to)
+    if (known) known.push(alongMm)
+    else alongs.set(to, [alongMm])
+  }
+  return alongs
 }
 
 /** Step 3: the rack datum, what goes under every foot, and the levels along every drain. */
@@ -95,13 +113,15 @@ export const levels = (built: readonly Built[], joins: readonly Join[], site: Si
   const footings = built.map((b) => footingsOf(b, site))
   const highest = highestFooting(footings)
   const datumMm = highest?.groundMm ?? 0
+  const outlets = outletsByDrain(joins)
   const feet = new Map<PartId, readonly Foot[]>()
   const drains = new Map<PartId, DrainRun>()
   built.forEach((b, index) => {
     const under = footings[index]
     if (under && under.length > 0) feet.set(b.part, feetOf(under, datumMm))
     const profile = profileOf(b, site)
-    if (profile) drains.set(b.part, runOf(b.part, profile, joins, site))
+    if (profile)
+      drains.set(b.part, { part: b.part, ...runOf(profile, { alongs: outlets.get(b.part) ?? [], site }) })
   })
   return { datumMm, highest: highest && { ...highest, shimMm: 0 }, feet, drains }
 }

@@ -1,4 +1,4 @@
-import { obstacleBoxes, rowBoxes } from '../checks/aisles'
+import { obstacleThings, rowBoxes } from '../checks/standing'
 import type { CartReach } from '../checks/context'
 import { boxOf, type Box } from '../geometry/box'
 import { type Heading, turnHeading } from '../geometry/motion'
@@ -30,38 +30,30 @@ const sideOf = ({ x0, y0, x1, y1 }: Box, facing: Heading): Side => {
 const boxesOf = (built: readonly Built[], role: BodyRole): Box[] =>
   built.flatMap((b) => b.bodies.filter((body) => body.role === role).map(({ outline }) => boxOf(outline)))
 
-/** Left, right, start and end of a row, seen along it. */
-const sidesOf = (box: Box, leftFacing: Heading): Side[] =>
-  [leftFacing, turnHeading(leftFacing, 2), turnHeading(leftFacing, 1), turnHeading(leftFacing, 3)].map(
-    (facing) => sideOf(box, facing),
-  )
+/** Left and right of a row, seen along it, and its start and end where they are asked for. */
+const sidesOf = (box: Box, left: Heading, areEndsAsked: boolean): Side[] =>
+  (areEndsAsked ? [0, 2, 1, 3] : [0, 2]).map((turns) => sideOf(box, turnHeading(left, turns)))
 
 /**
- * The widest cart that can come from a door alongside each side of each row. A pit blocks: its lid bears a person, not a cart.
+ * The widest cart that can come from a door alongside each side of each row. A pit blocks: its lid bears a person, not
+ * a cart. The ends of the rows are looked at only for a wheelchair, which must turn there.
  */
 export const cartReach = (
   built: readonly Built[],
   outline: readonly Point[],
+  areEndsAsked: boolean,
 ): ReadonlyMap<PartId, CartReach> => {
   const rows = rowBoxes(built)
+  const things = obstacleThings(built, outline)
+  const blocks = [...[...rows, ...things].map(({ box }) => box), ...boxesOf(built, 'pit')]
   const leftOf = new Map(built.map((b) => [b.part, b.rack?.leftFace.facing ?? 180]))
-  const blocks = [
-    ...rows.map(({ box }) => box),
-    ...obstacleBoxes(built).map(({ box }) => box),
-    ...boxesOf(built, 'pit'),
-  ]
-  const sides = rows.flatMap(({ part, box }) => sidesOf(box, leftOf.get(part) ?? 180))
-  const widths = widestPassage({ blocks, outline }, boxesOf(built, 'door'), sides)
-  const at = (index: number) => widths[index] ?? 0
+  const sides = rows.map(({ part, box }) => sidesOf(box, leftOf.get(part) ?? 180, areEndsAsked))
+  const widths = widestPassage({ blocks, outline }, boxesOf(built, 'door'), sides.flat())
+  const each = areEndsAsked ? 4 : 2
   return new Map(
-    rows.map(({ part }, index) => [
-      part,
-      {
-        leftMm: at(4 * index),
-        rightMm: at(4 * index + 1),
-        startMm: at(4 * index + 2),
-        endMm: at(4 * index + 3),
-      },
-    ]),
+    rows.map(({ part }, index) => {
+      const [leftMm = 0, rightMm = 0, startMm = 0, endMm = 0] = widths.slice(each * index, each * (index + 1))
+      return [part, { leftMm, rightMm, startMm, endMm }]
+    }),
   )
 }

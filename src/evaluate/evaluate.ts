@@ -1,4 +1,4 @@
-import { aislesOf } from '../checks/aisles'
+import { aislesByRow, aislesOf } from '../checks/aisles'
 import type { Bay } from '../checks/context'
 import type { Layout } from '../layout/schema'
 import type { Built } from '../model/built'
@@ -19,6 +19,7 @@ const bayOf = (layout: Layout): Bay => {
   const { house, settings } = layout
   const { shell, site, built } = derive(layout)
   const joins = join(built, settings)
+  const aisles = aislesOf(built, house.outline, settings)
   return {
     house,
     settings,
@@ -28,8 +29,9 @@ const bayOf = (layout: Layout): Bay => {
     joins,
     levels: levels(built, joins, site),
     headroomAt: shell.headroomAt,
-    aisles: aislesOf(built, house.outline, settings),
-    carts: cartReach(built, house.outline),
+    aisles,
+    aislesAt: aislesByRow(aisles),
+    carts: cartReach(built, house.outline, settings.wheelchair),
   }
 }
 

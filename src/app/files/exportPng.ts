@@ -42,7 +42,8 @@ const pictureOf = async (sheet: Sheet): Promise<Blob | null> => {
 export const exportPng = async (page: Page, dpi: number): Promise<PngExport> => {
   const size = rasterSize(page, dpi)
   if (!size.ok) return size
-  await document.fonts.ready
+  // A font that no element of the page has used yet is not loaded by `fonts.ready`.
+  await document.fonts.load(`16px ${paperTheme.font}`)
   const sheet = sheetOf(size.widthPx, size.heightPx)
   const ctx = contextOf(sheet)
   if (ctx === null) return { ok: false, sentence: NO_PICTURE }

@@ -1,0 +1,114 @@
+import { type DragEvent, lazy, Suspense, useEffect, useMemo, useState } from 'react'
+import { FloorPlan } from '../canvas/FloorPlan'
+import { PartsShelf } from '../sidebar/PartsShelf'
+import { Sidebar } from '../sidebar/Sidebar'
+import { usePlanner, usePlannerState } from '../store/react'
+import { type Commands, commandsOf } from './commands'
+import { NewBay } from './NewBay'
+import { Notice } from './Notice'
+import { Samples } from './Samples'
+import { shortcutFor } from './shortcuts'
+import { TopBar } from './TopBar'
+import './frame.css'
+
+// Paper writing is only needed once somebody wants a sheet.
+const ExportPlan = lazy(async () => ({ default: (await import('./ExportPlan')).ExportPlan }))
+
+type Sheet = 'new' | 'samples' | 'export' | undefined
+
+const useShortcuts = (commands: Commands) => {
+  const planner = usePlanner()
+  useEffect(() => {
+    const press = (event: KeyboardEvent) => {
+      const shortcut = shortcutFor(event)
+      if (!shortcut) return
+      event.preventDefault()
+      shortcut.run(planner, commands)
+    }
+    window.addEventListener('keydown', press)
+    return () => window.removeEventListener('keydown', press)
+  }, [planner, commands])
+}
+
+const holdsFile = (event: DragEvent): boolean => event.dataTransfer.types.includes('Files')
+
+/** Takes a layout file that is dropped anywhere on the page. */
+const fileDrop = (commands: Commands) => ({
+  onDragOver: (event: DragEvent) => holdsFile(event) && event.preventDefault(),
+  onDrop: (event: DragEvent) => {
+    const [file] = event.dataTransfer.files
+    if (!holdsFile(event) || !file) return
+    event.preventDefault()
+    void commands.takeFile(file)
+  },
+})
+
+interface AppProps {
+  /** Nothing of one's own is open yet. */
+  readonly isSample: boolean
+}
+
+/** The whole page: bar on top, parts shelf, floor plan, sidebar. */
+export function App({ isSample }: AppProps) {
+  const planner = usePlanner()
+  const commands = useMemo(() => commandsOf(planner), [planner])
+  const [sheet, setSheet] = useState<Sheet>()
+  const [isHinting, setIsHinting] = useState(isSample)
+  const [units, title] = usePlannerState((state) => [state.units, state.layout.title])
+  const close = () => setSheet(undefined)
+  useShortcuts(commands)
+
+  return (
+    <div className="frame" {...fileDrop(commands)}>
+      <TopBar
+        commands={commands}
+        onNew={() => setSheet('new')}
+        onSamples={() => setSheet('samples')}
+        onExport={() => setSheet('export')}
+      />
+      {isHinting && (
+        <div className="frame-hint">
+          <p>This is a sample bay, {title}: drag its rows, or start on your own.</p>
+          <button onClick={() => setSheet('new')}>New bay</button>
+          <button onClick={() => void commands.openFile()}>Open file</button>
+          <button onClick={() => setIsHinting(false)}>Keep the sample</button>
+        </div>
+      )}
+      <nav className="frame-shelf" aria-label="Parts shelf">
+        <PartsShelf />
+      </nav>
+      <main className="frame-floor">
+        <FloorPlan />
+        <Notice />
+      </main>
+      <aside className="frame-side" aria-label="Warnings, cuts and parts">
+        <Sidebar />
+      </aside>
+      {sheet === 'new' && (
+        <NewBay
+          units={units}
+          onClose={close}
+          onMake={(layout) => {
+            commands.takeLayout(layout)
+            setIsHinting(false)
+            close()
+          }}
+        />
+      )}
+      {sheet === 'samples' && (
+        <Samples
+          onClose={close}
+          onTake={(sample) => {
+            void commands.takeSample(sample)
+            close()
+          }}
+        />
+      )}
+      {sheet === 'export' && (
+        <Suspense>
+          <ExportPlan onClose={close} />
+        </Suspense>
+      )}
+    </div>
+  )
+}

@@ -1,0 +1,126 @@
+import {
+  FilePlus2,
+  FolderOpen,
+  Hand,
+  ImageDown,
+  LayoutGrid,
+  Maximize,
+  MousePointer2,
+  Redo2,
+  Ruler,
+  Save,
+  Undo2,
+} from 'lucide-react'
+import type { ReactNode } from 'react'
+import type { ToolId } from '../store/planner'
+import { usePlanner, usePlannerState } from '../store/react'
+import type { Commands } from './commands'
+
+interface TopBarProps {
+  readonly commands: Commands
+  readonly onNew: () => void
+  readonly onSamples: () => void
+  readonly onExport: () => void
+}
+
+const tools: readonly { id: ToolId; name: string; icon: ReactNode }[] = [
+  { id: 'select', name: 'Pick and move', icon: <MousePointer2 size={18} /> },
+  { id: 'hand', name: 'Move the view', icon: <Hand size={18} /> },
+  { id: 'tape', name: 'Tape measure', icon: <Ruler size={18} /> },
+]
+
+function Tools() {
+  const planner = usePlanner()
+  const tool = usePlannerState((state) => state.tool)
+  return (
+    <div className="frame-group" role="group" aria-label="Tools">
+      {tools.map(({ id, name, icon }) => (
+        <button
+          key={id}
+          title={name}
+          aria-label={name}
+          aria-pressed={tool === id}
+          onClick={() => planner.set({ tool: id, placing: undefined })}
+        >
+          {icon}
+        </button>
+      ))}
+      <button title="Show the whole bay" aria-label="Show the whole bay" onClick={planner.fit}>
+        <Maximize size={18} />
+      </button>
+    </div>
+  )
+}
+
+function Steps() {
+  const planner = usePlanner()
+  const [undoes, redoes] = usePlannerState(({ history }) => [
+    history.done.at(-1)?.label,
+    history.undone.at(-1)?.label,
+  ])
+  const undoName = undoes ? `Undo: ${undoes}` : 'Nothing to undo'
+  const redoName = redoes ? `Redo: ${redoes}` : 'Nothing to redo'
+  return (
+    <div className="frame-group" role="group" aria-label="Steps">
+      <button title={undoName} aria-label={undoName} disabled={!undoes} onClick={planner.undo}>
+        <Undo2 size={18} />
+      </button>
+      <button title={redoName} aria-label={redoName} disabled={!redoes} onClick={planner.redo}>
+        <Redo2 size={18} />
+      </button>
+    </div>
+  )
+}
+
+function Tally() {
+  const [towers, sites] = usePlannerState(({ evaluation }) => [evaluation.towers, evaluation.sites])
+  return (
+    <div className="frame-tally">
+      <span>
+        <b>{towers.toLocaleString()}</b> towers
+      </span>
+      <span>
+        <b>{sites.toLocaleString()}</b> plant sites
+      </span>
+    </div>
+  )
+}
+
+/** Files on the left, tools in the middle, units and paper on the right. */
+export function TopBar({ commands, onNew, onSamples, onExport }: TopBarProps) {
+  const [title, units] = usePlannerState((state) => [state.layout.title, state.units])
+  return (
+    <header className="frame-bar">
+      <h1 className="frame-name">
+        Kerf <i>&amp;</i> Fall
+      </h1>
+      <span className="frame-title" title={title}>
+        {title}
+      </span>
+      <div className="frame-group" role="group" aria-label="Files">
+        <button onClick={onNew} title="New bay">
+          <FilePlus2 size={18} /> New
+        </button>
+        <button onClick={() => void commands.openFile()} title="Open a layout file">
+          <FolderOpen size={18} /> Open
+        </button>
+        <button onClick={commands.save} title="Save the layout as a file">
+          <Save size={18} /> Save
+        </button>
+        <button onClick={onSamples} title="Sample bays">
+          <LayoutGrid size={18} /> Samples
+        </button>
+      </div>
+      <Steps />
+      <Tools />
+      <span className="frame-push" />
+      <Tally />
+      <button onClick={commands.flipUnits} title="Change units">
+        {units === 'metric' ? 'mm' : 'ft in'}
+      </button>
+      <button onClick={onExport}>
+        <ImageDown size={18} /> Plan for the crew
+      </button>
+    </header>
+  )
+}

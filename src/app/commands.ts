@@ -1,0 +1,38 @@
+import { chooseFile, type Opened, readFile, readSample, saveFile } from './files/layoutFiles'
+import type { Layout } from '../layout/schema'
+import type { Sample } from '../layout/samples'
+import type { Planner } from '../store/planner'
+
+/** What the bars and the keys of the page can do, apart from what is drawn on the floor. */
+export interface Commands {
+  readonly openFile: () => Promise<void>
+  readonly takeFile: (file: File) => Promise<void>
+  readonly takeSample: (sample: Sample) => Promise<void>
+  readonly takeLayout: (layout: Layout) => void
+  readonly save: () => void
+  readonly flipUnits: () => void
+}
+
+export const commandsOf = (planner: Planner): Commands => {
+  const take = (read: Opened) => {
+    if (read.ok) planner.open(read.layout)
+    planner.set({
+      notice: read.ok
+        ? { tone: 'said', text: `“${read.layout.title}” is open.` }
+        : { tone: 'trouble', text: read.sentence },
+    })
+  }
+  const takeFile = async (file: File) => take(await readFile(file))
+  return {
+    takeFile,
+    openFile: async () => {
+      const file = await chooseFile()
+      if (file) await takeFile(file)
+    },
+    takeSample: async (sample) => take(await readSample(sample)),
+    takeLayout: (layout) => planner.open(layout),
+    save: () => saveFile(planner.store.getState().layout),
+    flipUnits: () =>
+      planner.set({ units: planner.store.getState().units === 'metric' ? 'feet-inches' : 'metric' }),
+  }
+}
