@@ -54,7 +54,7 @@ export interface Stick {
   /** How much shorter the crew may cut it, mm. */
   readonly minusMm: number
   readonly holes: readonly Hole[]
-  /** Which rack of a row it belongs to, from 0; 0 for other kinds. */
+  /** Which rack of a row it belongs to, from 0 at its start; 0 for other kinds. */
   readonly rack: number
 }
 
@@ -106,9 +106,9 @@ export type MouthRole =
 export interface Mouth {
   readonly role: MouthRole
   readonly at: Place
-  /** Line of the row (1-based) for tower heads and trough outlets, else 0. */
+  /** Line of the row (1-based, from its left looking from start to end) for tower heads and trough outlets, else 0. */
   readonly line: number
-  /** Station along the row (1-based) for tower heads, else 0. */
+  /** Station along the row (1-based, from its start) for tower heads, else 0. */
   readonly station: number
 }
 

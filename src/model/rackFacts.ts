@@ -1,7 +1,7 @@
 import type { Heading } from '../geometry/motion'
 import type { Point } from '../geometry/point'
 
-/** One long face of a row, where people and carts work it. */
+/** One long face of a row, where people and carts work it; it runs from the row's start to its end. */
 export interface RackFace {
   readonly from: Point
   readonly to: Point
@@ -21,7 +21,7 @@ export interface RackFacts {
   readonly sites: number
   readonly pitchMm: number
   readonly lineSpacingMm: number
-  /** Each line's distance from the left and from the right face, canopy included, mm. */
+  /** Each line's distance from the left face, canopy included, mm, line 1 first; read backwards, from the right face. */
   readonly lineReachMm: readonly number[]
   readonly bodyMm: number
   /** Least clear gap along the row between a hanger bar and a riser, and between a bar and a sleeve (Infinity without one). */
@@ -53,6 +53,7 @@ export interface RackFacts {
   readonly tipWidthMm: number
   /** Inside width of the trough at the depth where the tip hangs. */
   readonly troughAtTipMm: number
+  /** Left and right looking from the row's start to its end, whichever way its gutters fall. */
   readonly leftFace: RackFace
   readonly rightFace: RackFace
 }

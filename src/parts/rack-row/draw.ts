@@ -77,7 +77,7 @@ const mouthMarks = (part: RackRow, { mouths }: Built): DiscsMark[] => {
   const outlets = mouths.filter(({ role }) => role === 'trough-outlet')
   return [
     discsAt(outlets, OUTLET_RADIUS_MM, { pen: 'drain', wash: 'drain', nearMm: WORDS_NEAR_MM }),
-    discsAt(heads, part.bodyMm / 2, { pen: 'crop', wash: 'crop', nearMm: TOWERS_NEAR_MM }),
+    discsAt(heads, part.bodyMm / 2, { pen: 'crop', wash: 'paper', nearMm: TOWERS_NEAR_MM }),
   ]
 }
 

@@ -90,7 +90,7 @@ const smallDrop = (part: RackRow, { rail, big }: Materials): number =>
 /** Laterals run so far above the bars: over the towers' tops with their hooks. Common practice, no source. */
 const LATERAL_ABOVE_BAR_MM = inches(3.25)
 
-/** A closed hook is off its bar when it has risen out of the trough and by its opening. Common practice, no source. */
+/** A tower is off its bar when its tip is over the lip and its hook has risen by its opening. Common practice, no source. */
 const HOOK_OPENING_MM = inches(1)
 
 /** The whole stack, mm above the rack datum where nothing else is said. */
@@ -129,7 +129,7 @@ export const rackLevels = (part: RackRow, materials: Materials, bayTipMm: number
     holes: holesOf(part, materials, tipMm + toHoleMm),
     riserNeededMm: Math.max(tipMm, trough.tipNeededMm) + toHoleMm + part.topMarginMm,
     lateralMm,
-    liftTopMm: lateralMm + part.tipBelowLipMm + HOOK_OPENING_MM,
+    liftTopMm: lateralMm + Math.max(0, trough.lipHighMm - tipMm) + HOOK_OPENING_MM,
   }
 }
 

@@ -239,3 +239,16 @@ test('the tip that a row needs is known before it is built', () => {
   expectInches(rackRow.tipNeededMm!(three), 10.25)
   expectInches(rackRow.tipNeededMm!(row({ bearerTopMm: inches(20) })), 23.25)
 })
+
+describe('lifting a tower off its bar', () => {
+  test('asks for 3-1/4 in over the laterals, about 80 in in all', () => {
+    const { liftTopMm, lateralMm } = facts(three)
+    expectInches(liftTopMm - lateralMm, 3.25)
+    expect(Math.abs(toInches(liftTopMm) - 80)).toBeLessThan(1)
+  })
+
+  test('less where the bay hangs the tips higher', () => {
+    const { liftTopMm, lateralMm } = facts(two, inches(10.25))
+    expectInches(liftTopMm - lateralMm, 2.625)
+  })
+})
