@@ -4,6 +4,7 @@ import { PartsShelf } from '../sidebar/PartsShelf'
 import { Sidebar } from '../sidebar/Sidebar'
 import { usePlanner, usePlannerState } from '../store/react'
 import { type Commands, commandsOf } from './commands'
+import { Earlier } from './Earlier'
 import { NewBay } from './NewBay'
 import { Notice } from './Notice'
 import { Samples } from './Samples'
@@ -14,7 +15,7 @@ import './frame.css'
 // Paper writing is only needed once somebody wants a sheet.
 const ExportPlan = lazy(async () => ({ default: (await import('./ExportPlan')).ExportPlan }))
 
-type Sheet = 'new' | 'samples' | 'export' | undefined
+type Sheet = 'new' | 'samples' | 'earlier' | 'export' | undefined
 
 const useShortcuts = (commands: Commands) => {
   const planner = usePlanner()
@@ -64,6 +65,7 @@ export function App({ isSample }: AppProps) {
         commands={commands}
         onNew={() => setSheet('new')}
         onSamples={() => setSheet('samples')}
+        onEarlier={() => setSheet('earlier')}
         onExport={() => setSheet('export')}
       />
       {isHinting && (
@@ -100,6 +102,15 @@ export function App({ isSample }: AppProps) {
           onClose={close}
           onTake={(sample) => {
             void commands.takeSample(sample)
+            close()
+          }}
+        />
+      )}
+      {sheet === 'earlier' && (
+        <Earlier
+          onClose={close}
+          onTake={({ layoutText }) => {
+            commands.takeText(layoutText)
             close()
           }}
         />

@@ -1,4 +1,5 @@
 import {
+  ArchiveRestore,
   FilePlus2,
   FolderOpen,
   Hand,
@@ -20,6 +21,7 @@ interface TopBarProps {
   readonly commands: Commands
   readonly onNew: () => void
   readonly onSamples: () => void
+  readonly onEarlier: () => void
   readonly onExport: () => void
 }
 
@@ -87,7 +89,7 @@ function Tally() {
 }
 
 /** Files on the left, tools in the middle, units and paper on the right. */
-export function TopBar({ commands, onNew, onSamples, onExport }: TopBarProps) {
+export function TopBar({ commands, onNew, onSamples, onEarlier, onExport }: TopBarProps) {
   const [title, units] = usePlannerState((state) => [state.layout.title, state.units])
   return (
     <header className="frame-bar">
@@ -109,6 +111,13 @@ export function TopBar({ commands, onNew, onSamples, onExport }: TopBarProps) {
         </button>
         <button onClick={onSamples} title="Sample bays">
           <LayoutGrid size={18} /> Samples
+        </button>
+        <button
+          onClick={onEarlier}
+          title="Earlier versions on this device"
+          aria-label="Earlier versions on this device"
+        >
+          <ArchiveRestore size={18} />
         </button>
       </div>
       <Steps />

@@ -1,4 +1,5 @@
 import { chooseFile, type Opened, readFile, readSample, saveFile } from './files/layoutFiles'
+import { readLayout } from '../layout/file'
 import type { Layout } from '../layout/schema'
 import type { Sample } from '../layout/samples'
 import type { Planner } from '../store/planner'
@@ -8,6 +9,8 @@ export interface Commands {
   readonly openFile: () => Promise<void>
   readonly takeFile: (file: File) => Promise<void>
   readonly takeSample: (sample: Sample) => Promise<void>
+  /** A version kept on the device, as its text. */
+  readonly takeText: (text: string) => void
   readonly takeLayout: (layout: Layout) => void
   readonly save: () => void
   readonly flipUnits: () => void
@@ -30,6 +33,7 @@ export const commandsOf = (planner: Planner): Commands => {
       if (file) await takeFile(file)
     },
     takeSample: async (sample) => take(await readSample(sample)),
+    takeText: (text) => take(readLayout(text)),
     takeLayout: (layout) => planner.open(layout),
     save: () => saveFile(planner.store.getState().layout),
     flipUnits: () =>

@@ -1,0 +1,62 @@
+import { describe, expect, test } from 'vitest'
+import { movePartsBy, removeParts } from '../../src/layout/edits'
+import { createPlanner } from '../../src/store/planner'
+import { firstTry } from '../support/firstTry'
+
+const rowOf = (planner: ReturnType<typeof createPlanner>) =>
+  planner.store.getState().layout.parts.find(({ kind }) => kind === 'rack-row')!.id
+
+describe('planner', () => {
+  test('a commit is one entry, and undo gives layout and selection back by reference', () => {
+    const planner = createPlanner(firstTry())
+    const before = planner.store.getState().layout
+    const row = rowOf(planner)
+    planner.select([row])
+    planner.commit('Move row', (layout) => movePartsBy(layout, [row], 254, 0))
+    expect(planner.store.getState().history.done.map(({ label }) => label)).toEqual(['Move row'])
+    planner.select([])
+    planner.undo()
+    const after = planner.store.getState()
+    expect(after.layout).toEqual(before)
+    expect(after.selection).toEqual([row])
+    planner.redo()
+    expect(planner.store.getState().layout).not.toEqual(before)
+  })
+
+  test('a preview is evaluated and never kept', () => {
+    const planner = createPlanner(firstTry())
+    const { layout, evaluation } = planner.store.getState()
+    const row = rowOf(planner)
+    planner.preview((now) => movePartsBy(now, [row], 100, 0))
+    expect(planner.store.getState().layout).toBe(layout)
+    expect(planner.store.getState().evaluation.layout).not.toBe(layout)
+    planner.preview(undefined)
+    expect(planner.store.getState().preview).toBeUndefined()
+    expect(planner.store.getState().evaluation.bay.levels).toEqual(evaluation.bay.levels)
+    expect(planner.store.getState().history.done).toHaveLength(0)
+  })
+
+  test('an edit that changes nothing makes no entry', () => {
+    const planner = createPlanner(firstTry())
+    planner.commit('Nothing', (layout) => layout)
+    expect(planner.store.getState().history.done).toHaveLength(0)
+  })
+
+  test('a part that is gone leaves the selection', () => {
+    const planner = createPlanner(firstTry())
+    const row = rowOf(planner)
+    planner.select([row])
+    planner.commit('Delete row', (layout) => removeParts(layout, [row]))
+    expect(planner.store.getState().selection).toEqual([])
+  })
+
+  test('opening another bay starts its own history', () => {
+    const planner = createPlanner(firstTry())
+    const row = rowOf(planner)
+    planner.commit('Move row', (layout) => movePartsBy(layout, [row], 254, 0))
+    planner.open(firstTry())
+    expect(planner.store.getState().history.done).toHaveLength(0)
+    planner.undo()
+    expect(planner.store.getState().layout).toEqual(firstTry())
+  })
+})
