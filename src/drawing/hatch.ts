@@ -1,28 +1,8 @@
 import type { Box } from '../geometry/box'
-import type { Mark } from '../model/drawing'
 import type { Hatch } from './theme'
 
 /** More lines than this are a grey smear: the wash alone is shown instead. */
 const MOST_LINES = 600
-
-/** Bounding box of what a filled mark covers, mm. */
-export const reachOf = (mark: Extract<Mark, { as: 'boxes' | 'discs' | 'path' }>): Box => {
-  const reach = { x0: Infinity, y0: Infinity, x1: -Infinity, y1: -Infinity }
-  const take = (x: number, y: number, by: number) => {
-    reach.x0 = Math.min(reach.x0, x - by)
-    reach.y0 = Math.min(reach.y0, y - by)
-    reach.x1 = Math.max(reach.x1, x + by)
-    reach.y1 = Math.max(reach.y1, y + by)
-  }
-  if (mark.as === 'discs')
-    for (let i = 0; i + 2 < mark.discs.length; i += 3)
-      take(mark.discs[i] ?? 0, mark.discs[i + 1] ?? 0, mark.discs[i + 2] ?? 0)
-  else {
-    const flat = mark.as === 'boxes' ? mark.boxes : mark.points
-    for (let i = 0; i + 1 < flat.length; i += 2) take(flat[i] ?? 0, flat[i + 1] ?? 0, 0)
-  }
-  return reach
-}
 
 /** Lines x - y = k (rising) or x + y = k (falling) across a box, at fixed k so that neighbouring shapes agree. */
 const leaning = (reach: Box, stepMm: number, rising: boolean): number[] => {

@@ -2,8 +2,9 @@ import type { Box } from '../geometry/box'
 import type { BoxesMark, DimensionMark, DiscsMark, Mark, PathMark, Pen, Wash } from '../model/drawing'
 import { ARROW_MM, arrowHeads } from './arrow'
 import type { Lettering } from './dimension'
-import { hatchLines, reachOf } from './hatch'
+import { hatchLines } from './hatch'
 import { dimensionIn, HALF_CAPITAL, HALO, textLettering } from './lettered'
+import { markReach } from './markReach'
 import type { Hatch, PenStyle } from './theme'
 import { isNear, onFloor, type View } from './view'
 
@@ -137,7 +138,7 @@ const paintShape = (
   fillWash(ctx, mark.wash, view)
   if (outlined || mark.wash === 'none') strokePen(ctx, mark.pen, view)
   const hatch = mark.wash === 'none' ? undefined : view.theme.washes[mark.wash].hatch
-  if (hatch !== undefined) paintHatch(ctx, hatch, reachOf(mark), view)
+  if (hatch !== undefined) paintHatch(ctx, hatch, markReach(mark), view)
 }
 
 const paintMany = (ctx: CanvasLike, mark: BoxesMark | DiscsMark, view: View): void => {

@@ -100,16 +100,16 @@ export interface SheetRooms {
   readonly drawing: Box
   /** Key, notes and title block, down the right side. */
   readonly column: Box
-  /** Scale bar and check bar. */
-  readonly bars: Box
+  /** For a bar that shows whether the printer kept the size: along the longer side of the drawing, where it can be longest. */
+  readonly check: Box
   /** Words of caution, all the way across the foot. */
   readonly footer: Box
 }
 
-const COLUMN_SHARE = 0.27
+const COLUMN_SHARE = 0.26
 const COLUMN_LEAST_MM = 58
 const COLUMN_MOST_MM = 84
-const BARS_MM = 13
+const CHECK_MM = 8
 
 /** The rooms of a sheet whose footer is `footerMm` tall. */
 export const roomsOf = (paper: OrientedPaper, footerMm: number): SheetRooms => {
@@ -120,14 +120,18 @@ export const roomsOf = (paper: OrientedPaper, footerMm: number): SheetRooms => {
     y1: paper.heightMm - MARGIN_MM,
   }
   const columnMm = Math.min(COLUMN_MOST_MM, Math.max(COLUMN_LEAST_MM, paper.widthMm * COLUMN_SHARE))
+  const above = { ...frame, y0: frame.y0 + footerMm }
   const split = frame.x1 - columnMm
-  const footerTop = frame.y0 + footerMm
-  const barsTop = footerTop + BARS_MM
+  const [checkX, checkY] =
+    paper.orientation === 'portrait' ? [above.x0 + CHECK_MM, above.y1] : [split, above.y0 + CHECK_MM]
   return {
     frame,
-    footer: { ...frame, y1: footerTop },
-    bars: { ...frame, x1: split, y0: footerTop, y1: barsTop },
-    drawing: { ...frame, x1: split, y0: barsTop },
-    column: { ...frame, x0: split, y0: footerTop },
+    footer: { ...frame, y1: above.y0 },
+    column: { ...above, x0: split },
+    check: { ...above, x1: checkX, y1: checkY },
+    drawing:
+      paper.orientation === 'portrait'
+        ? { ...above, x0: checkX, x1: split }
+        : { ...above, y0: checkY, x1: split },
   }
 }

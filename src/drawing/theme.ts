@@ -33,8 +33,8 @@ export interface Theme {
   readonly washes: Readonly<Record<Exclude<Wash, 'none'>, WashStyle>>
 }
 
-/** Liberation Sans and Arial share the widths that lettering.ts counts with. */
-const FONT = '"Liberation Sans", Arial, Helvetica, sans-serif'
+/** The first ships with the program and is narrower than lettering.ts counts with; the others have just those widths. */
+const FONT = '"Source Sans 3", "Liberation Sans", Arial, sans-serif'
 
 type InkColours = Readonly<Record<Exclude<Pen, 'none'>, string>>
 type WashColours = Readonly<Record<Exclude<Wash, 'none' | 'keep-clear'>, string>>

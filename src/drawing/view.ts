@@ -24,8 +24,13 @@ const LEAST_DETAIL_MM = 0.1
 
 /** True where `nearMm` of floor are large enough to see. */
 export const isNear = (nearMm: number | undefined, view: View): boolean =>
-  nearMm === undefined ||
-  nearMm * view.pxPerMm >= (view.on === 'screen' ? 1 : LEAST_DETAIL_MM * view.pxPerPaperMm)
+  view.on === 'screen'
+    ? nearMm === undefined || nearMm * view.pxPerMm >= 1
+    : isOnPaper(nearMm, view.pxPerPaperMm / view.pxPerMm)
+
+/** The same for paper, at `ratio` floor mm a paper mm. */
+export const isOnPaper = (nearMm: number | undefined, ratio: number): boolean =>
+  nearMm === undefined || nearMm >= LEAST_DETAIL_MM * ratio
 
 /** A length on the paper, in mm of floor. */
 export const onFloor = (paperMm: number, view: View): number => (paperMm * view.pxPerPaperMm) / view.pxPerMm

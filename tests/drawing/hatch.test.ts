@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
 import fc from 'fast-check'
-import { hatchLines, reachOf } from '../../src/drawing/hatch'
+import { hatchLines } from '../../src/drawing/hatch'
 
 const side = { min: -5000, max: 5000 }
 const anyBox = fc
@@ -40,20 +40,4 @@ test('neighbouring shapes share their lines', () => {
 
 test('what would be a grey smear is no hatch at all', () => {
   expect(hatchLines({ x0: 0, y0: 0, x1: 1e6, y1: 1e6 }, 'crossed', 1)).toHaveLength(0)
-})
-
-test('the reach of a mark covers all of it', () => {
-  const ink = { pen: 'none', wash: 'pit' } as const
-  expect(reachOf({ as: 'discs', ...ink, discs: Float64Array.of(10, 20, 5, 100, 0, 1) })).toEqual({
-    x0: 5,
-    y0: -1,
-    x1: 101,
-    y1: 25,
-  })
-  expect(reachOf({ as: 'boxes', ...ink, boxes: Float64Array.of(0, 1, 2, 3) })).toEqual({
-    x0: 0,
-    y0: 1,
-    x1: 2,
-    y1: 3,
-  })
 })

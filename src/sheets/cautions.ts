@@ -1,0 +1,37 @@
+import type { Evaluation } from '../evaluate/evaluation'
+import type { BodyRole } from '../model/built'
+import type { Units } from '../units/length'
+
+/** Stands on every printed sheet. */
+export const FOOTER =
+  "This plan is a builder's aid. It is not an engineering drawing. Permits, structure, electrical work, plumbing " +
+  'cross-connection (air gap on make-up) and grading are for licensed people. Local codes have the last word.'
+
+/** Words at a pit on the plan, for whoever stands at it. */
+export const AT_THE_PIT = 'Pit: lid on and locked. Never go in alone.'
+
+const has = ({ bay }: Evaluation, role: BodyRole): boolean =>
+  bay.built.some(({ bodies }) => bodies.some((body) => body.role === role))
+
+/** How far spoil stays from a trench's edge: 29 CFR 1926.651(j)(2), 2 ft (0.61 m). */
+const SPOIL_BACK: Readonly<Record<Units, string>> = { 'feet-inches': '2 ft', metric: '610 mm' }
+
+/** Words of caution for what is on this floor and nothing else. Common practice, no source, unless said. */
+export const cautions = (evaluation: Evaluation, units: Units): string[] => {
+  const words: string[] = []
+  if (has(evaluation, 'pit'))
+    words.push(
+      'Pit: a lid that bears a person, locked; a kerb; children and visitors kept off. Never go in alone: bad air gathers there.',
+      'Electricity near the pit: pump, heater and receptacle circuits by a licensed electrician, with GFCI/RCD, bonding, ' +
+        'in-use covers and drip loops, cords above flood level. Lock out before hands go in the pit.',
+    )
+  if (has(evaluation, 'trench') || has(evaluation, 'pit'))
+    words.push(
+      `Digging: call before you dig; dig by hand near marks; keep spoil ${SPOIL_BACK[units]} back from the edge.`,
+    )
+  if (evaluation.towers > 0)
+    words.push(
+      'Food: system water is not clean water. Never on leaves; harvest with clean hands and tools; keep fish hands and harvest hands apart.',
+    )
+  return words
+}

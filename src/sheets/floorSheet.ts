@@ -1,0 +1,125 @@
+import type { Words } from '../checks/context'
+import { BENCHMARK_MM, benchmarkMarks, houseMarks } from '../drawing/houseMarks'
+import { onPaper, type Page } from '../drawing/page'
+import type { OrientedPaper } from '../drawing/paper'
+import type { Evaluation } from '../evaluate/evaluation'
+import type { Box } from '../geometry/box'
+import type { Mark } from '../model/drawing'
+import type { Finding } from '../model/finding'
+import { writerFor } from '../units/writer'
+import { aisleMarks } from './aisleMarks'
+import { checkBar } from './bars'
+import { clearWords, textBox } from './clearWords'
+import { columnOf } from './column'
+import { flags } from './flags'
+import { benchmarkWords, fallWords, pitWords } from './floorLabels'
+import { floorGrid } from './floorGrid'
+import { footerBlock } from './footer'
+import { lettered, LETTERS, panel } from './ink'
+import { clearNames, isText, partShapes, partWords } from './partNames'
+import { planOf, type Plan } from './plan'
+import { rowRuns, type RowRun } from './rowRuns'
+import { centrelines, runningDimensions } from './runningDimensions'
+import type { Sheet, SheetOptions } from './sheet'
+
+const INSET_MM = 3
+/** Finest part of an inch that is read on a floor. */
+const DENOMINATOR = 8
+
+const wordsFor = ({ layout }: Evaluation, { units }: SheetOptions): Words => {
+  const names = new Map(layout.parts.map(({ id, name }) => [id, name]))
+  return { ...writerFor(units, DENOMINATOR), name: (part) => names.get(part) || part }
+}
+
+const benchmarkBox = ({ bay }: Evaluation, ratio: number): Box => {
+  const { x, y } = bay.house.benchmark.at
+  const half = BENCHMARK_MM * ratio
+  return { x0: x - half, y0: y - half, x1: x + half, y1: y + half }
+}
+
+/** What stands on the floor or under it, and its measures, before any words that move aside. In mm of floor. */
+const standingMarks = (evaluation: Evaluation, plan: Plan, rows: readonly RowRun[], write: Words): Mark[] => [
+  ...partShapes(evaluation),
+  ...centrelines(rows, plan.scale.ratio),
+  ...runningDimensions(plan, rows, evaluation.bay.house.outline, write),
+]
+
+/** Aisle widths, names and flags, each clear of what is lettered already, and how many widths found no room. */
+const labelMarks = (
+  evaluation: Evaluation,
+  plan: Plan,
+  standing: readonly Mark[],
+  numbered: readonly Finding[],
+  write: Words,
+): { marks: Mark[]; leftOut: number } => {
+  const { ratio } = plan.scale
+  const { rows, others } = partWords(evaluation, ratio)
+  const taken = [...standing.filter(isText), ...rows].map((mark) => textBox(mark, ratio))
+  const words = clearWords([...taken, benchmarkBox(evaluation, ratio)], plan.window)
+  const aisles = aisleMarks(evaluation.bay, ratio, words, write)
+  const marks = [
+    ...rows,
+    ...clearNames(others, ratio, words),
+    ...benchmarkMarks(evaluation.bay.house, BENCHMARK_MM * ratio),
+    ...aisles.marks,
+    ...pitWords(evaluation, ratio, words),
+    ...benchmarkWords(evaluation, ratio, words, write),
+    ...fallWords(evaluation, ratio, words, write),
+    ...flags(numbered, ratio, words),
+  ]
+  return { marks, leftOut: aisles.leftOut }
+}
+
+/** What the sheet could not show, said on the sheet. */
+const shortcomings = ({ isCut, scale, rooms: { drawing } }: Plan, leftOut: number): Mark[] => {
+  const notes = [
+    ...(isCut ? [`At ${scale.words} not all of the bay fits this paper: its edges are cut off.`] : []),
+    ...(leftOut > 0
+      ? [`Aisle widths that find no room at this scale: ${leftOut}. Take a larger paper.`]
+      : []),
+  ]
+  return notes.map((text, i) =>
+    lettered(text, { x: drawing.x0 + INSET_MM, y: drawing.y1 - 3 - i * 3.6 }, LETTERS.body),
+  )
+}
+
+const frameMarks = ({ rooms: { frame, column, footer } }: Plan): Mark[] => [
+  panel(column, 'outline', 'none'),
+  panel(footer, 'outline', 'none'),
+  panel(frame, 'outline', 'none'),
+]
+
+const drawPage = (evaluation: Evaluation, options: SheetOptions): Page => {
+  const write = wordsFor(evaluation, options)
+  const foot = (paper: OrientedPaper) => footerBlock(evaluation, paper, options.units)
+  const plan = planOf(evaluation, options, (paper) => foot(paper).heightMm)
+  const { footer } = plan.rooms
+  const rows = rowRuns(evaluation.bay.built)
+  const standing = standingMarks(evaluation, plan, rows, write)
+  const column = columnOf(evaluation, plan, options, standing, write)
+  const labels = labelMarks(evaluation, plan, standing, column.numbered, write)
+  const ground = [...houseMarks(evaluation.bay.house), ...floorGrid(plan, options.units)]
+  const furniture = [
+    ...frameMarks(plan),
+    ...column.marks,
+    ...checkBar(plan.rooms.check, options.units, write),
+    ...foot(plan.paper).draw(footer.x0 + INSET_MM, footer.y1),
+    ...shortcomings(plan, labels.leftOut),
+  ]
+  return {
+    title: `${evaluation.layout.title}: floor sheet, issue ${options.issue}`,
+    paper: plan.paper,
+    units: options.units,
+    items: [
+      {
+        marks: [...ground, ...standing, ...labels.marks],
+        placement: plan.placement,
+        clip: plan.rooms.drawing,
+      },
+      { marks: furniture, placement: onPaper },
+    ],
+  }
+}
+
+/** The floor sheet: the plan to scale with all that the crew sets out from it. */
+export const floorSheet: Sheet = { id: 'floor', code: 'FS', title: 'Floor sheet', page: drawPage }

@@ -1,0 +1,53 @@
+import type { Mark, Pen, Wash } from '../model/drawing'
+import { type Block, heading, stacked } from './block'
+import { lettered, LETTERS, panel, ruled } from './ink'
+
+/** One line of the key. A swatch where the wash is used, a stroke where the pen is. */
+interface Entry {
+  readonly pen: Pen
+  readonly wash?: Wash
+  readonly words: string
+}
+
+const entries: readonly Entry[] = [
+  { pen: 'crop', wash: 'crop', words: 'Leaves at full reach; towers' },
+  { pen: 'timber', wash: 'timber', words: 'Timber' },
+  { pen: 'steel', wash: 'steel', words: 'Conduit; equipment' },
+  { pen: 'trough', wash: 'trough', words: 'Gutter trough' },
+  { pen: 'drain', words: 'Drain line, buried; arrows fall' },
+  { pen: 'water', words: 'Water under pressure' },
+  { pen: 'outline', wash: 'pit', words: 'Pit' },
+  { pen: 'outline', wash: 'post', words: 'Post' },
+  { pen: 'keep-clear', wash: 'keep-clear', words: 'Keep clear' },
+  { pen: 'hidden', words: 'Hidden: below the floor or overhead' },
+  { pen: 'centre', words: 'CL, centreline of a row' },
+  { pen: 'must-fix', words: 'Must be mended first' },
+]
+
+const isInked = (mark: Mark): mark is Extract<Mark, { wash: Wash }> => 'wash' in mark
+
+/** Entries whose wash, or pen where they have none, is on the sheet. */
+const usedIn = (marks: readonly Mark[]): Entry[] => {
+  const pens = new Set(marks.map(({ pen }) => pen))
+  const washes = new Set(marks.filter(isInked).map(({ wash }) => wash))
+  return entries.filter(({ pen, wash }) => (wash === undefined ? pens.has(pen) : washes.has(wash)))
+}
+
+const ROW_MM = 4.1
+const SWATCH_MM = 8
+
+const entryBlock = ({ pen, wash, words }: Entry): Block => ({
+  heightMm: ROW_MM,
+  draw: (left, top) => {
+    const y = top - ROW_MM / 2
+    const swatch =
+      wash === undefined
+        ? ruled({ x: left, y }, { x: left + SWATCH_MM, y }, pen)
+        : panel({ x0: left, y0: y - 1.3, x1: left + SWATCH_MM, y1: y + 1.3 }, pen, wash)
+    return [swatch, lettered(words, { x: left + SWATCH_MM + 2.5, y }, LETTERS.body)]
+  },
+})
+
+/** What the pens and washes of these marks mean. */
+export const keyBlock = (marks: readonly Mark[], widthMm: number): Block =>
+  stacked([heading('Key', widthMm), ...usedIn(marks).map(entryBlock)])
