@@ -30,7 +30,9 @@ export interface Bay {
 export interface CartReach {
   readonly leftMm: number
   readonly rightMm: number
-  /** The same for the two ends of the row, room to turn round it; 0 where no wheelchair route is asked for. */
+  /** Clear width of the widest way on foot from the better of the two sides to any door. */
+  readonly outMm: number
+  /** Widest cart at the two ends of the row, room to turn round it; 0 where no wheelchair route is asked for. */
   readonly startMm: number
   readonly endMm: number
 }

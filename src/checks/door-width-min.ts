@@ -1,12 +1,10 @@
 import { boxOf, middle } from '../geometry/box'
 import type { BayRule } from './context'
 import { inches } from '../units/length'
+import { EXIT_ACCESS_MM } from './exitAccess'
 import { CLOSE_MM, found, lengthOf, stateFor } from './found'
 
 const RULE = 'door-width-min'
-
-/** 29 CFR 1910.36(g)(2). */
-const EXIT_MM = inches(28)
 
 /** 2010 ADA Standards 404.2.3. */
 const WHEELCHAIR_MM = inches(32)
@@ -22,17 +20,17 @@ export const doorWidthMin: BayRule = {
   check: ({ built, settings }) =>
     built.flatMap((b) =>
       b.bodies
-        .filter(({ role }) => role === 'door')
+        .filter(({ role }) => role === 'door' || role === 'person-door')
         .flatMap(({ part, outline }) => {
           const box = boxOf(outline)
           const widthMm = Math.max(box.x1 - box.x0, box.y1 - box.y0)
-          const need = settings.wheelchair ? WHEELCHAIR_MM : EXIT_MM
+          const need = settings.wheelchair ? WHEELCHAIR_MM : EXIT_ACCESS_MM
           if (widthMm >= need - CLOSE_MM) return []
           return [
             found({
               rule: RULE,
               subject: 'fit',
-              state: stateFor('fit', widthMm, need, EXIT_MM),
+              state: stateFor('fit', widthMm, need, EXIT_ACCESS_MM),
               parts: [part],
               at: middle(box),
               measured: lengthOf(widthMm),

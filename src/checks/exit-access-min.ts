@@ -1,12 +1,9 @@
-import { inches } from '../units/length'
 import type { BayRule } from './context'
 import { CLOSE_MM, found, lengthOf, term } from './found'
+import { EXIT_ACCESS_MM } from './exitAccess'
 import { rowPlace } from './rowPlace'
 
 const RULE = 'exit-access-min'
-
-/** 29 CFR 1910.36(g)(2): an exit access is at least 28 in wide at all points. */
-const EXIT_MM = inches(28)
 
 /** From at least one side of every row a person must be able to walk out of a door. */
 export const exitAccessMin: BayRule = {
@@ -19,9 +16,9 @@ export const exitAccessMin: BayRule = {
   mending: 'Open an aisle to the row, or take away what stands in it.',
   check: ({ carts, builtOf }) =>
     [...carts].flatMap(([part, cart]) => {
-      const widest = Math.max(cart.leftMm, cart.rightMm)
+      const widest = cart.outMm
       const rack = builtOf.get(part)?.rack
-      if (!rack || widest >= EXIT_MM - CLOSE_MM) return []
+      if (!rack || widest >= EXIT_ACCESS_MM - CLOSE_MM) return []
       return [
         found({
           rule: RULE,
@@ -30,7 +27,7 @@ export const exitAccessMin: BayRule = {
           parts: [part],
           at: rowPlace(rack),
           measured: lengthOf(widest),
-          limit: lengthOf(EXIT_MM),
+          limit: lengthOf(EXIT_ACCESS_MM),
           terms: [
             term('Widest way to the left side', lengthOf(cart.leftMm)),
             term('Widest way to the right side', lengthOf(cart.rightMm)),

@@ -1,5 +1,6 @@
 import { obstacleThings, rowBoxes } from '../checks/standing'
 import type { CartReach } from '../checks/context'
+import { EXIT_ACCESS_MM } from '../checks/exitAccess'
 import { boxOf, type Box } from '../geometry/box'
 import { type Heading, turnHeading } from '../geometry/motion'
 import { widestPassage } from '../geometry/passage'
@@ -34,9 +35,29 @@ const boxesOf = (built: readonly Built[], role: BodyRole): Box[] =>
 const sidesOf = (box: Box, left: Heading, areEndsAsked: boolean): Side[] =>
   (areEndsAsked ? [0, 2, 1, 3] : [0, 2]).map((turns) => sideOf(box, turnHeading(left, turns)))
 
+/** Widest ways alongside the sides of every row, as `each` numbers a row. */
+type Ways = (doors: readonly Box[]) => readonly number[]
+
+/** The wider of left and right for each row. */
+const better = (widths: readonly number[], each: number): number[] =>
+  widths.flatMap((left, index) => (index % each === 0 ? [Math.max(left, widths[index + 1] ?? 0)] : []))
+
+/** Ways out on foot. Where carts' doors are near enough for every row, nobody asks about the others. */
+const waysOut = (
+  cart: readonly number[],
+  each: number,
+  all: readonly Box[],
+  isAll: boolean,
+  ways: Ways,
+): number[] => {
+  const out = better(cart, each)
+  return isAll || out.every((width) => width >= EXIT_ACCESS_MM) ? out : better(ways(all), each)
+}
+
 /**
- * The widest cart that can come from a door alongside each side of each row. A pit blocks: its lid bears a person, not
- * a cart. The ends of the rows are looked at only for a wheelchair, which must turn there.
+ * The widest cart that can come from a door alongside each side of each row, from any door where no door is for carts.
+ * A pit blocks: its lid bears a person, not a cart. The ends of the rows are looked at only for a wheelchair, which
+ * must turn there.
  */
 export const cartReach = (
   built: readonly Built[],
@@ -47,13 +68,19 @@ export const cartReach = (
   const things = obstacleThings(built, outline)
   const blocks = [...[...rows, ...things].map(({ box }) => box), ...boxesOf(built, 'pit')]
   const leftOf = new Map(built.map((b) => [b.part, b.rack?.leftFace.facing ?? 180]))
-  const sides = rows.map(({ part, box }) => sidesOf(box, leftOf.get(part) ?? 180, areEndsAsked))
-  const widths = widestPassage({ blocks, outline }, boxesOf(built, 'door'), sides.flat())
+  const sides = rows.flatMap(({ part, box }) => sidesOf(box, leftOf.get(part) ?? 180, areEndsAsked))
+  const ways: Ways = (doors) => widestPassage({ blocks, outline }, doors, sides)
+
+  const forCarts = boxesOf(built, 'door')
+  const all = [...forCarts, ...boxesOf(built, 'person-door')]
+  const isAll = forCarts.length === 0 || forCarts.length === all.length
+  const cart = ways(isAll ? all : forCarts)
   const each = areEndsAsked ? 4 : 2
+  const out = waysOut(cart, each, all, isAll, ways)
   return new Map(
     rows.map(({ part }, index) => {
-      const [leftMm = 0, rightMm = 0, startMm = 0, endMm = 0] = widths.slice(each * index, each * (index + 1))
-      return [part, { leftMm, rightMm, startMm, endMm }]
+      const [leftMm = 0, rightMm = 0, startMm = 0, endMm = 0] = cart.slice(each * index, each * (index + 1))
+      return [part, { leftMm, rightMm, startMm, endMm, outMm: out[index] ?? 0 }]
     }),
   )
 }

@@ -86,7 +86,8 @@ export type BodyRole =
   | 'pit'
   | 'trench'
   | 'main'
-  | 'door' // the gap in the wall
+  | 'door' // the gap in the wall, for carts and people
+  | 'person-door' // the same, where no cart goes
   | 'door-swing'
 
 /** A footprint with a height band, above the floor at that place, mm (below the floor is negative). */

@@ -35,7 +35,14 @@ export const deriveOpening = (part: Opening): Built => ({
   sticks: [],
   tubes: [],
   fittings: [],
-  bodies: [body(part, 'door', gapOf(part, HALF_THRESHOLD_MM, HALF_THRESHOLD_MM)), ...swingBodies(part)],
+  bodies: [
+    body(
+      part,
+      part.access === 'carts' ? 'door' : 'person-door',
+      gapOf(part, HALF_THRESHOLD_MM, HALF_THRESHOLD_MM),
+    ),
+    ...swingBodies(part),
+  ],
   mouths: [],
   supports: [],
 })
