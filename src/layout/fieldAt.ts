@@ -14,8 +14,8 @@ export type Limits = z.core.JSONSchema.BaseSchema
 
 type Schema = z.core.$ZodType
 
-// Every schema that zod makes is one of its own kinds; the base type just does not say so.
-const defOf = (schema: Schema) => (schema as z.core.$ZodTypes)._zod.def
+/** What a schema is made of. Every schema that zod makes is one of its own kinds; the base type just does not say so. */
+export const defOf = (schema: Schema) => (schema as z.core.$ZodTypes)._zod.def
 
 const isRecord = (value: unknown): value is Readonly<Record<PropertyKey, unknown>> =>
   typeof value === 'object' && value !== null
@@ -23,7 +23,7 @@ const isRecord = (value: unknown): value is Readonly<Record<PropertyKey, unknown
 const inside = (value: unknown, key: PropertyKey): unknown => (isRecord(value) ? value[key] : undefined)
 
 /** The schema under defaults and nulls, with the first words met on the way down. */
-const unwrapped = (
+export const unwrapped = (
   schema: Schema,
   meta = fields.get(schema),
 ): { schema: Schema; meta: FieldMeta | undefined } => {

@@ -1,0 +1,81 @@
+import { Plus, X } from 'lucide-react'
+import { useState } from 'react'
+import type { Units } from '../units/length'
+import { fieldWriter, readLength } from './fieldText'
+import type { LengthRow } from './houseRows'
+import { TypedField } from './TypedField'
+
+interface LengthTableProps {
+  /** What one row is: `Corner`, `Point`. Rows are numbered after it. */
+  readonly rowName: string
+  readonly columns: readonly string[]
+  readonly rows: readonly LengthRow[]
+  readonly units: Units
+  /** Takes the rows as changed; a refusal comes back as its sentence. */
+  readonly onRows: (rows: readonly LengthRow[]) => string | undefined
+  /** The row that a press adds at the end; without it none can be added. */
+  readonly newRow: () => LengthRow
+  readonly leastRows: number
+  readonly isDisabled?: boolean
+}
+
+const withCell = (rows: readonly LengthRow[], row: number, column: number, mm: number): LengthRow[] =>
+  rows.map((cells, r) => (r === row ? cells.map((old, c) => (c === column ? mm : old)) : cells))
+
+/** A table of typed lengths: corners, points, levels. */
+export function LengthTable(props: LengthTableProps) {
+  const { rowName, columns, rows, units, onRows, newRow, leastRows, isDisabled = false } = props
+  const [refusal, setRefusal] = useState<string>()
+  const { length } = fieldWriter(units)
+  const take = (row: number, column: number) => (text: string) => {
+    const read = readLength(text, units)
+    return read.ok ? onRows(withCell(rows, row, column, Number(read.value))) : read.sentence
+  }
+  return (
+    <div className="length-table" style={{ gridTemplateColumns: `auto repeat(${columns.length}, 1fr) auto` }}>
+      <span />
+      {columns.map((column) => (
+        <span key={column} className="length-table-head" aria-hidden="true">
+          {column}
+        </span>
+      ))}
+      <span />
+      {rows.map((cells, row) => (
+        // Rows have no name but their place: a changed order is a changed table.
+        <div key={row} role="group" aria-label={`${rowName} ${row + 1}`}>
+          <span className="length-table-number">{row + 1}</span>
+          {columns.map((column, index) => (
+            <TypedField
+              key={column}
+              label={`${rowName} ${row + 1}, ${column}`}
+              isLabelHidden
+              isDisabled={isDisabled}
+              shown={length(cells[index] ?? 0)}
+              onTyped={take(row, index)}
+            />
+          ))}
+          <button
+            className="length-table-out"
+            aria-label={`Take out ${rowName.toLowerCase()} ${row + 1}`}
+            disabled={isDisabled || rows.length <= leastRows}
+            onClick={() => setRefusal(onRows(rows.filter((_, r) => r !== row)))}
+          >
+            <X size={14} aria-hidden="true" />
+          </button>
+        </div>
+      ))}
+      <button
+        className="length-table-add"
+        disabled={isDisabled}
+        onClick={() => setRefusal(onRows([...rows, newRow()]))}
+      >
+        <Plus size={14} aria-hidden="true" /> Add {rowName.toLowerCase()}
+      </button>
+      {refusal && (
+        <p role="alert" className="field-refused">
+          {refusal}
+        </p>
+      )}
+    </div>
+  )
+}

@@ -1,0 +1,42 @@
+import { Copy, FlipHorizontal2, FlipVertical2, Lock, LockOpen, RotateCcw, Trash2 } from 'lucide-react'
+import type { Part } from '../layout/schema'
+import { usePlanner } from '../store/react'
+import { Fold } from './Fold'
+import { copyNow, deleteNow, lockNow, mirrorNow, turnNow } from './partActions'
+import { RepeatForm } from './RepeatForm'
+
+const ICON = { size: 15, 'aria-hidden': true } as const
+
+/** What can be done with one part, or with several at once. */
+export function PartActions({ parts }: { readonly parts: readonly Part[] }) {
+  const planner = usePlanner()
+  const ids = parts.map(({ id }) => id)
+  const areLocked = parts.every(({ locked }) => locked)
+  return (
+    <div className="part-actions">
+      <div className="part-actions-row" role="group" aria-label="Actions">
+        <button aria-pressed={areLocked} onClick={() => lockNow(planner, ids, !areLocked)}>
+          {areLocked ? <Lock {...ICON} /> : <LockOpen {...ICON} />} {areLocked ? 'Locked' : 'Lock'}
+        </button>
+        <button disabled={areLocked} onClick={() => turnNow(planner, ids)}>
+          <RotateCcw {...ICON} /> Turn a quarter
+        </button>
+        <button disabled={areLocked} onClick={() => mirrorNow(planner, ids, 'x')}>
+          <FlipHorizontal2 {...ICON} /> Mirror east-west
+        </button>
+        <button disabled={areLocked} onClick={() => mirrorNow(planner, ids, 'y')}>
+          <FlipVertical2 {...ICON} /> Mirror north-south
+        </button>
+        <button onClick={() => copyNow(planner, ids)}>
+          <Copy {...ICON} /> Copy
+        </button>
+        <button onClick={() => deleteNow(planner, ids)}>
+          <Trash2 {...ICON} /> Delete
+        </button>
+      </div>
+      <Fold title="Repeat at a spacing">
+        <RepeatForm ids={ids} />
+      </Fold>
+    </div>
+  )
+}

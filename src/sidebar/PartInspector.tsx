@@ -1,0 +1,43 @@
+import { useMemo } from 'react'
+import type { Part } from '../layout/schema'
+import { setField } from '../layout/setField'
+import { kindOf } from '../parts/index'
+import { usePlanner, usePlannerState } from '../store/react'
+import { commitEdited } from './commitEdited'
+import { fieldList, grouped } from './fieldList'
+import { PartActions } from './PartActions'
+import { PartReadouts } from './PartReadouts'
+import { PlaceFields } from './PlaceFields'
+import { SchemaGroups } from './SchemaGroups'
+import { TypedField } from './TypedField'
+import { nameOf } from './words'
+
+/** Shown at the top of the inspector, not among the fields of its group. */
+const atTheTop: ReadonlySet<string> = new Set(['name', 'locked'])
+
+/** One part: what it comes to, what can be done with it, where it stands, and every field of its kind. */
+export function PartInspector({ part }: { readonly part: Part }) {
+  const planner = usePlanner()
+  const units = usePlannerState((state) => state.units)
+  const kind = kindOf(part)
+  const groups = useMemo(
+    () => grouped(fieldList(kind.schema).filter(({ key }) => !atTheTop.has(key))),
+    [kind],
+  )
+  const set = (field: string, label: string, value: unknown) =>
+    commitEdited(planner, `${label} of ${nameOf(part)}`, (layout) => setField(layout, part.id, field, value))
+  return (
+    <div className="inspector">
+      <h2>
+        {nameOf(part)} <span>{kind.title}</span>
+      </h2>
+      <PartReadouts part={part} />
+      <PartActions parts={[part]} />
+      <div>
+        <TypedField label="Name" shown={part.name} onTyped={(text) => set('name', 'Name', text.trim())} />
+        <PlaceFields part={part} units={units} onValue={set} />
+        <SchemaGroups groups={groups} values={part} units={units} onValue={set} />
+      </div>
+    </div>
+  )
+}

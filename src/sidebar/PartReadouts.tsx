@@ -1,0 +1,76 @@
+import type { Evaluation } from '../evaluate/evaluation'
+import type { Part } from '../layout/schema'
+import type { DrainRun } from '../model/levels'
+import { usePlannerState } from '../store/react'
+import { type Writer, writerFor } from '../units/writer'
+import { Fold } from './Fold'
+import { drainPegs, drainReadouts, pitReadouts, rackReadouts, type Readout } from './readouts'
+import { useWords } from './words'
+
+/** Finest part of an inch that a trench can be dug to. */
+const TRENCH = 8
+
+function Pegs({ run, writer }: { readonly run: DrainRun; readonly writer: Writer }) {
+  return (
+    <Fold title={<h3>Pegs at the outlets</h3>}>
+      <table className="pegs">
+        <thead>
+          <tr>
+            <th scope="col">From low end</th>
+            <th scope="col">Invert</th>
+            <th scope="col">Ground</th>
+            <th scope="col">Dig</th>
+          </tr>
+        </thead>
+        <tbody>
+          {drainPegs(run, writer).map((peg) => (
+            <tr key={peg.fromPit}>
+              <th scope="row">{peg.fromPit}</th>
+              <td>{peg.invert}</td>
+              <td>{peg.ground}</td>
+              <td>{peg.dig}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </Fold>
+  )
+}
+
+const readoutsOf = (
+  part: Part,
+  { bay }: Evaluation,
+  atSaw: Writer,
+  inTrench: Writer,
+  nameOf: (part: string) => string,
+): readonly Readout[] => {
+  const rack = bay.builtOf.get(part.id)?.rack
+  const run = bay.levels.drains.get(part.id)
+  if (rack) return rackReadouts(rack, bay.carts.get(part.id), atSaw)
+  if (run) return drainReadouts(run, inTrench)
+  return pitReadouts(part.id, bay.joins, bay.levels, nameOf, inTrench)
+}
+
+/** What the program worked out of a part, live while it is dragged. */
+export function PartReadouts({ part }: { readonly part: Part }) {
+  const [units, evaluation] = usePlannerState((state) => [state.units, state.evaluation])
+  const words = useWords(evaluation.layout.parts)
+  const trench = writerFor(units, TRENCH)
+  const run = evaluation.bay.levels.drains.get(part.id)
+  const readouts = readoutsOf(part, evaluation, writerFor(units), trench, words.name)
+  return (
+    <>
+      {readouts.length > 0 && (
+        <dl className="readouts">
+          {readouts.map(({ name, value }) => (
+            <div key={name}>
+              <dt>{name}</dt>
+              <dd>{value}</dd>
+            </div>
+          ))}
+        </dl>
+      )}
+      {run && run.outlets.length > 0 && <Pegs run={run} writer={trench} />}
+    </>
+  )
+}

@@ -1,0 +1,49 @@
+import type { DragEvent } from 'react'
+import { kinds, shelf, type ShelfItem } from '../parts/index'
+import { usePlanner, usePlannerState } from '../store/react'
+import { PartSymbol } from './symbols'
+import './shelf.css'
+
+/** What a drag from the shelf carries: `kind/preset`. */
+const DRAG_TYPE = 'application/x-kerf-and-fall-part'
+
+const placingOf = ({ kind, preset }: ShelfItem): string => `${kind.kind}/${preset.id}`
+
+const groups = kinds.map((kind) => ({ kind, items: shelf.filter((item) => item.kind === kind) }))
+
+function Item({ item }: { readonly item: ShelfItem }) {
+  const planner = usePlanner()
+  const placing = placingOf(item)
+  const isTaken = usePlannerState((state) => state.tool === 'place' && state.placing === placing)
+  const take = () => planner.set({ tool: 'place', placing })
+  const startDrag = (event: DragEvent) => {
+    event.dataTransfer.setData(DRAG_TYPE, placing)
+    event.dataTransfer.effectAllowed = 'copy'
+    take()
+  }
+  return (
+    <button className="shelf-item" aria-pressed={isTaken} draggable onDragStart={startDrag} onClick={take}>
+      <PartSymbol kind={item.kind.kind} preset={item.preset.id} />
+      <span>
+        <b>{item.preset.title}</b>
+        <small>{item.preset.hint}</small>
+      </span>
+    </button>
+  )
+}
+
+/** All that can be set down on the floor: drag it there, or take it with a press and place it with the pointer or the keys. */
+export function PartsShelf() {
+  return (
+    <div className="shelf">
+      {groups.map(({ kind, items }) => (
+        <section key={kind.kind} aria-label={kind.title}>
+          <h2>{kind.title}</h2>
+          {items.map((item) => (
+            <Item key={item.preset.id} item={item} />
+          ))}
+        </section>
+      ))}
+    </div>
+  )
+}

@@ -1,0 +1,84 @@
+import type { Point } from '../geometry/point'
+import type { Part } from '../layout/schema'
+import type { Units } from '../units/length'
+import { ChoiceField } from './ChoiceField'
+import { fieldWriter, readLength } from './fieldText'
+import { Fold } from './Fold'
+import { pointOf, pointRow } from './houseRows'
+import { LengthTable } from './LengthTable'
+import { placeNote, ways } from './placeWords'
+import { TypedField } from './TypedField'
+
+interface PlaceFieldsProps {
+  readonly part: Part
+  readonly units: Units
+  readonly onValue: (field: string, label: string, value: unknown) => string | undefined
+}
+
+type Standing = Exclude<Part, { readonly points: unknown }>
+type Run = Extract<Part, { readonly points: unknown }>
+
+/** A run of points grows at its end, a step beyond the last. */
+const nextPoint = (points: readonly Point[]): Point => {
+  const [before, last] = [points.at(-2), points.at(-1)]
+  if (!before || !last) return { x: 0, y: 0 }
+  return { x: last.x + (last.x - before.x) / 2, y: last.y + (last.y - before.y) / 2 }
+}
+
+function StandingPlace({ part, units, onValue }: PlaceFieldsProps & { readonly part: Standing }) {
+  const { at, locked } = part
+  const { length } = fieldWriter(units)
+  const take = (axis: 'x' | 'y') => (text: string) => {
+    const read = readLength(text, units)
+    return read.ok ? onValue('at', 'Place', { ...at, [axis]: read.value }) : read.sentence
+  }
+  return (
+    <>
+      <p className="field-help">{placeNote(part)}</p>
+      <TypedField
+        label="East of the west string"
+        isDisabled={locked}
+        shown={length(at.x)}
+        onTyped={take('x')}
+      />
+      <TypedField
+        label="North of the south string"
+        isDisabled={locked}
+        shown={length(at.y)}
+        onTyped={take('y')}
+      />
+      <ChoiceField
+        label="Heads"
+        isDisabled={locked}
+        value={String(part.heading)}
+        choices={ways.map(({ heading, words }) => ({ value: String(heading), words }))}
+        onChoice={(value) => onValue('heading', 'Heading', Number(value))}
+      />
+    </>
+  )
+}
+
+function RunPoints({ part, units, onValue }: PlaceFieldsProps & { readonly part: Run }) {
+  const { points, locked } = part
+  return (
+    <LengthTable
+      rowName="Point"
+      columns={['East', 'North']}
+      rows={points.map(pointRow)}
+      units={units}
+      isDisabled={locked}
+      leastRows={2}
+      newRow={() => pointRow(nextPoint(points))}
+      onRows={(rows) => onValue('points', 'Points', rows.map(pointOf))}
+    />
+  )
+}
+
+/** Where a part stands, from the two baseline strings. What is locked in place can be read, not typed. */
+export function PlaceFields({ part, ...rest }: PlaceFieldsProps) {
+  return (
+    <Fold title={<h3>Place</h3>} isOpen>
+      {'points' in part ? <RunPoints part={part} {...rest} /> : <StandingPlace part={part} {...rest} />}
+    </Fold>
+  )
+}

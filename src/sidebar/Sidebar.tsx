@@ -1,0 +1,50 @@
+import { useState } from 'react'
+import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components/Tabs'
+import { usePlannerState } from '../store/react'
+import { Cuts } from './Cuts'
+import { Inspector } from './Inspector'
+import { PartsList } from './PartsList'
+import './sidebar.css'
+import { sortedByAcceptance } from './warningGroups'
+import { Warnings } from './Warnings'
+
+const count = (n: number) => n > 0 && <span className="sidebar-count">{n}</span>
+
+/** What the program has to say of the bay, and what is selected in it. */
+export function Sidebar() {
+  const [tab, setTab] = useState('warnings')
+  const finding = usePlannerState((state) => state.finding)
+  const [warnings, selected, parts] = usePlannerState(({ evaluation, selection }) => [
+    sortedByAcceptance(evaluation.findings, evaluation.layout.settings.accepted).open.length,
+    selection.length,
+    evaluation.layout.parts.length,
+  ])
+  // A finding that is pressed on the plan opens here.
+  const [seen, setSeen] = useState(finding)
+  if (finding !== seen) {
+    setSeen(finding)
+    if (finding !== undefined) setTab('warnings')
+  }
+  return (
+    <Tabs className="sidebar" selectedKey={tab} onSelectionChange={(key) => setTab(String(key))}>
+      <TabList className="sidebar-tabs" aria-label="Sidebar">
+        <Tab id="warnings">Warnings {count(warnings)}</Tab>
+        <Tab id="cuts">Cuts</Tab>
+        <Tab id="part">{selected > 0 ? <>Part {count(selected)}</> : 'Bay'}</Tab>
+        <Tab id="list">List {count(parts)}</Tab>
+      </TabList>
+      <TabPanel id="warnings" className="sidebar-panel">
+        <Warnings />
+      </TabPanel>
+      <TabPanel id="cuts" className="sidebar-panel">
+        <Cuts />
+      </TabPanel>
+      <TabPanel id="part" className="sidebar-panel">
+        <Inspector />
+      </TabPanel>
+      <TabPanel id="list" className="sidebar-panel">
+        <PartsList />
+      </TabPanel>
+    </Tabs>
+  )
+}

@@ -1,0 +1,71 @@
+import type * as z from 'zod/mini'
+import { defOf, unwrapped } from '../layout/fieldAt'
+import type { FieldMeta } from '../model/fields'
+
+type Schema = z.core.$ZodType
+
+export interface Choice {
+  readonly value: string
+  readonly words: string
+}
+
+/** One field of a part, of the house or of the settings, as a screen shows it. */
+export interface Field {
+  readonly key: string
+  readonly meta: FieldMeta
+  /** What the program does while the field holds null; undefined where it never may. */
+  readonly whenNull: string | undefined
+  /** What a field that held null starts from, mm. */
+  readonly startMm: number
+  readonly choices: readonly Choice[]
+}
+
+export interface FieldGroup {
+  readonly title: string
+  readonly fields: readonly Field[]
+}
+
+const choicesOf = (schema: Schema, meta: FieldMeta): Choice[] => {
+  const def = defOf(schema)
+  if (def.type !== 'enum') return []
+  return Object.values(def.entries)
+    .map(String)
+    .map((value) => ({ value, words: meta.choices?.[value] ?? value }))
+}
+
+const isNullable = (schema: Schema): boolean => {
+  const def = defOf(schema)
+  if (def.type === 'nullable') return true
+  return def.type === 'default' ? isNullable(def.innerType) : false
+}
+
+/** The first default under the outer wrappers that is a number. */
+const startOf = (schema: Schema): number => {
+  const def = defOf(schema)
+  if (def.type === 'default' && typeof def.defaultValue === 'number') return def.defaultValue
+  return def.type === 'default' || def.type === 'nullable' ? startOf(def.innerType) : 0
+}
+
+const fieldOf = (key: string, schema: Schema): Field[] => {
+  const { schema: bare, meta } = unwrapped(schema)
+  if (!meta) return []
+  const whenNull = isNullable(schema) ? (meta.whenNull ?? 'Left to the program') : undefined
+  return [{ key, meta, whenNull, startMm: startOf(schema), choices: choicesOf(bare, meta) }]
+}
+
+/** Every field of a record that has words, in the order of its schema; what is changed on the plan has none. */
+export const fieldList = (schema: Schema): readonly Field[] => {
+  const def = defOf(unwrapped(schema).schema)
+  if (def.type !== 'object') return []
+  return Object.entries(def.shape).flatMap(([key, field]) => fieldOf(key, field))
+}
+
+/** Fields under their headings, both in the order in which they first come. */
+export const grouped = (fields: readonly Field[]): readonly FieldGroup[] => {
+  const groups = new Map<string, Field[]>()
+  for (const field of fields) {
+    const { group } = field.meta
+    groups.set(group, [...(groups.get(group) ?? []), field])
+  }
+  return [...groups].map(([title, list]) => ({ title, fields: list }))
+}

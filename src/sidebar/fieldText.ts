@@ -1,0 +1,66 @@
+import type { FieldMeta } from '../model/fields'
+import type { Units } from '../units/length'
+import { parseFall } from '../units/parseFall'
+import { parseLength } from '../units/parseLength'
+import { type Writer, writerFor } from '../units/writer'
+
+/** What came of a typed text: a value for the file, or a sentence. */
+export type Typed =
+  { readonly ok: true; readonly value: number | string } | { readonly ok: false; readonly sentence: string }
+
+/**
+ * The writer of fields. A field shows every 1/64 in that the file holds: rounded to the tape, 15/32 in would be read
+ * as 1/2.
+ */
+export const fieldWriter = (units: Units): Writer => writerFor(units, 64)
+
+/** A value as it stands in its field. */
+export const fieldText = (unit: FieldMeta['unit'], value: unknown, writer: Writer): string => {
+  if (typeof value !== 'number') return typeof value === 'string' ? value : ''
+  if (unit === 'length' || unit === 'level') return writer.length(value)
+  return unit === 'fall' ? writer.fall(value) : String(value)
+}
+
+const readCount = (text: string): Typed => {
+  const typed = text.trim()
+  return /^\d{1,9}$/.test(typed)
+    ? { ok: true, value: Number(typed) }
+    : { ok: false, sentence: `“${typed}” is not a whole number.` }
+}
+
+/** A plain number that may have a sign and decimals: degrees. */
+const readNumber = (text: string): Typed => {
+  const typed = text.trim()
+  return /^[+-]?\d{1,6}(\.\d{1,6})?$/.test(typed)
+    ? { ok: true, value: Number(typed) }
+    : { ok: false, sentence: `“${typed}” is not a number.` }
+}
+
+export const readLength = (text: string, units: Units): Typed => {
+  const read = parseLength(text, units)
+  return read.ok ? { ok: true, value: read.mm } : read
+}
+
+const readFall = (text: string, units: Units): Typed => {
+  const read = parseFall(text, units)
+  return read.ok ? { ok: true, value: read.mmPerM } : read
+}
+
+/** What a builder typed into a field of a unit; its bounds are for the schema to judge. */
+export const readField = (unit: FieldMeta['unit'], text: string, units: Units): Typed => {
+  switch (unit) {
+    case 'length':
+    case 'level':
+      return readLength(text, units)
+    case 'fall':
+      return readFall(text, units)
+    case 'count':
+      return readCount(text)
+    case 'share':
+      return readNumber(text)
+    case 'text':
+    case 'choice':
+    case 'switch':
+      return { ok: true, value: text }
+  }
+}

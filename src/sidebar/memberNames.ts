@@ -1,0 +1,20 @@
+/** What each member mark stands for, in the crew's words. */
+const names: Readonly<Record<string, string>> = {
+  'RS-p': 'riser, plain hole',
+  'RS-s': 'riser, sleeve hole',
+  BX: 'base cross-piece',
+  TT: 'top tie',
+  BR: 'base runner',
+  SP: 'runner splice plate',
+  SB: 'side brace',
+  XB: 'cross brace',
+  RL: 'rail',
+  'RL-b': 'rail, big stick',
+  SV: 'sleeve',
+  HB: 'hanger bar',
+  GB: 'gutter bearer',
+  GT: 'gutter trough',
+}
+
+/** The full name of a member; a tube's role is its own name. */
+export const memberName = (mark: string): string => names[mark] ?? mark.replaceAll('-', ' ')

@@ -1,0 +1,35 @@
+import type { Heading } from '../geometry/motion'
+import type { Point } from '../geometry/point'
+import type { Part } from '../layout/schema'
+import type { Writer } from '../units/writer'
+
+const compassNames: Readonly<Record<Heading, string>> = { 0: 'east', 90: 'north', 180: 'west', 270: 'south' }
+
+export const compassName = (heading: Heading): string => compassNames[heading]
+
+/** The four ways as choices: east, north, west, south. */
+export const ways: readonly { readonly heading: Heading; readonly words: string }[] = [
+  { heading: 0, words: 'East' },
+  { heading: 90, words: 'North' },
+  { heading: 180, words: 'West' },
+  { heading: 270, words: 'South' },
+]
+
+/** The point that a part is placed by. */
+export const placeOfPart = (part: Part): Point =>
+  ('points' in part ? part.points[0] : part.at) ?? { x: 0, y: 0 }
+
+/** A place from the two baseline strings: `5' 3" east, 34' 2" north`. */
+export const placeWords = ({ x, y }: Point, { length }: Writer): string =>
+  `${length(Math.abs(x))} ${x < 0 ? 'west' : 'east'}, ${length(Math.abs(y))} ${y < 0 ? 'south' : 'north'}`
+
+/** What of a part its place says. Lines have points instead. */
+const placeNotes: Readonly<Partial<Record<Part['kind'], string>>> = {
+  'rack-row': 'Start of the centre line',
+  trough: 'High end of the trough',
+  sump: 'Middle of the pit',
+  obstacle: 'Middle',
+  opening: 'Middle of the threshold',
+}
+
+export const placeNote = ({ kind }: Part): string => placeNotes[kind] ?? ''

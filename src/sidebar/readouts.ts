@@ -1,0 +1,117 @@
+import type { CartReach } from '../checks/context'
+import { type Heading, turnHeading } from '../geometry/motion'
+import type { DrainRun, DrainStation, Join, Levels } from '../model/levels'
+import type { RackFacts } from '../model/rackFacts'
+import type { Writer } from '../units/writer'
+import { compassName } from './placeWords'
+
+/** One thing that the program worked out, beside the fields that were typed. */
+export interface Readout {
+  readonly name: string
+  readonly value: string
+}
+
+const cartText = (widestMm: number, { length }: Writer): string => (widestMm > 0 ? length(widestMm) : 'none')
+
+/** The widest cart at each face of a row, by the compass. */
+const cartReadouts = (carts: CartReach, leftFacing: Heading, writer: Writer): Readout[] => {
+  const faces: readonly (readonly [number, number])[] = [
+    [carts.leftMm, 0],
+    [carts.rightMm, 2],
+    [carts.startMm, 1],
+    [carts.endMm, 3],
+  ]
+  return faces.map(([widestMm, turns]) => ({
+    name: `Widest cart, ${compassName(turnHeading(leftFacing, turns))} side`,
+    value: cartText(widestMm, writer),
+  }))
+}
+
+/** Conduit lies on the hole's bottom, so the crew needs it as well as the centre. */
+const holeText = (centreMm: number, bottomMm: number, { onTape }: Writer): string =>
+  `${onTape(centreMm)} to centre, ${onTape(bottomMm)} to bottom`
+
+const holeReadouts = (rack: RackFacts, writer: Writer): Readout[] => [
+  {
+    name: 'Plain hole from the foot',
+    value: holeText(rack.plainHoleMm, rack.plainHoleBottomMm, writer),
+  },
+  ...(rack.racks > 1
+    ? [
+        {
+          name: 'Big hole from the foot',
+          value: holeText(rack.sleeveHoleMm, rack.sleeveHoleBottomMm, writer),
+        },
+      ]
+    : []),
+]
+
+const runReadouts = (rack: RackFacts, { length, onTape }: Writer): Readout[] => [
+  { name: 'Riser', value: onTape(rack.riserMm) },
+  { name: 'Gutter run', value: length(rack.runMm) },
+  { name: 'Longest run of this fall', value: length(rack.longestRunMm) },
+]
+
+/** What a row of racks comes to. */
+export const rackReadouts = (
+  rack: RackFacts,
+  carts: CartReach | undefined,
+  writer: Writer,
+): readonly Readout[] => [
+  { name: 'Towers', value: `${rack.towers}, with ${rack.sites} plant sites` },
+  ...(carts ? cartReadouts(carts, rack.leftFace.facing, writer) : []),
+  ...holeReadouts(rack, writer),
+  ...runReadouts(rack, writer),
+]
+
+/** Where a station lies, from the end that the pit is at. */
+const fromPitMm = (run: DrainRun, { alongMm }: DrainStation): number => Math.abs(run.low.alongMm - alongMm)
+
+/** How a drain line lies. */
+export const drainReadouts = (run: DrainRun, writer: Writer): readonly Readout[] => [
+  { name: 'Length', value: writer.length(run.lengthMm) },
+  { name: 'Invert, high end', value: writer.length(run.high.invertMm) },
+  { name: 'Invert, low end', value: writer.length(run.low.invertMm) },
+  {
+    name: 'Least cover',
+    value: `${writer.length(run.tightest.coverMm)}, ${writer.length(fromPitMm(run, run.tightest))} from the low end`,
+  },
+]
+
+/** One peg of a drain: where an outlet drops into it. */
+export interface Peg {
+  readonly fromPit: string
+  readonly invert: string
+  readonly ground: string
+  readonly dig: string
+}
+
+const pegAt = (run: DrainRun, station: DrainStation, { length }: Writer): Peg => ({
+  fromPit: length(fromPitMm(run, station)),
+  invert: length(station.invertMm),
+  ground: length(station.groundMm),
+  dig: length(station.digMm),
+})
+
+/** Pegs of a drain from its low end up, one for each place where outlets drop in. */
+export const drainPegs = (run: DrainRun, writer: Writer): readonly Peg[] => {
+  const pegs = [...run.outlets]
+    .sort((a, b) => fromPitMm(run, a) - fromPitMm(run, b))
+    .map((station) => pegAt(run, station, writer))
+  return pegs.filter((peg, index) => peg.fromPit !== pegs[index - 1]?.fromPit)
+}
+
+/** The inverts at which drains come into a pit. */
+export const pitReadouts = (
+  pit: string,
+  joins: readonly Join[],
+  { drains }: Levels,
+  nameOf: (part: string) => string,
+  { length }: Writer,
+): readonly Readout[] =>
+  joins
+    .filter((join) => join.kind === 'drain-to-pit' && join.to === pit)
+    .flatMap((join) => {
+      const run = drains.get(join.from)
+      return run ? [{ name: `${nameOf(join.from)} comes in at`, value: length(run.low.invertMm) }] : []
+    })
