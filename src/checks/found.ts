@@ -37,5 +37,15 @@ export const found = ({ detail, ...given }: Given): Finding => ({
   key: keyOf(given.rule, given.parts, detail),
 })
 
+/** Of findings with one key, the one that measures least: a line of several legs is said once, where it is worst. */
+export const leastOfEach = (findings: readonly Finding[]): Finding[] => {
+  const least = new Map<string, Finding>()
+  for (const finding of findings) {
+    const known = least.get(finding.key)
+    if (!known || finding.measured.value < known.measured.value) least.set(finding.key, finding)
+  }
+  return [...least.values()]
+}
+
 /** The middle of a box as a place to jump to. */
 export const placeOf = (box: Box): Point => middle(box)

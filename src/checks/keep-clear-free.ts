@@ -12,6 +12,8 @@ const findingOf = (clash: Clash): Finding =>
     subject: 'fit',
     state: 'Clash',
     parts: [clash.a.part, clash.b.part],
+    // Two things may each stand in what the other keeps clear.
+    detail: clash.b.part,
     at: clash.from,
     span: [clash.from, clash.to],
     measured: lengthOf(clash.deepMm),

@@ -5,7 +5,7 @@ import type { Body } from '../model/built'
 import type { Finding } from '../model/finding'
 import { inches } from '../units/length'
 import type { Bay, BayRule } from './context'
-import { CLOSE_MM, found, lengthOf, stateFor, term } from './found'
+import { CLOSE_MM, found, leastOfEach, lengthOf, stateFor, term } from './found'
 
 const RULE = 'service-crossing-min'
 
@@ -53,7 +53,9 @@ const isDug = ({ role }: Body) => role === 'trench' || role === 'pit'
 const check = ({ built, house }: Bay): Finding[] => {
   if (house.services.length === 0) return []
   const dug = built.flatMap((b) => b.bodies.filter(isDug))
-  return house.services.flatMap((service, index) => dug.flatMap((body) => findingsOf(body, service, index)))
+  return house.services.flatMap((service, index) =>
+    leastOfEach(dug.flatMap((body) => findingsOf(body, service, index))),
+  )
 }
 
 /** A trench or pit over a buried line: called and marked before a spade goes in. */

@@ -5,7 +5,7 @@ import type { Finding } from '../model/finding'
 import { rememberEach } from '../model/remember'
 import { inches } from '../units/length'
 import type { Bay, BayRule } from './context'
-import { CLOSE_MM, found, lengthOf, stateFor } from './found'
+import { CLOSE_MM, found, leastOfEach, lengthOf, stateFor } from './found'
 import { type Solid, type Solids, solidsOf } from './solids'
 
 const RULE = 'trench-foot-clear'
@@ -53,10 +53,12 @@ const check = ({ built }: Bay): Finding[] => {
   return built.flatMap((b) => {
     const feet = feetOf(b, null)
     if (!feet) return []
-    return trenches.flatMap((trench) => {
-      const near = nearestFoot(trench, feet)
-      return near ? [findingOf(b, trench, near)] : []
-    })
+    return leastOfEach(
+      trenches.flatMap((trench) => {
+        const near = nearestFoot(trench, feet)
+        return near ? [findingOf(b, trench, near)] : []
+      }),
+    )
   })
 }
 
