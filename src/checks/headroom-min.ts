@@ -15,12 +15,21 @@ const AIR_MM = inches(2)
 /** Headroom is looked at this often along a row's edge. */
 const STEP_MM = inches(12)
 
+/** An edge that is whole steps but for the rounding of the machine is looked at no oftener than elsewhere on the map. */
+const ROUNDING = 1e-6
+
+/** A row is offered a move no longer than this. */
+const FURTHEST_MM = inches(48)
+
 const edgePoints = (box: Box): Point[] => {
   const all: Point[] = []
   const ring = corners(box)
   ring.forEach((a, index) => {
     const b = ring[(index + 1) % ring.length] ?? a
-    const steps = Math.max(1, Math.ceil(Math.max(Math.abs(b.x - a.x), Math.abs(b.y - a.y)) / STEP_MM))
+    const steps = Math.max(
+      1,
+      Math.ceil(Math.max(Math.abs(b.x - a.x), Math.abs(b.y - a.y)) / STEP_MM - ROUNDING),
+    )
     for (let step = 0; step < steps; step++) {
       all.push({ x: a.x + ((b.x - a.x) * step) / steps, y: a.y + ((b.y - a.y) * step) / steps })
     }
@@ -58,13 +67,29 @@ const worstPlace = (box: Box, liftTopMm: number, bay: Roof): Worst | undefined =
   return worst
 }
 
-const towardMiddle = (part: string, at: Point, box: Box, bay: Roof, liftTopMm: number): Mend | undefined => {
-  const dx = Math.sign((box.x0 + box.x1) / 2 - at.x)
-  for (let shiftMm = inches(1); shiftMm <= inches(48); shiftMm += inches(1)) {
-    const moved = { ...box, x0: box.x0 + dx * shiftMm, x1: box.x1 + dx * shiftMm }
-    const place = worstPlace(moved, liftTopMm, bay)
-    if (place && place.spareMm >= AIR_MM) return { kind: 'move', parts: [part], dxMm: dx * shiftMm, dyMm: 0 }
-  }
+const shifted = ({ x0, y0, x1, y1 }: Box, dx: number, dy: number): Box => ({
+  x0: x0 + dx,
+  y0: y0 + dy,
+  x1: x1 + dx,
+  y1: y1 + dy,
+})
+
+const isClear = (box: Box, liftTopMm: number, roof: Roof): boolean =>
+  edgePoints(box).every((p) => roof.headroomAt(p.x, p.y) - reachAt(liftTopMm, p, roof) >= AIR_MM - CLOSE_MM)
+
+const WAYS: readonly Point[] = [
+  { x: 1, y: 0 },
+  { x: -1, y: 0 },
+  { x: 0, y: 1 },
+  { x: 0, y: -1 },
+]
+
+/** The shortest move in whole inches to where the row lifts; none where no short move does. */
+const shortestMove = (part: string, box: Box, roof: Roof, liftTopMm: number): Mend | undefined => {
+  for (let mm = inches(1); mm <= FURTHEST_MM; mm += inches(1))
+    for (const { x, y } of WAYS)
+      if (isClear(shifted(box, x * mm, y * mm), liftTopMm, roof))
+        return { kind: 'move', parts: [part], dxMm: x * mm, dyMm: y * mm }
   return undefined
 }
 
@@ -75,7 +100,7 @@ const findingsFor = (built: Built, bay: Roof): Finding[] => {
   const { liftTopMm } = built.rack
   const worst = worstPlace(box, liftTopMm, bay)
   if (!worst || worst.spareMm >= AIR_MM - CLOSE_MM) return []
-  const mend = towardMiddle(built.part, worst.at, box, bay, liftTopMm)
+  const mend = shortestMove(built.part, box, bay, liftTopMm)
   const reachMm = worst.headroomMm - worst.spareMm
   return [
     found({
