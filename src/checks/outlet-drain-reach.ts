@@ -1,8 +1,10 @@
+import { type Box, boxOf } from '../geometry/box'
+import { across, type Axis, high, low, pointOn } from '../geometry/facing'
+import { distance, type Point } from '../geometry/point'
 import type { Join } from '../model/levels'
 import type { Finding, Mend } from '../model/finding'
 import type { Bay, BayRule } from './context'
 import { found, lengthOf, term } from './found'
-import { boxOf } from '../geometry/box'
 
 const RULE = 'outlet-drain-reach'
 
@@ -19,32 +21,31 @@ const orphansByRow = (joins: readonly Join[]): Map<string, Join[]> => {
   return rows
 }
 
-/** A drain under all the row's outlets, on to the nearest pit. */
-const layDrain = (outlets: readonly Join[], bay: Bay): Mend | undefined => {
-  const pits = bay.built.flatMap((b) =>
-    b.bodies.filter(({ role }) => role === 'pit').map(({ outline }) => boxOf(outline)),
-  )
+/** A straight drain from past the furthest outlet to the pit's near side; none where the pit does not lie ahead on that axis. */
+const lineAlong = (axis: Axis, outlets: Box, pit: Box): readonly [Point, Point] | undefined => {
+  const side = across(axis)
+  const aside = (low(outlets, side) + high(outlets, side)) / 2
+  if (aside < low(pit, side) || aside > high(pit, side)) return undefined
+  const line = (fromMm: number, toMm: number) =>
+    [pointOn(axis, fromMm, aside), pointOn(axis, toMm, aside)] as const
+  if (low(pit, axis) >= high(outlets, axis)) return line(low(outlets, axis) - PAST_OUTLET_MM, low(pit, axis))
+  if (high(pit, axis) <= low(outlets, axis))
+    return line(high(outlets, axis) + PAST_OUTLET_MM, high(pit, axis))
+  return undefined
+}
+
+/** The shortest straight drain to a pit that all the outlets reach. */
+const layDrain = (outlets: readonly Join[], { built, settings }: Bay): Mend | undefined => {
   const box = boxOf(outlets.map(({ at }) => at))
-  const isAcross = box.x1 - box.x0 >= box.y1 - box.y0
-  const aside = isAcross ? (box.y0 + box.y1) / 2 : (box.x0 + box.x1) / 2
-  const reachOf = (pit: (typeof pits)[number]) =>
-    isAcross
-      ? pit.y0 <= aside && aside <= pit.y1
-        ? pit
-        : undefined
-      : pit.x0 <= aside && aside <= pit.x1
-        ? pit
-        : undefined
-  const pit = pits.find(reachOf)
-  if (!pit) return undefined
-  const [low, high, near, far] = isAcross
-    ? [box.x0, box.x1, pit.x0, pit.x1]
-    : [box.y0, box.y1, pit.y0, pit.y1]
-  const isPitAhead = near >= high
-  const start = isPitAhead ? low - PAST_OUTLET_MM : high + PAST_OUTLET_MM
-  const end = isPitAhead ? near : far
-  const point = (along: number) => (isAcross ? { x: along, y: aside } : { x: aside, y: along })
-  return { kind: 'add-drain', points: [point(start), point(end)] }
+  const axes = (['x', 'y'] as const).filter(
+    (axis) => high(box, across(axis)) - low(box, across(axis)) <= 2 * settings.outletReachMm,
+  )
+  const pits = built.flatMap(({ bodies }) => bodies.filter(({ role }) => role === 'pit'))
+  const [shortest] = pits
+    .flatMap(({ outline }) => axes.map((axis) => lineAlong(axis, box, boxOf(outline))))
+    .filter((line) => line !== undefined)
+    .sort((a, b) => distance(...a) - distance(...b))
+  return shortest && { kind: 'add-drain', points: shortest }
 }
 
 const findingOf = (row: string, outlets: readonly Join[], bay: Bay): Finding => {
