@@ -1,4 +1,5 @@
 import type { Box } from '../geometry/box'
+import type { Point } from '../geometry/point'
 import { nearestOn } from '../geometry/polyline'
 import type { Finding, Mend, StateWord } from '../model/finding'
 import type { PartId } from '../model/ids'
@@ -12,32 +13,26 @@ const RULE = 'aisle-width-min'
 const partsOf = (aisle: Aisle): PartId[] =>
   aisle.other === undefined ? [aisle.row] : [aisle.row, aisle.other]
 
-interface Way {
-  readonly x: number
-  readonly y: number
-}
-
 /** Unit shift that takes the row away from what it is too near to. */
-const away = ({ from, to }: Aisle): Way => ({ x: Math.sign(from.x - to.x), y: Math.sign(from.y - to.y) })
+const away = ({ out }: Aisle): Point => ({ x: 0 - out.x, y: 0 - out.y })
 
-const isSameWay = (a: Way, b: Way) => a.x === b.x && a.y === b.y
+const isSameWay = (a: Point, b: Point) => a.x === b.x && a.y === b.y
 
 /** Room behind a row, on the side away from the narrow aisle, over what the aisles there need. */
-const roomBehind = (row: PartId, way: Way, bay: Bay): number => {
+const roomBehind = (row: PartId, way: Point, bay: Bay): number => {
   let room = Infinity
   for (const other of bay.aislesAt.get(row) ?? []) {
-    const out = away(other)
-    const behind = other.row === row ? { x: -out.x, y: -out.y } : out
+    const behind = other.row === row ? other.out : away(other)
     if (isSameWay(behind, way)) room = Math.min(room, other.widthMm - other.needMm)
   }
   return room
 }
 
-const isLevelWith = (a: Box, b: Box, { along }: Aisle, way: Way): boolean =>
+const isLevelWith = (a: Box, b: Box, { along }: Aisle, way: Point): boolean =>
   along === 'end' && (way.x === 0 ? a.y0 === b.y0 && a.y1 === b.y1 : a.x0 === b.x0 && a.x1 === b.x1)
 
 /** Rows that lie side by side in one block: along themselves they are only moved together. */
-const blockOf = (aisle: Aisle, way: Way, bay: Bay): PartId[] => {
+const blockOf = (aisle: Aisle, way: Point, bay: Bay): PartId[] => {
   const rows = rowBoxes(bay.built)
   const mine = rows.find(({ part }) => part === aisle.row)
   const mates = rows
@@ -47,7 +42,7 @@ const blockOf = (aisle: Aisle, way: Way, bay: Bay): PartId[] => {
 }
 
 /** Outlets that have a drain must have one after the move too. */
-const keepsDrains = (parts: readonly PartId[], shift: Way, bay: Bay): boolean => {
+const keepsDrains = (parts: readonly PartId[], shift: Point, bay: Bay): boolean => {
   const drains = bay.built.flatMap(({ tubes }) => tubes.filter(({ role }) => role === 'drain'))
   return bay.joins
     .filter((join) => join.kind === 'outlet-to-drain' && join.to !== undefined && parts.includes(join.from))
@@ -75,10 +70,7 @@ const findingOf = (aisle: Aisle, state: StateWord, bay: Bay): Finding => {
     subject: 'fit',
     state,
     parts: partsOf(aisle),
-    detail:
-      aisle.otherIs === 'wall'
-        ? `${Math.sign(aisle.to.x - aisle.from.x)},${Math.sign(aisle.to.y - aisle.from.y)}`
-        : '',
+    detail: aisle.otherIs === 'wall' ? `${aisle.out.x},${aisle.out.y}` : '',
     at: { x: (aisle.from.x + aisle.to.x) / 2, y: (aisle.from.y + aisle.to.y) / 2 },
     span: [aisle.from, aisle.to],
     measured: lengthOf(aisle.widthMm),

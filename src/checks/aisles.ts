@@ -8,7 +8,7 @@ import type { StateWord } from '../model/finding'
 import type { PartId } from '../model/ids'
 import { isSameList, rememberEach } from '../model/remember'
 import { inches } from '../units/length'
-import { stateFor } from './found'
+import { CLOSE_MM, stateFor } from './found'
 import { obstacleThings, rowBoxes, type Standing, type Thing } from './standing'
 
 /** Widths that the trade gives names to, narrowest first. Common practice, no source. */
@@ -22,6 +22,8 @@ export interface Aisle {
   readonly otherIs: 'row' | 'obstacle' | 'wall'
   /** Along a face of the row, where towers are worked, or past its end. */
   readonly along: 'face' | 'end'
+  /** Out of the row, one unit long; from `from` to `to` unless the two run into each other. */
+  readonly out: Point
   readonly from: Point
   readonly to: Point
   /** Negative where the two run into each other. */
@@ -44,11 +46,12 @@ const DOOR_HEAD_MM = inches(72)
 
 /** The name the trade has for an aisle of this width. */
 export const aisleClass = (widthMm: number, settings: Settings): AisleClass => {
-  if (widthMm >= DOOR_HEAD_MM) return 'door/head'
-  if (widthMm >= MAIN_MM) return 'main'
-  if (widthMm >= settings.workAisleMm) return 'work'
-  if (widthMm >= settings.cartMm + BESIDE_CART_MM) return 'cart'
-  return widthMm >= settings.squeezeMm ? 'scouting' : 'squeeze'
+  const isAtLeast = (leastMm: number): boolean => widthMm >= leastMm - CLOSE_MM
+  if (isAtLeast(DOOR_HEAD_MM)) return 'door/head'
+  if (isAtLeast(MAIN_MM)) return 'main'
+  if (isAtLeast(settings.workAisleMm)) return 'work'
+  if (isAtLeast(settings.cartMm + BESIDE_CART_MM)) return 'cart'
+  return isAtLeast(settings.squeezeMm) ? 'scouting' : 'squeeze'
 }
 
 /** The state word of an aisle. */
@@ -73,6 +76,7 @@ const rowToRow = (
     other: b.part,
     otherIs: 'row',
     along: way.axis === runsAlong(a.box) ? 'end' : 'face',
+    out: pointOn(way.axis, way.sign, 0),
     from: way.from,
     to: way.to,
     widthMm: way.gapMm,
@@ -87,14 +91,10 @@ const farSideMm = (row: Standing, thing: Thing, way: Facing, rows: readonly Stan
   let nearest = thing.wallMm
   for (const other of rows) {
     const beyond = other.part === row.part ? undefined : facing(thing.box, other.box, way.axis)
-    if (beyond && isOpposite(beyond, way)) nearest = Math.min(nearest, beyond.gapMm)
+    if (beyond?.sign === way.sign) nearest = Math.min(nearest, beyond.gapMm)
   }
   return nearest
 }
-
-/** Whether a way that leaves the obstacle goes on in the direction of the one that led to it. */
-const isOpposite = (beyond: Facing, way: Facing): boolean =>
-  Math.sign(beyond.to[way.axis] - beyond.from[way.axis]) === Math.sign(way.to[way.axis] - way.from[way.axis])
 
 const rowToObstacle = (
   row: Standing,
@@ -107,14 +107,15 @@ const rowToObstacle = (
     return undefined
   // Nobody walks between a post and the wall it stands at, nor needs to where its far side is wide enough:
   // there the row only keeps its leaves off it.
-  const isAtWall = thing.wallMm < settings.squeezeMm
-  const isPassedBeyond = farSideMm(row, thing, way, rows) >= settings.workAisleMm
+  const isAtWall = thing.wallMm < settings.squeezeMm - CLOSE_MM
+  const isPassedBeyond = farSideMm(row, thing, way, rows) >= settings.workAisleMm - CLOSE_MM
   const isWay = !isAtWall && !isPassedBeyond
   return {
     row: row.part,
     other: thing.part,
     otherIs: 'obstacle',
     along: way.axis === runsAlong(row.box) ? 'end' : 'face',
+    out: pointOn(way.axis, way.sign, 0),
     from: way.from,
     to: way.to,
     widthMm: way.gapMm,
@@ -154,6 +155,7 @@ const rowToWall = (
         other: undefined,
         otherIs: 'wall',
         along,
+        out: pointOn(axis, sign, 0),
         from,
         to,
         widthMm: hit.gapMm,

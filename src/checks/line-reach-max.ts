@@ -10,7 +10,7 @@ const RULE = 'line-reach-max'
 /** Which way along x and y an aisle leaves the row. */
 const leaves = (aisle: Aisle, row: string): { x: number; y: number } => {
   const sign = aisle.row === row ? 1 : -1
-  return { x: sign * Math.sign(aisle.to.x - aisle.from.x), y: sign * Math.sign(aisle.to.y - aisle.from.y) }
+  return { x: sign * aisle.out.x, y: sign * aisle.out.y }
 }
 
 const facingOf = ({ facing }: RackFace) => ({

@@ -14,6 +14,8 @@ export const pointOn = (axis: Axis, along: number, aside: number): Point =>
 /** How two boxes that stand side by side look at each other. */
 export interface Facing {
   readonly axis: Axis
+  /** From the first box to the second along the axis, whether or not they overlap. */
+  readonly sign: 1 | -1
   /** Negative where they overlap. */
   readonly gapMm: number
   readonly lengthMm: number
@@ -37,6 +39,7 @@ export const facing = (a: Box, b: Box, axis: Axis): Facing | undefined => {
   const aside = (from + to) / 2
   return {
     axis,
+    sign: isAhead ? 1 : -1,
     gapMm,
     lengthMm: to - from,
     from: pointOn(axis, start, aside),
