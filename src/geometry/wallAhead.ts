@@ -1,6 +1,7 @@
 import type { Box } from './box'
 import { type Axis, across, high, low } from './facing'
 import type { Point } from './point'
+import { TOUCH_MM } from './segment'
 
 /** A wall ahead of one side of a box. */
 export interface WallHit {
@@ -44,11 +45,10 @@ export const wallAhead = (
     const b = outline[(index + 1) % outline.length] ?? a
     const hit = wallBeside(a, b, axis, edge, sign, low(box, side), high(box, side))
     // A wall behind the far side of the box belongs to the other direction.
-    if (hit && hit.gapMm > -size && (!best || hit.gapMm < best.gapMm)) best = hit
+    if (hit && hit.gapMm > TOUCH_MM - size && (!best || hit.gapMm < best.gapMm)) best = hit
   })
   return best
 }
-
 
 /** The four ways out of a box: axis, and 1 or -1 along it. */
 export const sides = [
