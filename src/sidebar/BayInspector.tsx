@@ -57,12 +57,19 @@ export function BayInspector() {
       <h2>The bay</h2>
       <TypedField
         label="Title"
+        isWide
         shown={title}
         onTyped={(text) => commitEdited(planner, 'Title of the bay', (now) => renameBay(now, text))}
       />
       <GrowthSlider settings={settings} />
       <div>
-        <SchemaGroups groups={groups} values={settings} units={units} onValue={set} openAtFirst={0} />
+        <SchemaGroups
+          groups={groups}
+          values={settings}
+          units={units}
+          onValue={set}
+          openAtFirst={['Access']}
+        />
         <LumberLengths lumberMm={settings.lumberMm} />
         <HouseEditor house={house} />
       </div>

@@ -85,7 +85,10 @@ export const CutSection = memo(function CutSection({ list, units }: StopTablePro
     <section className="cuts-material" aria-label={title}>
       <h2>{title}</h2>
       <p className="cuts-buy">
-        Buy <b>{boughtWords(list, units) || 'nothing'}</b> <span>waste {wasteWords(list)}</span>
+        <span>
+          Buy <b>{boughtWords(list, units) || 'nothing'}</b>
+        </span>
+        <small>waste {wasteWords(list)}</small>
       </p>
       {tooLong.length > 0 && <TooLong lines={tooLong} stock={stock} units={units} />}
       <StopTable list={list} units={units} />

@@ -22,10 +22,10 @@ export function PartActions({ parts }: { readonly parts: readonly Part[] }) {
           <RotateCcw {...ICON} /> Turn a quarter
         </button>
         <button disabled={areLocked} onClick={() => mirrorNow(planner, ids, 'x')}>
-          <FlipHorizontal2 {...ICON} /> Mirror east-west
+          <FlipVertical2 {...ICON} /> Mirror east-west
         </button>
         <button disabled={areLocked} onClick={() => mirrorNow(planner, ids, 'y')}>
-          <FlipVertical2 {...ICON} /> Mirror north-south
+          <FlipHorizontal2 {...ICON} /> Mirror north-south
         </button>
         <button onClick={() => copyNow(planner, ids)}>
           <Copy {...ICON} /> Copy

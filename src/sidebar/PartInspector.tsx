@@ -34,9 +34,20 @@ export function PartInspector({ part }: { readonly part: Part }) {
       <PartReadouts part={part} />
       <PartActions parts={[part]} />
       <div>
-        <TypedField label="Name" shown={part.name} onTyped={(text) => set('name', 'Name', text.trim())} />
+        <TypedField
+          label="Name"
+          isWide
+          shown={part.name}
+          onTyped={(text) => set('name', 'Name', text.trim())}
+        />
         <PlaceFields part={part} units={units} onValue={set} />
-        <SchemaGroups groups={groups} values={part} units={units} onValue={set} />
+        <SchemaGroups
+          groups={groups}
+          values={part}
+          units={units}
+          onValue={set}
+          openAtFirst={groups.slice(0, 1).map(({ title }) => title)}
+        />
       </div>
     </div>
   )

@@ -62,10 +62,11 @@ export function PartReadouts({ part }: { readonly part: Part }) {
     <>
       {readouts.length > 0 && (
         <dl className="readouts">
-          {readouts.map(({ name, value }) => (
+          {readouts.map(({ name, value, why }) => (
             <div key={name}>
               <dt>{name}</dt>
               <dd>{value}</dd>
+              {why && <dd className="readouts-why">{why}</dd>}
             </div>
           ))}
         </dl>

@@ -28,13 +28,14 @@ const nextPoint = (points: readonly Point[]): Point => {
 function StandingPlace({ part, units, onValue }: PlaceFieldsProps & { readonly part: Standing }) {
   const { at, locked } = part
   const { length } = fieldWriter(units)
+  const note = placeNote(part)
   const take = (axis: 'x' | 'y') => (text: string) => {
     const read = readLength(text, units)
     return read.ok ? onValue('at', 'Place', { ...at, [axis]: read.value }) : read.sentence
   }
   return (
     <>
-      <p className="field-help">{placeNote(part)}</p>
+      <p className="field-help">{note.place}</p>
       <TypedField
         label="East of the west string"
         isDisabled={locked}
@@ -48,7 +49,7 @@ function StandingPlace({ part, units, onValue }: PlaceFieldsProps & { readonly p
         onTyped={take('y')}
       />
       <ChoiceField
-        label="Heads"
+        label={note.heading}
         isDisabled={locked}
         value={String(part.heading)}
         choices={ways.map(({ heading, words }) => ({ value: String(heading), words }))}

@@ -23,6 +23,7 @@ function TypedValue({ field: { meta }, value, units, onValue }: SchemaFieldProps
     <TypedField
       label={meta.label}
       help={meta.help}
+      isWide={meta.unit === 'text'}
       shown={fieldText(meta.unit, value, fieldWriter(units))}
       onTyped={take}
     />

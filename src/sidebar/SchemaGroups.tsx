@@ -1,5 +1,5 @@
 import type { Units } from '../units/length'
-import { type FieldGroup } from './fieldList'
+import type { FieldGroup } from './fieldList'
 import { Fold } from './Fold'
 import { SchemaField } from './SchemaField'
 
@@ -8,14 +8,14 @@ interface SchemaGroupsProps {
   readonly values: Readonly<Record<string, unknown>>
   readonly units: Units
   readonly onValue: (key: string, label: string, value: unknown) => string | undefined
-  /** How many of the groups are open at first. */
-  readonly openAtFirst?: number
+  /** Titles of the groups that are open at first. */
+  readonly openAtFirst: readonly string[]
 }
 
 /** The fields of a schema under their headings. */
-export function SchemaGroups({ groups, values, units, onValue, openAtFirst = 1 }: SchemaGroupsProps) {
-  return groups.map(({ title, fields }, index) => (
-    <Fold key={title} title={<h3>{title}</h3>} isOpen={index < openAtFirst}>
+export function SchemaGroups({ groups, values, units, onValue, openAtFirst }: SchemaGroupsProps) {
+  return groups.map(({ title, fields }) => (
+    <Fold key={title} title={<h3>{title}</h3>} isOpen={openAtFirst.includes(title)}>
       {fields.map((field) => (
         <SchemaField
           key={field.key}

@@ -11,6 +11,8 @@ interface TypedFieldProps {
   readonly isDisabled?: boolean
   /** The label is only heard, where a heading already shows it. */
   readonly isLabelHidden?: boolean
+  /** Words want the whole width. */
+  readonly isWide?: boolean
 }
 
 /**
@@ -18,7 +20,7 @@ interface TypedFieldProps {
  * that is refused stays to be mended, with the sentence under it.
  */
 export function TypedField(props: TypedFieldProps) {
-  const { label, shown, onTyped, help, isDisabled = false, isLabelHidden = false } = props
+  const { label, shown, onTyped, help, isDisabled = false, isLabelHidden = false, isWide = false } = props
   const [draft, setDraft] = useState<string>()
   const [refusal, setRefusal] = useState<string>()
   const id = useId()
@@ -40,7 +42,7 @@ export function TypedField(props: TypedFieldProps) {
     drop()
   }
   return (
-    <div className="field">
+    <div className={isWide ? 'field field-wide' : 'field'}>
       <label htmlFor={id} className={isLabelHidden ? 'only-heard' : undefined}>
         {label}
       </label>

@@ -1,4 +1,4 @@
-import { Check, LocateFixed, Wrench } from 'lucide-react'
+import { Calculator, Check, LocateFixed, Wrench } from 'lucide-react'
 import { useEffect, useRef, useState } from 'react'
 import type { Rule, Words } from '../checks/context'
 import { mendWords } from '../checks/words'
@@ -6,9 +6,10 @@ import { type Finding, rankOf } from '../model/finding'
 import { usePlanner } from '../store/react'
 import { AcceptForm } from './AcceptForm'
 import { Arithmetic } from './Arithmetic'
-import { Fold } from './Fold'
 import { StateMark } from './StateMark'
 import { jumpTo, mendNow } from './warningActions'
+
+const ICON = { size: 15, 'aria-hidden': true } as const
 
 interface WarningCardProps {
   readonly rule: Rule
@@ -21,7 +22,8 @@ interface WarningCardProps {
 export function WarningCard({ rule, finding, words, isChosen }: WarningCardProps) {
   const planner = usePlanner()
   const card = useRef<HTMLLIElement>(null)
-  const [isAccepting, setIsAccepting] = useState(false)
+  const [opened, setOpened] = useState<'acceptance' | 'arithmetic'>()
+  const turn = (what: typeof opened) => setOpened(opened === what ? undefined : what)
   const { mend } = finding
   const said = rule.say(finding, words)
   useEffect(() => {
@@ -32,27 +34,32 @@ export function WarningCard({ rule, finding, words, isChosen }: WarningCardProps
       <p>
         <StateMark word={finding.state} rank={rankOf(finding)} /> {said}
       </p>
+      {mend && (
+        <button className="warning-mend" onClick={() => mendNow(planner, finding, mend, words)}>
+          <Wrench {...ICON} /> {mendWords(mend, finding, words)}
+        </button>
+      )}
       <div className="warning-does">
         <button onClick={() => jumpTo(planner, finding)} aria-label={`Show on the plan: ${said}`}>
-          <LocateFixed size={15} aria-hidden="true" /> Show
+          <LocateFixed {...ICON} /> Show
         </button>
-        {mend && (
-          <button className="warning-mend" onClick={() => mendNow(planner, finding, mend, words)}>
-            <Wrench size={15} aria-hidden="true" /> {mendWords(mend, finding, words)}
-          </button>
-        )}
         <button
-          aria-expanded={isAccepting}
-          aria-label={`Accept with a reason: ${said}`}
-          onClick={() => setIsAccepting(!isAccepting)}
+          aria-expanded={opened === 'arithmetic'}
+          aria-label={`Arithmetic of: ${said}`}
+          onClick={() => turn('arithmetic')}
         >
-          <Check size={15} aria-hidden="true" /> Accept
+          <Calculator {...ICON} /> Arithmetic
+        </button>
+        <button
+          aria-expanded={opened === 'acceptance'}
+          aria-label={`Accept with a reason: ${said}`}
+          onClick={() => turn('acceptance')}
+        >
+          <Check {...ICON} /> Accept
         </button>
       </div>
-      {isAccepting && <AcceptForm finding={finding} onDone={() => setIsAccepting(false)} />}
-      <Fold title="Arithmetic">
-        <Arithmetic rule={rule} finding={finding} words={words} />
-      </Fold>
+      {opened === 'acceptance' && <AcceptForm finding={finding} onDone={() => setOpened(undefined)} />}
+      {opened === 'arithmetic' && <Arithmetic rule={rule} finding={finding} words={words} />}
     </li>
   )
 }

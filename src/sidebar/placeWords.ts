@@ -23,13 +23,20 @@ export const placeOfPart = (part: Part): Point =>
 export const placeWords = ({ x, y }: Point, { length }: Writer): string =>
   `${length(Math.abs(x))} ${x < 0 ? 'west' : 'east'}, ${length(Math.abs(y))} ${y < 0 ? 'south' : 'north'}`
 
-/** What of a part its place says. Lines have points instead. */
-const placeNotes: Readonly<Partial<Record<Part['kind'], string>>> = {
-  'rack-row': 'Start of the centre line',
-  trough: 'High end of the trough',
-  sump: 'Middle of the pit',
-  obstacle: 'Middle',
-  opening: 'Middle of the threshold',
+/** What of a part its place is, and what its heading says. */
+interface PlaceNote {
+  readonly place: string
+  readonly heading: string
 }
 
-export const placeNote = ({ kind }: Part): string => placeNotes[kind] ?? ''
+type Standing = Exclude<Part, { readonly points: unknown }>
+
+const placeNotes: Readonly<Record<Standing['kind'], PlaceNote>> = {
+  'rack-row': { place: 'Start of the row, on its centre line', heading: 'Runs' },
+  trough: { place: 'High end of the trough', heading: 'Runs' },
+  sump: { place: 'Middle of the pit', heading: 'Its length runs' },
+  obstacle: { place: 'Middle of it', heading: 'Its front faces' },
+  opening: { place: 'Middle of the threshold', heading: 'Into the house is' },
+}
+
+export const placeNote = ({ kind }: Standing): PlaceNote => placeNotes[kind]

@@ -9,9 +9,12 @@ import { compassName } from './placeWords'
 export interface Readout {
   readonly name: string
   readonly value: string
+  /** Why it is so, where the crew would ask. */
+  readonly why?: string
 }
 
-const cartText = (widestMm: number, { length }: Writer): string => (widestMm > 0 ? length(widestMm) : 'none')
+const cartText = (widestMm: number, { length }: Writer): string =>
+  widestMm > 0 ? length(widestMm) : 'no cart'
 
 /** The widest cart at each face of a row, by the compass. */
 const cartReadouts = (carts: CartReach, leftFacing: Heading, writer: Writer): Readout[] => {
@@ -27,21 +30,17 @@ const cartReadouts = (carts: CartReach, leftFacing: Heading, writer: Writer): Re
   }))
 }
 
-/** Conduit lies on the hole's bottom, so the crew needs it as well as the centre. */
-const holeText = (centreMm: number, bottomMm: number, { onTape }: Writer): string =>
-  `${onTape(centreMm)} to centre, ${onTape(bottomMm)} to bottom`
+const BIG_HOLE_WHY =
+  'Its bottom is lower by the wall of the bigger conduit, so that the rail in it lies level.'
 
-const holeReadouts = (rack: RackFacts, writer: Writer): Readout[] => [
-  {
-    name: 'Plain hole from the foot',
-    value: holeText(rack.plainHoleMm, rack.plainHoleBottomMm, writer),
-  },
+/** Conduit lies on the hole's bottom, so the crew needs it as well as the centre. A single rack has no big hole. */
+const holeReadouts = (rack: RackFacts, { onTape }: Writer): Readout[] => [
+  { name: 'Plain hole, foot to centre', value: onTape(rack.plainHoleMm) },
+  { name: 'Plain hole, foot to bottom', value: onTape(rack.plainHoleBottomMm) },
   ...(rack.racks > 1
     ? [
-        {
-          name: 'Big hole from the foot',
-          value: holeText(rack.sleeveHoleMm, rack.sleeveHoleBottomMm, writer),
-        },
+        { name: 'Big hole, foot to centre', value: onTape(rack.sleeveHoleMm) },
+        { name: 'Big hole, foot to bottom', value: onTape(rack.sleeveHoleBottomMm), why: BIG_HOLE_WHY },
       ]
     : []),
 ]

@@ -48,7 +48,12 @@ const trough = (
   </>
 )
 
-const drain = <path className="s-water s-dashed" d="M3 12H26M22 8.5 26.5 12 22 15.5" />
+const drain = (
+  <>
+    <path className="s-water s-dashed" d="M2.5 12H25" />
+    <path className="s-water" d="M23 8 29 12 23 16" />
+  </>
+)
 
 const pit = (
   <>
