@@ -58,7 +58,7 @@ const lines: Readonly<Record<Exclude<Pen, 'none'>, Line>> = {
   steel: [0.25, CONTINUOUS],
   trough: [0.25, CONTINUOUS],
   drain: [0.5, DASHED],
-  water: [0.5, CONTINUOUS],
+  water: [0.35, CONTINUOUS],
   crop: [0.18, CONTINUOUS],
   centre: [0.18, LONG_DASHED_DOTTED],
   hidden: [0.25, DASHED],

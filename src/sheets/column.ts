@@ -42,8 +42,9 @@ const readingNote = ({ bay: { house } }: Evaluation, write: Words): string =>
   'lines at its high end. Aisles are measured leaf to leaf. ' +
   `BM, benchmark: ${house.benchmark.name}, ${write.length(house.benchmark.valueMm)}.`
 
-/** Key, state of the plan, words of caution and title block. `drawn` is what the key explains. */
+/** Key, state of the plan, words of caution and title block of the sheet `name`. `drawn` is what the key explains. */
 export const columnOf = (
+  name: string,
   evaluation: Evaluation,
   plan: Plan,
   options: SheetOptions,
@@ -76,7 +77,7 @@ export const columnOf = (
   const names = {
     title: evaluation.layout.title,
     place: evaluation.layout.settings.place,
-    sheet: 'FS  Floor sheet',
+    sheet: name,
   }
   return {
     marks: [

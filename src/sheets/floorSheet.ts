@@ -3,7 +3,7 @@ import { BENCHMARK_MM, benchmarkMarks, houseMarks } from '../drawing/houseMarks'
 import { onPaper, type Page } from '../drawing/page'
 import type { OrientedPaper } from '../drawing/paper'
 import type { Evaluation } from '../evaluate/evaluation'
-import type { Box } from '../geometry/box'
+import { boxOf, type Box } from '../geometry/box'
 import type { Mark } from '../model/drawing'
 import type { Finding } from '../model/finding'
 import { writerFor } from '../units/writer'
@@ -22,6 +22,8 @@ import { rowRuns, type RowRun } from './rowRuns'
 import { centrelines, runningDimensions } from './runningDimensions'
 import type { Sheet, SheetOptions } from './sheet'
 
+const CODE = 'FS'
+const TITLE = 'Floor sheet'
 const INSET_MM = 3
 /** Finest part of an inch that is read on a floor. */
 const DENOMINATOR = 8
@@ -36,6 +38,12 @@ const benchmarkBox = ({ bay }: Evaluation, ratio: number): Box => {
   const half = BENCHMARK_MM * ratio
   return { x0: x - half, y0: y - half, x1: x + half, y1: y + half }
 }
+
+/** Posts are small: words on top of one would hide it. */
+const postBoxes = ({ bay }: Evaluation): Box[] =>
+  bay.built
+    .flatMap(({ bodies }) => bodies.filter(({ role }) => role === 'post'))
+    .map(({ outline }) => boxOf(outline))
 
 /** What stands on the floor or under it, and its measures, before any words that move aside. In mm of floor. */
 const standingMarks = (evaluation: Evaluation, plan: Plan, rows: readonly RowRun[], write: Words): Mark[] => [
@@ -55,7 +63,8 @@ const labelMarks = (
   const { ratio } = plan.scale
   const { rows, others } = partWords(evaluation, ratio)
   const taken = [...standing.filter(isText), ...rows].map((mark) => textBox(mark, ratio))
-  const words = clearWords([...taken, benchmarkBox(evaluation, ratio)], plan.window)
+  const symbols = [...postBoxes(evaluation), benchmarkBox(evaluation, ratio)]
+  const words = clearWords([...taken, ...symbols], plan.window)
   const aisles = aisleMarks(evaluation.bay, ratio, words, write)
   const marks = [
     ...rows,
@@ -96,7 +105,7 @@ const drawPage = (evaluation: Evaluation, options: SheetOptions): Page => {
   const { footer } = plan.rooms
   const rows = rowRuns(evaluation.bay.built)
   const standing = standingMarks(evaluation, plan, rows, write)
-  const column = columnOf(evaluation, plan, options, standing, write)
+  const column = columnOf(`${TITLE} (${CODE})`, evaluation, plan, options, standing, write)
   const labels = labelMarks(evaluation, plan, standing, column.numbered, write)
   const ground = [...houseMarks(evaluation.bay.house), ...floorGrid(plan, options.units)]
   const furniture = [
@@ -122,4 +131,4 @@ const drawPage = (evaluation: Evaluation, options: SheetOptions): Page => {
 }
 
 /** The floor sheet: the plan to scale with all that the crew sets out from it. */
-export const floorSheet: Sheet = { id: 'floor', code: 'FS', title: 'Floor sheet', page: drawPage }
+export const floorSheet: Sheet = { id: 'floor', code: CODE, title: TITLE, page: drawPage }

@@ -75,7 +75,7 @@ export interface StateBlock {
   readonly numbered: readonly Finding[]
 }
 
-const shapesNote = 'On the plan a triangle must be mended first and a diamond is to be watched.'
+const shapesNote = 'Triangle on the plan: must be mended. Diamond: watch.'
 
 /** How the plan stands: counts, then as many findings as there is room for, and how many are left out. */
 export const stateBlock = (state: State, widthMm: number, roomMm: number, words: Words): StateBlock => {
