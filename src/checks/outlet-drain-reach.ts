@@ -4,7 +4,7 @@ import { distance, type Point } from '../geometry/point'
 import type { Join } from '../model/levels'
 import type { Finding, Mend } from '../model/finding'
 import type { Bay, BayRule } from './context'
-import { found, lengthOf, term } from './found'
+import { CLOSE_MM, found, lengthOf, term } from './found'
 
 const RULE = 'outlet-drain-reach'
 
@@ -25,11 +25,12 @@ const orphansByRow = (joins: readonly Join[]): Map<string, Join[]> => {
 const lineAlong = (axis: Axis, outlets: Box, pit: Box): readonly [Point, Point] | undefined => {
   const side = across(axis)
   const aside = (low(outlets, side) + high(outlets, side)) / 2
-  if (aside < low(pit, side) || aside > high(pit, side)) return undefined
+  if (aside < low(pit, side) - CLOSE_MM || aside > high(pit, side) + CLOSE_MM) return undefined
   const line = (fromMm: number, toMm: number) =>
     [pointOn(axis, fromMm, aside), pointOn(axis, toMm, aside)] as const
-  if (low(pit, axis) >= high(outlets, axis)) return line(low(outlets, axis) - PAST_OUTLET_MM, low(pit, axis))
-  if (high(pit, axis) <= low(outlets, axis))
+  if (low(pit, axis) >= high(outlets, axis) - CLOSE_MM)
+    return line(low(outlets, axis) - PAST_OUTLET_MM, low(pit, axis))
+  if (high(pit, axis) <= low(outlets, axis) + CLOSE_MM)
     return line(high(outlets, axis) + PAST_OUTLET_MM, high(pit, axis))
   return undefined
 }
