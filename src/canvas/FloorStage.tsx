@@ -1,0 +1,43 @@
+import { useMemo } from 'react'
+import { Stage } from 'react-konva/lib/ReactKonvaCore'
+import { usePlannerState } from '../store/react'
+import { drawnParts } from './drawnParts'
+import type { Gestures } from './gestures'
+import { lensOf } from './lens'
+import { movedIn } from './moved'
+import { OverlayLayer } from './OverlayLayer'
+import { StaticLayer } from './StaticLayer'
+import { useTheme } from './useTheme'
+
+/** The floor and what lies over it, on two canvases: one that stands still, one that follows the pointer. */
+export function FloorStage({ gestures }: { readonly gestures: Gestures }) {
+  const [evaluation, layout, preview, view, size, units] = usePlannerState((state) => [
+    state.evaluation,
+    state.layout,
+    state.preview,
+    state.view,
+    state.size,
+    state.units,
+  ])
+  const theme = useTheme()
+  const lens = useMemo(() => lensOf(view, size, theme, units), [view, size, theme, units])
+  const moved = useMemo(() => movedIn(layout, preview), [layout, preview])
+  const parts = useMemo(() => drawnParts(evaluation), [evaluation])
+  const isMoved = new Set(moved)
+  return (
+    <Stage width={size.width} height={size.height} listening={false}>
+      <StaticLayer
+        lens={lens}
+        house={evaluation.bay.house}
+        parts={parts.filter(({ id }) => !isMoved.has(id))}
+      />
+      <OverlayLayer
+        lens={lens}
+        gestures={gestures}
+        evaluation={evaluation}
+        moved={moved}
+        parts={parts.filter(({ id }) => isMoved.has(id))}
+      />
+    </Stage>
+  )
+}

@@ -1,0 +1,171 @@
+import { useMemo } from 'react'
+import { clipped } from '../drawing/lettering'
+import type { Evaluation } from '../evaluate/evaluation'
+import { usePlannerState } from '../store/react'
+import { writerFor, type Writer } from '../units/writer'
+import { hitIndexOf } from './hit'
+import { levelStack, shortGaps, type Level, type ShortGap, type Stack } from './levelStack'
+import { poleScale, type PoleScale } from './poleScale'
+import { multiples, rulerStep } from './rulerSteps'
+import { spread } from './spread'
+import { StateShape } from './StateShape'
+
+/** Places across the pole, px. */
+const WIDTH = 128
+const STAFF = { left: 8, right: 22 }
+const LABEL_LEFT = 38
+const HEAD = 46
+const FOOT = 16
+const LABEL_PX = 28
+
+const HIT_PX = 6
+
+/** What is under the pointer, or else what is chosen, or else the first row. While something is dragged, that. */
+const useStack = (): Stack & { readonly evaluation: Evaluation } => {
+  const [evaluation, preview, selection, pointer, pxPerMm] = usePlannerState((state) => [
+    state.evaluation,
+    state.preview,
+    state.selection,
+    state.pointer,
+    state.view.pxPerMm,
+  ])
+  const { bay } = evaluation
+  // During a drag the index would have to be made anew each frame, for what is known anyway.
+  const hit = pointer && !preview ? hitIndexOf(bay.built, null).at(pointer, HIT_PX / pxPerMm) : undefined
+  const first = bay.built.find(({ rack }) => rack)?.part
+  const part = hit ?? selection[0] ?? (pointer ? undefined : first)
+  const at = pointer ?? bay.house.benchmark.at
+  return { ...levelStack(evaluation, part, at), evaluation }
+}
+
+interface PoleProps {
+  readonly scale: PoleScale
+}
+
+const staffTick = (y: number, isMajor: boolean) =>
+  `M${STAFF.right} ${y}H${isMajor ? STAFF.left : STAFF.right - 6}`
+
+function Staff({ scale, units }: PoleProps & { readonly units: 'feet-inches' | 'metric' }) {
+  const { majorMm, minorMm } = rulerStep(scale.pxPerMm, units)
+  const ticks = multiples(scale.lowMm, scale.highMm, minorMm)
+  const isMajor = (mm: number) => Math.round(mm / minorMm) % Math.round(majorMm / minorMm) === 0
+  const top = scale.pxOf(scale.highMm)
+  return (
+    <>
+      <rect
+        className="pole-staff"
+        x={STAFF.left}
+        y={top - 8}
+        width={STAFF.right - STAFF.left}
+        height={scale.pxOf(scale.lowMm) - top + 16}
+      />
+      <path className="pole-tick" d={ticks.map((mm) => staffTick(scale.pxOf(mm), isMajor(mm))).join('')} />
+    </>
+  )
+}
+
+/** The water that stands in the pit while the pump runs. */
+function Water({ scale, levels }: PoleProps & { readonly levels: readonly Level[] }) {
+  const running = levels.find(({ name }) => name === 'Running')
+  const bottom = levels.find(({ name }) => name === 'Bottom')
+  if (!running || !bottom) return null
+  const top = scale.pxOf(running.levelMm)
+  return (
+    <rect
+      className="pole-water"
+      x={STAFF.left}
+      y={top}
+      width={STAFF.right - STAFF.left}
+      height={Math.max(0, scale.pxOf(bottom.levelMm) - top)}
+    />
+  )
+}
+
+interface LabelsProps extends PoleProps {
+  readonly levels: readonly Level[]
+  readonly bottom: number
+  readonly write: (levelMm: number) => string
+}
+
+/** Each level with its name and value; a bent leader leads to it where the labels had to make room. */
+function Labels({ scale, levels, bottom, write }: LabelsProps) {
+  const falling = levels.toSorted((a, b) => b.levelMm - a.levelMm)
+  const wanted = falling.map(({ levelMm }) => scale.pxOf(levelMm))
+  const places = spread(wanted, LABEL_PX, HEAD + LABEL_PX / 2, bottom - LABEL_PX / 2)
+  return falling.map(({ name, levelMm }, index) => {
+    const y = wanted[index] ?? 0
+    const at = places[index] ?? y
+    return (
+      <g key={name}>
+        <path className="pole-mark" d={`M${STAFF.left} ${y}H${STAFF.right}`} />
+        <path className="pole-leader" d={`M${STAFF.right} ${y}h3L${LABEL_LEFT - 5} ${at}h3`} />
+        <text x={LABEL_LEFT} y={at - 2}>
+          {name}
+        </text>
+        <text className="pole-from" x={LABEL_LEFT} y={at + 11}>
+          {write(levelMm)}
+        </text>
+      </g>
+    )
+  })
+}
+
+/** A gap that is too small: a red bracket on the staff, with the state's shape; its word stands in the head. */
+function Short({ scale, gap: { from, to, finding } }: PoleProps & { readonly gap: ShortGap }) {
+  const [a, b] = [scale.pxOf(from.levelMm), scale.pxOf(to.levelMm)]
+  return (
+    <g>
+      <path className="pole-short" d={`M${STAFF.right} ${a}H${STAFF.left - 3}V${b}H${STAFF.right}`} />
+      <StateShape state={finding.state} x={STAFF.right + 7} y={(a + b) / 2} />
+    </g>
+  )
+}
+
+const shortWords = ({ from, to, finding }: ShortGap): string => `${finding.state}: ${from.name} to ${to.name}`
+
+const spoken = ({ whose, levels }: Stack, write: (mm: number) => string): string =>
+  `Levels of ${whose}: ${levels.map(({ name, levelMm }) => `${name} ${write(levelMm)}`).join(', ')}`
+
+/** Levels are written from the benchmark: above it bare, below it with a minus. */
+const levelWriter =
+  ({ bay }: Evaluation, writer: Writer) =>
+  (levelMm: number) =>
+    writer.length(levelMm - bay.house.benchmark.levelMm)
+
+/** The story pole: every level under the pointer on one rule, to scale, from bar top to the bottom of the pit. */
+export function StoryPole() {
+  const { evaluation, ...stack } = useStack()
+  const [units, height] = usePlannerState((state) => [state.units, state.size.height])
+  const write = useMemo(() => levelWriter(evaluation, writerFor(units, 8)), [evaluation, units])
+  const gaps = shortGaps(evaluation, stack)
+  const bottom = height - FOOT - gaps.length * 30
+  const scale = poleScale(stack.levels, HEAD + 18, bottom - 14)
+  return (
+    <aside className="story-pole" aria-label="Story pole">
+      <svg width={WIDTH} height={height} role="img" aria-label={spoken(stack, write)}>
+        <text className="pole-whose" x={STAFF.left} y={18}>
+          {clipped(stack.whose, 13, WIDTH - STAFF.left - 4)}
+        </text>
+        <text className="pole-from" x={STAFF.left} y={34}>
+          {clipped(`from ${evaluation.bay.house.benchmark.name}`, 12, WIDTH - STAFF.left - 4)}
+        </text>
+        <Staff scale={scale} units={units} />
+        <Water scale={scale} levels={stack.levels} />
+        <Labels scale={scale} levels={stack.levels} bottom={bottom} write={write} />
+        {gaps.map((gap) => (
+          <Short key={gap.finding.key} scale={scale} gap={gap} />
+        ))}
+        {gaps.map((gap, index) => (
+          <text
+            key={gap.finding.key}
+            className="pole-short-words"
+            x={STAFF.left}
+            y={bottom + 12 + index * 30}
+          >
+            {shortWords(gap)}
+          </text>
+        ))}
+      </svg>
+    </aside>
+  )
+}
