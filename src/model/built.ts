@@ -1,6 +1,7 @@
 import type { Point, Place } from '../geometry/point'
 import type { DrainFacts } from './drainFacts'
 import type { PartId } from './ids'
+import type { PitFacts } from './pitFacts'
 import type { RackFacts } from './rackFacts'
 
 /**
@@ -22,6 +23,8 @@ export interface Built {
   readonly rack?: RackFacts
   /** Only for a buried drain; its tube's path holds the invert. */
   readonly drain?: DrainFacts
+  /** Only for a pit. */
+  readonly pit?: PitFacts
 }
 
 /** How the saw hand makes a piece. */
