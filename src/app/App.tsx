@@ -1,18 +1,18 @@
 import { type DragEvent, lazy, Suspense, useEffect, useMemo, useState } from 'react'
 import { FloorPlan } from '../canvas/FloorPlan'
 import { PartsShelf } from '../sidebar/PartsShelf'
-import { Sidebar } from '../sidebar/Sidebar'
 import { usePlanner, usePlannerState } from '../store/react'
 import { type Commands, commandsOf } from './commands'
-import { Earlier } from './Earlier'
-import { NewBay } from './NewBay'
 import { Notice } from './Notice'
-import { Samples } from './Samples'
 import { shortcutFor } from './shortcuts'
 import { TopBar } from './TopBar'
 import './frame.css'
 
-// Paper writing is only needed once somebody wants a sheet.
+// What the first sight of the floor does not need comes right behind it.
+const Sidebar = lazy(async () => ({ default: (await import('../sidebar/Sidebar')).Sidebar }))
+const NewBay = lazy(async () => ({ default: (await import('./NewBay')).NewBay }))
+const Samples = lazy(async () => ({ default: (await import('./Samples')).Samples }))
+const Earlier = lazy(async () => ({ default: (await import('./Earlier')).Earlier }))
 const ExportPlan = lazy(async () => ({ default: (await import('./ExportPlan')).ExportPlan }))
 
 type Sheet = 'new' | 'samples' | 'earlier' | 'export' | undefined
@@ -84,42 +84,42 @@ export function App({ isSample }: AppProps) {
         <Notice />
       </main>
       <aside className="frame-side" aria-label="Warnings, cuts and parts">
-        <Sidebar />
-      </aside>
-      {sheet === 'new' && (
-        <NewBay
-          units={units}
-          onClose={close}
-          onMake={(layout) => {
-            commands.takeLayout(layout)
-            setIsHinting(false)
-            close()
-          }}
-        />
-      )}
-      {sheet === 'samples' && (
-        <Samples
-          onClose={close}
-          onTake={(sample) => {
-            void commands.takeSample(sample)
-            close()
-          }}
-        />
-      )}
-      {sheet === 'earlier' && (
-        <Earlier
-          onClose={close}
-          onTake={({ layoutText }) => {
-            commands.takeText(layoutText)
-            close()
-          }}
-        />
-      )}
-      {sheet === 'export' && (
         <Suspense>
-          <ExportPlan onClose={close} />
+          <Sidebar />
         </Suspense>
-      )}
+      </aside>
+      <Suspense>
+        {sheet === 'new' && (
+          <NewBay
+            units={units}
+            onClose={close}
+            onMake={(layout) => {
+              commands.takeLayout(layout)
+              setIsHinting(false)
+              close()
+            }}
+          />
+        )}
+        {sheet === 'samples' && (
+          <Samples
+            onClose={close}
+            onTake={(sample) => {
+              void commands.takeSample(sample)
+              close()
+            }}
+          />
+        )}
+        {sheet === 'earlier' && (
+          <Earlier
+            onClose={close}
+            onTake={({ layoutText }) => {
+              commands.takeText(layoutText)
+              close()
+            }}
+          />
+        )}
+        {sheet === 'export' && <ExportPlan onClose={close} />}
+      </Suspense>
     </div>
   )
 }
