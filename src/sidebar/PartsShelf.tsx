@@ -1,4 +1,4 @@
-import type { DragEvent } from 'react'
+import { type DragEvent, useState } from 'react'
 import { kinds, shelf, type ShelfItem } from '../parts/index'
 import { usePlanner, usePlannerState } from '../store/react'
 import { PartSymbol } from './symbols'
@@ -7,11 +7,18 @@ import './shelf.css'
 /** What a drag from the shelf carries: `kind/preset`. */
 const DRAG_TYPE = 'application/x-kerf-and-fall-part'
 
+const HOW_TO = 'Drag a part on to the floor, or press it and then the place for it.'
+
 const placingOf = ({ kind, preset }: ShelfItem): string => `${kind.kind}/${preset.id}`
 
 const groups = kinds.map((kind) => ({ kind, items: shelf.filter((item) => item.kind === kind) }))
 
-function Item({ item }: { readonly item: ShelfItem }) {
+interface ItemProps {
+  readonly item: ShelfItem
+  readonly onLook: () => void
+}
+
+function Item({ item, onLook }: ItemProps) {
   const planner = usePlanner()
   const placing = placingOf(item)
   const isTaken = usePlannerState((state) => state.tool === 'place' && state.placing === placing)
@@ -22,11 +29,19 @@ function Item({ item }: { readonly item: ShelfItem }) {
     take()
   }
   return (
-    <button className="shelf-item" aria-pressed={isTaken} draggable onDragStart={startDrag} onClick={take}>
+    <button
+      className="shelf-item"
+      aria-pressed={isTaken}
+      draggable
+      onDragStart={startDrag}
+      onClick={take}
+      onPointerEnter={onLook}
+      onFocus={onLook}
+    >
       <PartSymbol kind={item.kind.kind} preset={item.preset.id} />
       <span>
-        <b>{item.preset.title}</b>
-        <small>{item.preset.hint}</small>
+        {item.preset.title}
+        <span className="only-heard">: {item.preset.hint}</span>
       </span>
     </button>
   )
@@ -34,16 +49,20 @@ function Item({ item }: { readonly item: ShelfItem }) {
 
 /** All that can be set down on the floor: drag it there, or take it with a press and place it with the pointer or the keys. */
 export function PartsShelf() {
+  const [looked, setLooked] = useState<ShelfItem>()
   return (
     <div className="shelf">
       {groups.map(({ kind, items }) => (
         <section key={kind.kind} aria-label={kind.title}>
           <h2>{kind.title}</h2>
           {items.map((item) => (
-            <Item key={item.preset.id} item={item} />
+            <Item key={item.preset.id} item={item} onLook={() => setLooked(item)} />
           ))}
         </section>
       ))}
+      <p className="shelf-hint" aria-hidden="true">
+        {looked ? looked.preset.hint : HOW_TO}
+      </p>
     </div>
   )
 }

@@ -30,7 +30,7 @@ export function Sidebar() {
       <TabList className="sidebar-tabs" aria-label="Sidebar">
         <Tab id="warnings">Warnings {count(warnings)}</Tab>
         <Tab id="cuts">Cuts</Tab>
-        <Tab id="part">{selected > 0 ? <>Part {count(selected)}</> : 'Bay'}</Tab>
+        <Tab id="part">{selected > 0 ? <>Part {selected > 1 && count(selected)}</> : 'Bay'}</Tab>
         <Tab id="list">List {count(parts)}</Tab>
       </TabList>
       <TabPanel id="warnings" className="sidebar-panel">
