@@ -8,6 +8,7 @@ import { cautionBlock } from './footer'
 import { LETTERS } from './ink'
 import { keyBlock } from './key'
 import { northBlock } from './north'
+import type { Units } from '../units/length'
 import type { Plan } from './plan'
 import type { SheetOptions } from './sheet'
 import { acceptedBlock, stateBlock, stateOf } from './state'
@@ -42,49 +43,60 @@ const readingNote = ({ bay: { house } }: Evaluation, write: Words): string =>
   'lines at its high end. Aisles are measured leaf to leaf. ' +
   `BM, benchmark: ${house.benchmark.name}, ${write.length(house.benchmark.valueMm)}.`
 
-/** Key, state of the plan, words of caution and title block of the sheet `name`. `drawn` is what the key explains. */
+/** What one sheet puts in its column. */
+interface Told {
+  /** Title and code of the sheet. */
+  readonly name: string
+  /** Marks that the key explains. */
+  readonly drawn: readonly Mark[]
+  /** What the sheet could not show. */
+  readonly notes: readonly string[]
+}
+
+const SEEN = ['Floor plan, seen from above.', 'A written size comes before', 'one scaled off the drawing.']
+
+/** North, key, how to read the sheet, and words of caution. */
+const explained = (
+  told: Told,
+  evaluation: Evaluation,
+  plan: Plan,
+  units: Units,
+  widthMm: number,
+  write: Words,
+) =>
+  stacked([
+    northBlock(evaluation.bay.house.northDegrees, SEEN),
+    keyBlock(told.drawn, widthMm),
+    gap(1),
+    ...[readingNote(evaluation, write), ...told.notes].map((note) => paragraph(note, widthMm, LETTERS.small)),
+    gap(APART_MM),
+    cautionBlock(evaluation, plan.paper, units, widthMm),
+  ])
+
+/** Key, words of caution, state of the plan and title block. What is open gets the room that the rest leaves. */
 export const columnOf = (
-  name: string,
+  told: Told,
   evaluation: Evaluation,
   plan: Plan,
   options: SheetOptions,
-  drawn: readonly Mark[],
   write: Words,
 ): Column => {
   const room = plan.rooms.column
   const widthMm = room.x1 - room.x0 - 2 * INSET_MM
   const rows = cells(evaluation, plan, options)
-  const state = stateOf(evaluation)
-  const { northDegrees } = evaluation.bay.house
-  const before = stacked([
-    northBlock(northDegrees, [
-      'Floor plan, seen from above.',
-      'Numbers are sizes as built,',
-      'not as drawn: do not scale.',
-    ]),
-    keyBlock(drawn, widthMm),
-    gap(1),
-    paragraph(readingNote(evaluation, write), widthMm, LETTERS.small),
-    gap(APART_MM),
-    cautionBlock(evaluation, plan.paper, options.units, widthMm),
-  ])
-  const top = room.y1 - 2
+  const before = explained(told, evaluation, plan, options.units, widthMm, write)
   const bar = scaleBar(plan.scale.ratio, options.units, write)
+  const top = room.y1 - 2
   const barTop = room.y0 + titleBlockHeight(rows.length) + bar.heightMm
   const leftMm = top - before.heightMm - barTop - APART_MM
+  const state = stateOf(evaluation)
   const accepted = acceptedBlock(state, widthMm, leftMm - LEAST_STATE_MM, write)
   const { block, numbered } = stateBlock(state, widthMm, leftMm - accepted.heightMm, write)
-  const names = {
-    title: evaluation.layout.title,
-    place: evaluation.layout.settings.place,
-    sheet: name,
-  }
-  return {
-    marks: [
-      ...stacked([before, accepted, block]).draw(room.x0 + INSET_MM, top),
-      ...bar.draw(room.x0, barTop),
-      ...titleBlock(names, rows, room),
-    ],
-    numbered,
-  }
+  const { title, settings } = evaluation.layout
+  const marks = [
+    ...stacked([before, accepted, block]).draw(room.x0 + INSET_MM, top),
+    ...bar.draw(room.x0, barTop),
+    ...titleBlock({ title, place: settings.place, sheet: told.name }, rows, room),
+  ]
+  return { marks, numbered }
 }

@@ -5,17 +5,16 @@ import type { OrientedPaper } from '../drawing/paper'
 import type { Evaluation } from '../evaluate/evaluation'
 import { boxOf, type Box } from '../geometry/box'
 import type { Mark } from '../model/drawing'
-import type { Finding } from '../model/finding'
 import { writerFor } from '../units/writer'
 import { aisleMarks } from './aisleMarks'
 import { checkBar } from './bars'
-import { clearWords, textBox } from './clearWords'
+import { clearWords, textBox, type ClearWords } from './clearWords'
 import { columnOf } from './column'
 import { flags } from './flags'
 import { benchmarkWords, fallWords, pitWords } from './floorLabels'
 import { floorGrid } from './floorGrid'
 import { footerBlock } from './footer'
-import { lettered, LETTERS, panel } from './ink'
+import { panel } from './ink'
 import { clearNames, isText, partShapes, partWords } from './partNames'
 import { planOf, type Plan } from './plan'
 import { rowRuns, type RowRun } from './rowRuns'
@@ -52,14 +51,16 @@ const standingMarks = (evaluation: Evaluation, plan: Plan, rows: readonly RowRun
   ...runningDimensions(plan, rows, evaluation.bay.house.outline, write),
 ]
 
-/** Aisle widths, names and flags, each clear of what is lettered already, and how many widths found no room. */
-const labelMarks = (
-  evaluation: Evaluation,
-  plan: Plan,
-  standing: readonly Mark[],
-  numbered: readonly Finding[],
-  write: Words,
-): { marks: Mark[]; leftOut: number } => {
+interface Labels {
+  readonly marks: readonly Mark[]
+  /** Aisle widths that found no room. */
+  readonly leftOut: number
+  /** Keeps clear of these what is lettered after them. */
+  readonly words: ClearWords
+}
+
+/** Aisle widths and names, each clear of what is lettered already. In mm of floor. */
+const labelsOf = (evaluation: Evaluation, plan: Plan, standing: readonly Mark[], write: Words): Labels => {
   const { ratio } = plan.scale
   const { rows, others } = partWords(evaluation, ratio)
   const taken = [...standing.filter(isText), ...rows].map((mark) => textBox(mark, ratio))
@@ -74,23 +75,15 @@ const labelMarks = (
     ...pitWords(evaluation, ratio, words),
     ...benchmarkWords(evaluation, ratio, words, write),
     ...fallWords(evaluation, ratio, words, write),
-    ...flags(numbered, ratio, words),
   ]
-  return { marks, leftOut: aisles.leftOut }
+  return { marks, leftOut: aisles.leftOut, words }
 }
 
 /** What the sheet could not show, said on the sheet. */
-const shortcomings = ({ isCut, scale, rooms: { drawing } }: Plan, leftOut: number): Mark[] => {
-  const notes = [
-    ...(isCut ? [`At ${scale.words} not all of the bay fits this paper: its edges are cut off.`] : []),
-    ...(leftOut > 0
-      ? [`Aisle widths that find no room at this scale: ${leftOut}. Take a larger paper.`]
-      : []),
-  ]
-  return notes.map((text, i) =>
-    lettered(text, { x: drawing.x0 + INSET_MM, y: drawing.y1 - 3 - i * 3.6 }, LETTERS.body),
-  )
-}
+const shortcomings = ({ isCut, scale }: Plan, leftOut: number): string[] => [
+  ...(isCut ? [`At ${scale.words} not all of the bay fits this paper: its edges are cut off.`] : []),
+  ...(leftOut > 0 ? [`Aisle widths that find no room at this scale: ${leftOut}. Take a larger paper.`] : []),
+]
 
 const frameMarks = ({ rooms: { frame, column, footer } }: Plan): Mark[] => [
   panel(column, 'outline', 'none'),
@@ -105,15 +98,22 @@ const drawPage = (evaluation: Evaluation, options: SheetOptions): Page => {
   const { footer } = plan.rooms
   const rows = rowRuns(evaluation.bay.built)
   const standing = standingMarks(evaluation, plan, rows, write)
-  const column = columnOf(`${TITLE} (${CODE})`, evaluation, plan, options, standing, write)
-  const labels = labelMarks(evaluation, plan, standing, column.numbered, write)
+  const labels = labelsOf(evaluation, plan, standing, write)
+  const notes = shortcomings(plan, labels.leftOut)
+  const column = columnOf(
+    { name: `${TITLE} (${CODE})`, drawn: standing, notes },
+    evaluation,
+    plan,
+    options,
+    write,
+  )
+  const numbers = flags(column.numbered, plan.scale.ratio, labels.words)
   const ground = [...houseMarks(evaluation.bay.house), ...floorGrid(plan, options.units)]
   const furniture = [
     ...frameMarks(plan),
     ...column.marks,
     ...checkBar(plan.rooms.check, options.units, write),
     ...foot(plan.paper).draw(footer.x0 + INSET_MM, footer.y1),
-    ...shortcomings(plan, labels.leftOut),
   ]
   return {
     title: `${evaluation.layout.title}: floor sheet, issue ${options.issue}`,
@@ -121,7 +121,7 @@ const drawPage = (evaluation: Evaluation, options: SheetOptions): Page => {
     units: options.units,
     items: [
       {
-        marks: [...ground, ...standing, ...labels.marks],
+        marks: [...ground, ...standing, ...labels.marks, ...numbers],
         placement: plan.placement,
         clip: plan.rooms.drawing,
       },
