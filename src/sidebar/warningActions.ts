@@ -1,7 +1,9 @@
 import type { Words } from '../checks/context'
 import { mendWords } from '../checks/words'
 import { applyMend } from '../layout/mend'
+import type { Layout } from '../layout/schema'
 import type { Finding, Mend } from '../model/finding'
+import type { PartId } from '../model/ids'
 import type { Planner } from '../store/planner'
 import { centredOn } from '../store/view'
 
@@ -15,16 +17,17 @@ export const jumpTo = ({ store, select, set }: Planner, { key, parts, at }: Find
   set({ finding: key, view: centredOn(view, at, size, JUMP_PX_PER_MM) })
 }
 
-/** Makes a finding's mend; says so where it can't be made, such as for a part that is locked in place. */
+/** Parts that a mend would move and that are locked in place. To move the rest of a block without them would tear it apart. */
+const lockedIn = (mend: Mend, { parts }: Layout): readonly PartId[] =>
+  mend.kind === 'move'
+    ? parts.filter(({ id, locked }) => locked && mend.parts.includes(id)).map(({ id }) => id)
+    : []
+
+/** Makes a finding's mend; says so where a part that is locked in place stands in its way. */
 export const mendNow = (planner: Planner, finding: Finding, mend: Mend, words: Words): void => {
   const label = mendWords(mend, finding, words)
-  const before = planner.store.getState().layout
-  planner.commit(label, (layout) => applyMend(layout, mend))
-  if (planner.store.getState().layout === before)
-    planner.set({
-      notice: {
-        tone: 'trouble',
-        text: `${label}: this changed nothing. A part that is locked in place stays where it is; unlock it first.`,
-      },
-    })
+  const locked = lockedIn(mend, planner.store.getState().layout).map(words.name)
+  if (locked.length === 0) return planner.commit(label, (layout) => applyMend(layout, mend))
+  const text = `Locked in place: ${locked.join(', ')}. Nothing was moved; unlock first, then mend.`
+  planner.set({ notice: { tone: 'trouble', text } })
 }

@@ -1,0 +1,119 @@
+import { describe, expect, test } from 'vitest'
+import { evaluate } from '../../src/evaluate/evaluate'
+import type { CutList } from '../../src/model/cutList'
+import {
+  boardWords,
+  boughtWords,
+  boundWords,
+  cutText,
+  howCut,
+  unitOfStock,
+  wasteWords,
+} from '../../src/sidebar/cutWords'
+import { memberName } from '../../src/sidebar/memberNames'
+import { inches } from '../../src/units/length'
+import { scenarios } from '../support/scenarios'
+
+const UNITS = 'feet-inches'
+
+const line = (cut: CutList['lines'][number]['cut']) => ({
+  marks: ['GB'],
+  lengthMm: inches(60),
+  count: 1,
+  cut,
+})
+
+const list = (changes: Partial<CutList>): CutList => ({
+  stock: 'lumber-2x4',
+  title: '2x4 lumber',
+  lines: [],
+  boards: [],
+  bought: [],
+  netMm: 0,
+  boughtMm: 0,
+  boundMm: 0,
+  tooLong: [],
+  ...changes,
+})
+
+describe('how a piece is cut', () => {
+  test.each([
+    ['lumber-2x4', { kind: 'equal-parts', parts: 2, stockMm: inches(144) }, 'halve a 12 ft board'],
+    ['lumber-2x4', { kind: 'equal-parts', parts: 3, stockMm: inches(144) }, '3 equal parts of a 12 ft board'],
+    ['conduit-3/4', { kind: 'uncut', stockMm: inches(120) }, 'whole 10 ft stick'],
+    ['lumber-2x4', { kind: 'exact' }, 'measure'],
+  ] as const)('of %s', (stock, cut, words) => {
+    expect(howCut(line(cut), stock, UNITS)).toBe(words)
+  })
+
+  test('is said of boards, sticks and coils', () => {
+    expect(['lumber-2x4', 'conduit-1', 'pe-1'].map(unitOfStock)).toEqual(['board', 'stick', 'coil'])
+  })
+})
+
+test('boards cut alike are one line, with the pieces as they lie on the board', () => {
+  const half = { lengthMm: inches(71 + 15 / 16), count: 2, marks: ['RS-p'] }
+  expect(boardWords({ stockMm: inches(144), count: 66, pieces: [half], offcutMm: 0 }, UNITS)).toBe(
+    '66 x 12 ft: 71-15/16" | 71-15/16"',
+  )
+  const cross = { lengthMm: inches(43.5), count: 3, marks: ['BX'] }
+  expect(boardWords({ stockMm: inches(144), count: 53, pieces: [cross], offcutMm: inches(13) }, UNITS)).toBe(
+    '53 x 12 ft: 43-1/2" | 43-1/2" | 43-1/2", offcut 13"',
+  )
+  const tube = { lengthMm: inches(36), count: 33, marks: ['microtube'] }
+  expect(boardWords({ stockMm: inches(1200), count: 14, pieces: [tube], offcutMm: inches(12) }, UNITS)).toBe(
+    '14 x 100 ft: 33 x 36", offcut 12"',
+  )
+})
+
+test('what is bought and wasted', () => {
+  const cuts = list({
+    bought: [
+      { stockMm: inches(144), count: 119 },
+      { stockMm: inches(120), count: 80 },
+    ],
+    netMm: 969,
+    boughtMm: 1000,
+  })
+  expect(boughtWords(cuts, UNITS)).toBe('119 x 12 ft + 80 x 10 ft')
+  expect(wasteWords(cuts)).toBe('3.1 %')
+  expect(wasteWords(list({}))).toBe('0.0 %')
+})
+
+test('a plan is called the best only where the bound proves it', () => {
+  const proved = list({ boughtMm: inches(1440), boundMm: inches(1440) })
+  expect(boundWords(proved, UNITS)).toBe('No plan buys less.')
+  const open = list({ boughtMm: inches(1440), boundMm: inches(1416) })
+  expect(boundWords(open, UNITS)).toBe(
+    'A first good plan: it buys 120 ft, and no plan can buy less than 118 ft.',
+  )
+})
+
+test('every member of every sample has a name beside its mark', () => {
+  for (const build of Object.values(scenarios))
+    for (const { lines } of evaluate(build()).cuts)
+      for (const mark of lines.flatMap(({ marks }) => marks))
+        if (/[A-Z]/.test(mark)) expect(memberName(mark), mark).not.toBe(mark)
+})
+
+test('the text of a list says what to buy, what to cut, what can not be cut, and how', () => {
+  const cuts = list({
+    bought: [{ stockMm: inches(120), count: 1 }],
+    lines: [{ ...line({ kind: 'exact' }), count: 2 }],
+    tooLong: [{ ...line({ kind: 'exact' }), marks: ['BR'], lengthMm: inches(200) }],
+    boards: [
+      {
+        stockMm: inches(120),
+        count: 1,
+        pieces: [{ lengthMm: inches(50), count: 2, marks: ['GB'] }],
+        offcutMm: 0,
+      },
+    ],
+  })
+  expect(cutText([cuts], UNITS).split('\n')).toEqual([
+    '2x4 lumber: buy 1 x 10 ft',
+    '    2          60"  GB  (measure)',
+    '    1         200"  BR  (measure) - longer than any stock',
+    '  1 x 10 ft: 50" | 50"',
+  ])
+})

@@ -1,0 +1,61 @@
+import { describe, expect, test } from 'vitest'
+import { houseSchema } from '../../src/layout/house'
+import { settingsSchema } from '../../src/layout/settings'
+import { kinds } from '../../src/parts/index'
+import { rackRowSchema } from '../../src/parts/rack-row/schema'
+import { fieldList, grouped } from '../../src/sidebar/fieldList'
+import { onTick, inches } from '../../src/units/length'
+
+/** Changed on the plan or by an action, so without words in the schema. */
+const onThePlan = ['id', 'kind', 'at', 'heading', 'points', 'takenOut']
+
+describe.each(kinds.map((kind) => ({ name: kind.kind, kind })))('the inspector of a $name', ({ kind }) => {
+  const fields = fieldList(kind.schema)
+  const part = kind.create(`${kind.kind}-1`, 'A', { x: 0, y: 0 }, kind.presets[0]!)
+
+  test('shows every field that the part has, but what is changed on the plan', () => {
+    expect(fields.map(({ key }) => key).sort()).toEqual(
+      Object.keys(part)
+        .filter((key) => !onThePlan.includes(key))
+        .sort(),
+    )
+  })
+
+  test('offers the value that the part holds among the words of each choice', () => {
+    for (const { key, meta, choices } of fields)
+      if (meta.unit === 'choice') {
+        expect(choices.map(({ value }) => value)).toContain(Reflect.get(part, key))
+        expect(new Set(choices.map(({ words }) => words)).size).toBe(choices.length)
+      } else expect(choices).toEqual([])
+  })
+
+  test('lets no field be empty but one that says what then happens', () => {
+    for (const { key, whenNull, startMm } of fields) {
+      const taken = kind.schema.safeParse({ ...part, [key]: null })
+      expect(taken.success, key).toBe(whenNull !== undefined)
+      if (whenNull !== undefined)
+        expect(kind.schema.safeParse({ ...part, [key]: startMm }).success).toBe(true)
+    }
+  })
+
+  test('puts each field under one heading', () => {
+    const groups = grouped(fields)
+    expect(groups.flatMap((group) => group.fields.map(({ key }) => key)).sort()).toEqual(
+      fields.map(({ key }) => key).sort(),
+    )
+    expect(new Set(groups.map(({ title }) => title)).size).toBe(groups.length)
+  })
+})
+
+test('a riser left to the levels starts from 66 in when it is taken back', () => {
+  const riser = fieldList(rackRowSchema).find(({ key }) => key === 'riserMm')
+  expect(riser).toMatchObject({ whenNull: 'As long as the levels ask', startMm: onTick(inches(66)) })
+})
+
+test('settings and house give fields too; their lists are left to tables', () => {
+  const settings = fieldList(settingsSchema).map(({ key }) => key)
+  expect(settings).toContain('cartMm')
+  expect(settings).not.toContain('accepted')
+  expect(fieldList(houseSchema).map(({ key }) => key)).toEqual(['headroomMm'])
+  expect(fieldList(houseSchema.shape.benchmark).map(({ key }) => key)).toEqual(['name', 'valueMm', 'levelMm'])
+})

@@ -1,0 +1,51 @@
+import { describe, expect, test } from 'vitest'
+import { fieldText, fieldWriter, readField } from '../../src/sidebar/fieldText'
+
+const writer = fieldWriter('feet-inches')
+
+describe('a field holds in words', () => {
+  test.each([
+    ['length', 11.90625, `15/32"`], // 15/32 in at 25.4 mm an inch
+    ['length', 1676.4, `5' 6"`],
+    ['level', -209.55, `-8-1/4"`],
+    ['fall', 1000 / 96, '1/8 in/ft'], // 1/8 in in 12 in
+    ['count', 3, '3'],
+    ['share', -12.5, '-12.5'],
+    ['text', 'Row 4', 'Row 4'],
+    ['length', null, ''],
+  ] as const)('%s %s as %s', (unit, value, words) => {
+    expect(fieldText(unit, value, writer)).toBe(words)
+  })
+})
+
+describe('a field takes', () => {
+  test.each([
+    ['length', `5' 6"`, 1676.4],
+    ['level', '-8 1/4', -209.55],
+    ['count', ' 12 ', 12],
+    ['share', '-12.5', -12.5],
+    ['text', 'Row 4', 'Row 4'],
+  ] as const)('%s “%s”', (unit, text, value) => {
+    expect(readField(unit, text, 'feet-inches')).toEqual({ ok: true, value })
+  })
+
+  test('a fall in the units of the reader', () => {
+    expect(readField('fall', '10', 'metric')).toEqual({ ok: true, value: 10 })
+    const perFoot = readField('fall', '1/8', 'feet-inches')
+    expect(perFoot.ok && Number(perFoot.value)).toBeCloseTo(10.4167, 3)
+  })
+})
+
+describe('a field refuses with a sentence', () => {
+  test.each([
+    ['count', '3.5'],
+    ['count', '-1'],
+    ['count', ''],
+    ['share', 'north'],
+    ['length', 'long'],
+    ['fall', 'steep'],
+  ] as const)('%s “%s”', (unit, text) => {
+    const read = readField(unit, text, 'feet-inches')
+    expect(!read.ok && read.sentence).toMatch(/^[A-Z“].*\.$/)
+  })
+})
