@@ -1,10 +1,13 @@
 import { useEffect, useId, useRef, useState, type RefObject } from 'react'
 import { useStore } from 'zustand'
 import { usePlanner, usePlannerState } from '../store/react'
+import { writerFor } from '../units/writer'
 import { FloorStage } from './FloorStage'
 import './floorPlan.css'
 import { createGestures, type Gestures } from './gestures'
 import { keyHelp } from './keys'
+import { movedIn } from './moved'
+import { carriedWords } from './spoken'
 import { StoryPole } from './StoryPole'
 import { toolOf } from './tools/index'
 import { showHeld, useKeys } from './useKeys'
@@ -47,13 +50,29 @@ const usePlacing = (paper: RefObject<HTMLElement | null>, gestures: Gestures) =>
   }, [paper, planner, gestures, placing])
 }
 
+/** The live distances of what is dragged, for who cannot see them. */
+function Carried() {
+  const [layout, preview, evaluation, units] = usePlannerState((state) => [
+    state.layout,
+    state.preview,
+    state.evaluation,
+    state.units,
+  ])
+  const words = preview ? carriedWords(evaluation, movedIn(layout, preview), writerFor(units)) : ''
+  return (
+    <p className="only-heard" role="status" aria-label="While dragging">
+      {words}
+    </p>
+  )
+}
+
 /** The floor plan to scale: the story pole at its left edge, then the paper that all tools work on. */
 export function FloorPlan() {
   const planner = usePlanner()
   const [gestures] = useState(() => createGestures(planner))
   const paper = useRef<HTMLDivElement>(null)
   const help = useId()
-  const [tool, title] = usePlannerState((state) => [state.tool, state.layout.title])
+  const [tool, title, view] = usePlannerState((state) => [state.tool, state.layout.title, state.view])
   const cursor = useStore(gestures.shown, (shown) => shown.cursor)
   const pointing = usePointing(paper, gestures)
   const { said, onKeyDown } = useKeys(gestures)
@@ -66,6 +85,8 @@ export function FloorPlan() {
         ref={paper}
         className="floor-plan-paper"
         role="application"
+        // For whoever drives the page from outside: floor place of the top left corner, mm, and px a mm.
+        data-view={`${view.x},${view.y},${view.pxPerMm}`}
         tabIndex={0}
         aria-label={`Floor plan of ${title}`}
         aria-describedby={help}
@@ -81,6 +102,7 @@ export function FloorPlan() {
       <p className="only-heard" role="status">
         {said}
       </p>
+      <Carried />
     </div>
   )
 }

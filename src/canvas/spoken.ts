@@ -1,14 +1,11 @@
-import type { Aisle } from '../checks/aisles'
-import { stateFor } from '../checks/found'
+import { type Aisle, aisleState } from '../checks/aisles'
 import type { Evaluation } from '../evaluate/evaluation'
-import type { StateWord } from '../model/finding'
 import type { PartId } from '../model/ids'
 import type { Writer } from '../units/writer'
 import { nameOf, namesOf } from './partNames'
 
-/** Fits, Tight or Clash. */
-export const aisleState = ({ widthMm, needMm, clashBelowMm }: Aisle): StateWord =>
-  stateFor('fit', widthMm, needMm, clashBelowMm)
+/** More distances than this at once are a thicket: the tightest are told. */
+export const MOST_AISLES = 8
 
 /** What stands across an aisle from one of its two. */
 export const acrossFrom = (aisle: Aisle, part: PartId, { layout }: Evaluation): string => {
@@ -26,13 +23,28 @@ export const aislesAround = ({ bay }: Evaluation, ids: readonly PartId[]): reado
     .toSorted((a, b) => a.widthMm - a.needMm - (b.widthMm - b.needMm))
 }
 
-/** The aisle that most needs saying: `aisle to Post 22", Tight`. */
+/** One aisle of what is chosen: `aisle to Post 22", Tight`. */
+const aisleWords = (
+  aisle: Aisle,
+  evaluation: Evaluation,
+  ids: readonly PartId[],
+  { onTape }: Writer,
+): string => {
+  const inside = ids.includes(aisle.row) ? aisle.row : (aisle.other ?? aisle.row)
+  return `aisle to ${acrossFrom(aisle, inside, evaluation)} ${onTape(aisle.widthMm)}, ${aisleState(aisle)}`
+}
+
+/** The aisle that most needs saying. */
 const tightestWords = (evaluation: Evaluation, ids: readonly PartId[], writer: Writer): string => {
   const [aisle] = aislesAround(evaluation, ids)
-  if (!aisle) return ''
-  const inside = ids.includes(aisle.row) ? aisle.row : (aisle.other ?? aisle.row)
-  const width = writer.onTape(aisle.widthMm)
-  return `; aisle to ${acrossFrom(aisle, inside, evaluation)} ${width}, ${aisleState(aisle)}`
+  return aisle ? `; ${aisleWords(aisle, evaluation, ids, writer)}` : ''
+}
+
+/** What a screen reader says while things are carried: `N2: aisle to Post 22", Tight; aisle to N1 40", Fits`. */
+export const carriedWords = (evaluation: Evaluation, ids: readonly PartId[], writer: Writer): string => {
+  const aisles = aislesAround(evaluation, ids).slice(0, MOST_AISLES)
+  const words = aisles.map((aisle) => aisleWords(aisle, evaluation, ids, writer))
+  return words.length > 0 ? `${namesOf(evaluation.layout, ids)}: ${words.join('; ')}` : ''
 }
 
 const compassWords = (dxMm: number, dyMm: number, writer: Writer): string =>
