@@ -1,15 +1,18 @@
-import type { Aisle } from '../checks/aisles'
+import { type Aisle, aisleState } from '../checks/aisles'
 import type { Point } from '../geometry/point'
 import type { Evaluation } from '../evaluate/evaluation'
 import type { StateWord } from '../model/finding'
 import type { PartId } from '../model/ids'
 import type { Writer } from '../units/writer'
-import { aislesAround, aisleState } from './spoken'
+import { namesOf } from './partNames'
+import { aislesAround, besideOf } from './spoken'
 
 /** A live distance on the floor, leaf to leaf, with its state. */
 export interface Distance {
   readonly from: Point
   readonly to: Point
+  /** Name of what stands across. */
+  readonly beside: string
   readonly words: string
   readonly state: StateWord
 }
@@ -40,6 +43,16 @@ export const distancesOf = (evaluation: Evaluation, ids: readonly PartId[], writ
   oneASide(aislesAround(evaluation, ids))
     .slice(0, MOST)
     .map((aisle) => {
+      const { from, to, widthMm } = aisle
       const state = aisleState(aisle)
-      return { from: aisle.from, to: aisle.to, words: `${widthWords(aisle.widthMm, writer)} ${state}`, state }
+      const beside = besideOf(aisle, ids, evaluation)
+      return { from, to, beside, words: `${widthWords(widthMm, writer)} ${state}`, state }
     })
+
+/** The same distances as a screen reader says them: `N2: aisle to Post 22" Tight; aisle to N1 40" Fits`. */
+export const carriedWords = (evaluation: Evaluation, ids: readonly PartId[], writer: Writer): string => {
+  const words = distancesOf(evaluation, ids, writer).map(
+    ({ beside, words: wide }) => `aisle to ${beside} ${wide}`,
+  )
+  return words.length > 0 ? `${namesOf(evaluation.layout, ids)}: ${words.join('; ')}` : ''
+}
