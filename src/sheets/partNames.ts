@@ -54,10 +54,10 @@ export const partShapes = ({ bay, marksOf }: Evaluation): Mark[] => {
   return marks.filter((mark) => !isText(mark))
 }
 
-/** Steps aside in letter heights along and across the words: where they are, then ever further. */
-const STEPS: readonly Point[] = [0, 1.4, -1.4, 2.8, -2.8, 4.2, -4.2]
-  .flatMap((across) => [0, 3, -3, 7, -7].map((along) => ({ x: along, y: across })))
-  .toSorted((a, b) => Math.hypot(a.x / 2, a.y) - Math.hypot(b.x / 2, b.y))
+/** Steps aside in letter heights, along and across the words, nearest first. A name further off would seem another part's. */
+const STEPS: readonly Point[] = [0, 1.4, -1.4, 2.8, -2.8]
+  .flatMap((across) => [0, 2, -2, 4, -4].map((along) => ({ x: along, y: across })))
+  .toSorted((a, b) => Math.hypot(a.x, a.y) - Math.hypot(b.x, b.y))
 
 const aside = (mark: TextMark, { x, y }: Point, ratio: number): TextMark => {
   const letter = mark.paperMm * ratio
@@ -65,9 +65,11 @@ const aside = (mark: TextMark, { x, y }: Point, ratio: number): TextMark => {
   return { ...mark, at: { x: mark.at.x + dx * letter, y: mark.at.y + dy * letter } }
 }
 
-/** Names where they are clear of other words, as near to their part as that allows. */
+/** Names where they are clear of other words, at their part. Short names go first: a pit's can't slide along it as a pipe's can. */
 export const clearNames = (names: readonly TextMark[], ratio: number, words: ClearWords): TextMark[] =>
-  names.flatMap((name) => {
-    const tries = STEPS.map((step) => aside(name, step, ratio))
-    return words.first(tries, (mark) => [textBox(mark, ratio)]) ?? []
-  })
+  names
+    .toSorted((a, b) => a.text.length - b.text.length)
+    .flatMap((name) => {
+      const tries = STEPS.map((step) => aside(name, step, ratio))
+      return words.first(tries, (mark) => [textBox(mark, ratio)]) ?? []
+    })
