@@ -1,13 +1,17 @@
-import { useMemo } from 'react'
+import { useMemo, useState } from 'react'
 import { Stage } from 'react-konva/lib/ReactKonvaCore'
+import { steadyList } from '../model/remember'
 import { usePlannerState } from '../store/react'
-import { drawnParts } from './drawnParts'
+import { drawnParts, type DrawnPart } from './drawnParts'
 import type { Gestures } from './gestures'
 import { lensOf } from './lens'
 import { movedIn } from './moved'
 import { OverlayLayer } from './OverlayLayer'
 import { StaticLayer } from './StaticLayer'
 import { useTheme } from './useTheme'
+
+/** From here on a whole bay takes longer to draw than a frame lasts, on a tablet without a graphics card. */
+const HEAVY_TOWERS = 2000
 
 /** The floor and what lies over it, on two canvases: one that stands still, one that follows the pointer. */
 export function FloorStage({ gestures }: { readonly gestures: Gestures }) {
@@ -23,13 +27,15 @@ export function FloorStage({ gestures }: { readonly gestures: Gestures }) {
   const lens = useMemo(() => lensOf(view, size, theme, units), [view, size, theme, units])
   const moved = useMemo(() => movedIn(layout, preview), [layout, preview])
   const parts = useMemo(() => drawnParts(evaluation), [evaluation])
+  const [steady] = useState(() => steadyList<DrawnPart>())
   const isMoved = new Set(moved)
   return (
     <Stage width={size.width} height={size.height} listening={false}>
       <StaticLayer
         lens={lens}
         house={evaluation.bay.house}
-        parts={parts.filter(({ id }) => !isMoved.has(id))}
+        parts={steady(parts.filter(({ id }) => !isMoved.has(id)))}
+        isHeavy={evaluation.towers > HEAVY_TOWERS}
       />
       <OverlayLayer
         lens={lens}

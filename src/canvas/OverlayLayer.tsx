@@ -1,4 +1,4 @@
-import { useMemo, useRef } from 'react'
+import { useLayoutEffect, useMemo, useRef } from 'react'
 import { Group, Layer, Shape } from 'react-konva/lib/ReactKonvaCore'
 import { useStore } from 'zustand'
 import type { CanvasLike } from '../drawing/paint'
@@ -11,9 +11,11 @@ import { distancesOf } from './distances'
 import type { DrawnPart } from './drawnParts'
 import type { Gestures } from './gestures'
 import { handlesOf } from './hit'
+import { drawLabels, type Label, type Slip } from './label'
 import { floorTransform, type Lens } from './lens'
 import { MarksShape } from './MarksShape'
 import {
+  distanceLabel,
   drawChosen,
   drawDistance,
   drawFinding,
@@ -21,9 +23,11 @@ import {
   drawHandles,
   drawMarquee,
   drawMeasure,
-  drawNotes,
+  findingLabel,
+  measureLabel,
+  noteLabels,
 } from './overlayPaint'
-import { drawRulers } from './rulers'
+import { RULER_PX, drawRulers } from './rulers'
 import type { Overlay } from './tools/tool'
 
 interface Seen {
@@ -37,26 +41,48 @@ interface Seen {
   readonly finding: string | undefined
 }
 
-const drawGesture = (ctx: CanvasLike, { lens, overlay, pointer }: Seen) => {
-  const { guides = [], marquee, measure, note } = overlay
+const drawGesture = (ctx: CanvasLike, { lens, overlay }: Seen) => {
+  const { guides = [], marquee, measure } = overlay
   for (const guide of guides) drawGuide(ctx, lens, guide)
   if (marquee) drawMarquee(ctx, lens, marquee)
   if (measure) drawMeasure(ctx, lens, measure)
-  const notes = [...(note === undefined ? [] : [note]), ...guides.map(({ reason }) => reason)]
-  if (pointer) drawNotes(ctx, lens, pointer, notes)
 }
+
+const gestureLabels = ({ lens, overlay, pointer }: Seen): Label[] => {
+  const { guides = [], measure, note } = overlay
+  const notes = [...(note === undefined ? [] : [note]), ...guides.map(({ reason }) => reason)]
+  return [
+    ...(measure ? [measureLabel(lens, measure)] : []),
+    ...(pointer ? noteLabels(lens, pointer, notes) : []),
+  ]
+}
+
+/** Words of the overlay stay clear of the rulers. */
+const roomIn = ({ size }: Lens): Slip => ({
+  x0: RULER_PX.left + 4,
+  y0: RULER_PX.top + 4,
+  x1: size.width - 4,
+  y1: size.height - 4,
+})
 
 /** Everything over the floor: what is chosen, its distances, the gesture, the opened finding, and the frame. */
 const drawOverlay = (ctx: CanvasLike, seen: Seen) => {
   const { lens, evaluation, selection, moved } = seen
   const isMoving = moved.length > 0
-  drawChosen(ctx, lens, evaluation, isMoving ? moved : selection)
+  const chosen = isMoving ? moved : selection
+  const distances = distancesOf(evaluation, chosen, lens.writer)
+  const findings = evaluation.findings.filter(({ key }) => key === seen.finding)
+  drawChosen(ctx, lens, evaluation, chosen)
   if (!isMoving) drawHandles(ctx, lens, handlesOf(evaluation.layout, selection))
-  for (const distance of distancesOf(evaluation, isMoving ? moved : selection, lens.writer))
-    drawDistance(ctx, lens, distance)
-  const finding = evaluation.findings.find(({ key }) => key === seen.finding)
-  if (finding) drawFinding(ctx, lens, finding)
+  for (const distance of distances) drawDistance(ctx, lens, distance)
+  for (const finding of findings) drawFinding(ctx, lens, finding)
   drawGesture(ctx, seen)
+  const labels = [
+    ...distances.map((distance) => distanceLabel(lens, distance)),
+    ...findings.map((finding) => findingLabel(lens, finding)),
+    ...gestureLabels(seen),
+  ]
+  drawLabels(ctx, labels, lens.theme, roomIn(lens))
   drawNorth(ctx, lens, evaluation.bay.house.northDegrees)
   drawScaleBar(ctx, lens)
   drawRulers(ctx, lens, evaluation.bay.house, seen.pointer)
@@ -80,7 +106,9 @@ export function OverlayLayer({ lens, gestures, evaluation, moved, parts }: Overl
   ])
   const overlay = useStore(gestures.shown, (shown) => shown.overlay)
   const held = useRef(lens)
-  held.current = lens
+  useLayoutEffect(() => {
+    held.current = lens
+  }, [lens])
   const marks = useMemo(
     () => parts.map((part) => ({ ...part, all: [...part.shapes, ...part.words] })),
     [parts],

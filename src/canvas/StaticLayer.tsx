@@ -1,16 +1,16 @@
 import type Konva from 'konva'
-import { useLayoutEffect, useMemo, useRef, type RefObject } from 'react'
+import { memo, useLayoutEffect, useMemo, useRef, type RefObject } from 'react'
 import { Layer, Shape } from 'react-konva/lib/ReactKonvaCore'
 import { benchmarkMarks, BENCHMARK_MM, houseMarks, serviceMarks } from '../drawing/houseMarks'
 import { paint } from '../drawing/paint'
 import { onFloor } from '../drawing/view'
 import type { House } from '../layout/house'
-import { steadyList } from '../model/remember'
 import type { DrawnPart } from './drawnParts'
 import { drawGrid } from './grid'
 import { floorTransform, type Lens } from './lens'
 import { MarksShape } from './MarksShape'
 import { namesIn, roomyWords } from './names'
+import { useBitmap, useResting } from './useBitmap'
 
 interface GroundProps {
   readonly house: House
@@ -54,27 +54,29 @@ function Notes({ house, lens, parts }: GroundProps & { readonly parts: readonly 
 interface StaticLayerProps {
   readonly lens: Lens
   readonly house: House
-  /** All but what is dragged. */
+  /** All but what is dragged; the same list for as long as all of it is the same. */
   readonly parts: readonly DrawnPart[]
+  /** So much is drawn that a moving view shows the last bitmap, moved and scaled, until it rests. */
+  readonly isHeavy: boolean
 }
 
 /** All that stands still. It hears nothing, and is drawn again only when the view or one of its parts changes. */
-export function StaticLayer({ lens, house, parts }: StaticLayerProps) {
+export const StaticLayer = memo(function StaticLayer({ lens, house, parts, isHeavy }: StaticLayerProps) {
   const layer = useRef<Konva.Layer>(null)
-  const held = useRef(lens)
-  const steady = useMemo(() => steadyList<DrawnPart>(), [])
-  const still = steady(parts)
-  held.current = lens
+  const drawing = useResting(lens, isHeavy)
+  const held = useRef(drawing)
   useLayoutEffect(() => {
+    held.current = drawing
     layer.current?.batchDraw()
-  }, [lens])
+  }, [drawing])
+  useBitmap(layer, held, lens)
   return (
-    <Layer ref={layer} listening={false} {...floorTransform(lens.view)}>
+    <Layer ref={layer} listening={false} {...floorTransform(drawing.view)}>
       <Ground house={house} lens={held} />
-      {still.map(({ id, box, shapes }) => (
+      {parts.map(({ id, box, shapes }) => (
         <MarksShape key={id} marks={shapes} box={box} lens={held} />
       ))}
-      <Notes house={house} lens={held} parts={still} />
+      <Notes house={house} lens={held} parts={parts} />
     </Layer>
   )
-}
+})

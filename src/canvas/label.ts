@@ -7,51 +7,78 @@ import { drawState, stateColour } from './stateInk'
 
 /** Words on a slip of paper over the plan, px of canvas. */
 export interface Label {
-  /** Middle of the slip. */
+  /** Where the middle of the slip would stand best. */
   readonly at: Point
   readonly words: string
   /** Its shape stands before the words. */
   readonly state?: StateWord
 }
 
-export const LETTER_PX = 13
+/** What a slip covers, px. */
+export interface Slip {
+  readonly x0: number
+  readonly y0: number
+  readonly x1: number
+  readonly y1: number
+}
+
+const LETTER_PX = 13
 const PAD_PX = 5
 const SHAPE_PX = 14
 const SLIP_PX = 20
+const BETWEEN_PX = 2
 
-export const labelWidth = ({ words, state }: Pick<Label, 'words' | 'state'>): number =>
+const widthOf = ({ words, state }: Label): number =>
   textWidth(words, LETTER_PX) + 2 * PAD_PX + (state ? SHAPE_PX : 0)
 
-export const fontOf = ({ font }: Theme, weight = 500): string => `${weight} ${LETTER_PX}px ${font}`
-
-/** Keeps a slip wholly on the canvas. */
+/** Keeps a slip wholly inside of the room. */
 const kept = (middle: number, size: number, low: number, high: number): number =>
   Math.min(Math.max(middle, low + size / 2), Math.max(low + size / 2, high - size / 2))
 
-export interface Room {
-  readonly left: number
-  readonly top: number
-  readonly right: number
-  readonly bottom: number
+const slipAt = (label: Label, room: Slip, downPx: number): Slip => {
+  const width = widthOf(label)
+  const x = kept(label.at.x, width, room.x0, room.x1)
+  const y = kept(label.at.y + downPx, SLIP_PX, room.y0, room.y1)
+  return { x0: x - width / 2, x1: x + width / 2, y0: y - SLIP_PX / 2, y1: y + SLIP_PX / 2 }
 }
 
-export const drawLabel = (ctx: CanvasLike, label: Label, theme: Theme, room: Room): void => {
-  const width = labelWidth(label)
-  const x = kept(label.at.x, width, room.left, room.right) - width / 2
-  const y = kept(label.at.y, SLIP_PX, room.top, room.bottom)
-  const { state } = label
+const meets = (a: Slip, b: Slip): boolean => a.x0 < b.x1 && b.x0 < a.x1 && a.y0 < b.y1 && b.y0 < a.y1
+
+/** Steps up and down to try, nearest first. */
+const TRIES = [0, -1, 1, -2, 2, -3, 3, -4, 4, -5, 5].map((step) => step * (SLIP_PX + BETWEEN_PX))
+
+/** Where each label goes so that none covers another; the first ones have their wish. */
+export const layLabels = (labels: readonly Label[], room: Slip): readonly Slip[] => {
+  const laid: Slip[] = []
+  for (const label of labels) {
+    const tries = TRIES.map((downPx) => slipAt(label, room, downPx))
+    const free = tries.find((slip) => !laid.some((other) => meets(slip, other)))
+    laid.push(free ?? slipAt(label, room, 0))
+  }
+  return laid
+}
+
+const drawSlip = (ctx: CanvasLike, { words, state }: Label, slip: Slip, theme: Theme): void => {
+  const middle = (slip.y0 + slip.y1) / 2
   ctx.setLineDash([])
   ctx.beginPath()
-  ctx.rect(x, y - SLIP_PX / 2, width, SLIP_PX)
+  ctx.rect(slip.x0, slip.y0, slip.x1 - slip.x0, slip.y1 - slip.y0)
   ctx.fillStyle = theme.sheet
   ctx.fill()
   ctx.lineWidth = 1
   ctx.strokeStyle = state ? stateColour(state, theme) : theme.pens.hidden.colour
   ctx.stroke()
-  if (state) drawState(ctx, state, x + PAD_PX + 4, y, 4, theme)
-  ctx.font = fontOf(theme)
+  if (state) drawState(ctx, state, slip.x0 + PAD_PX + 4, middle, 4, theme)
+  ctx.font = `500 ${LETTER_PX}px ${theme.font}`
   ctx.textAlign = 'start'
   ctx.textBaseline = 'middle'
   ctx.fillStyle = theme.ink
-  ctx.fillText(label.words, x + PAD_PX + (state ? SHAPE_PX : 0), y + 1)
+  ctx.fillText(words, slip.x0 + PAD_PX + (state ? SHAPE_PX : 0), middle + 1)
+}
+
+export const drawLabels = (ctx: CanvasLike, labels: readonly Label[], theme: Theme, room: Slip): void => {
+  layLabels(labels, room).forEach((slip, index) => {
+    const label = labels[index]
+    if (label) drawSlip(ctx, label, slip, theme)
+  })
 }

@@ -1,4 +1,4 @@
-import { corners, middle, boxOf, type Box } from '../geometry/box'
+import { boxOf, corners, middle, type Box } from '../geometry/box'
 import { between, distance, type Point } from '../geometry/point'
 import type { CanvasLike } from '../drawing/paint'
 import type { Evaluation } from '../evaluate/evaluation'
@@ -6,32 +6,24 @@ import type { Finding } from '../model/finding'
 import type { PartId } from '../model/ids'
 import type { Distance } from './distances'
 import type { PartHandle } from './hit'
-import { drawLabel, type Room } from './label'
+import type { Label } from './label'
 import { pxOf, type Lens } from './lens'
-import { RULER_PX } from './rulers'
 import type { Guide } from './snapCandidates'
 import { standBoxOf } from './standing'
 import { stateColour } from './stateInk'
 import { strokeDimension, strokeLine, strokeOutline } from './strokes'
 import type { Measure } from './tools/tool'
 
-/** Each function draws one thing of the overlay, in px of canvas. */
+/** Each function draws one thing of the overlay, in px of canvas, or makes its label. */
 
-const roomOf = ({ size }: Lens): Room => ({
-  left: RULER_PX.left + 4,
-  top: RULER_PX.top + 4,
-  right: size.width - 4,
-  bottom: size.height - 4,
-})
+const chosenColour = ({ theme }: Lens): string => theme.pens.water.colour
 
-const chosenInk = ({ theme }: Lens) => ({ colour: theme.pens.water.colour, widthPx: 2 })
-
+/** A bent run is outlined leg by leg: one box round it all would take in half the floor. */
 const outlinesOf = ({ bay }: Evaluation, id: PartId): readonly (readonly Point[])[] => {
   const built = bay.builtOf.get(id)
-  const box = built && standBoxOf(built, null)
-  // A bent run is outlined leg by leg: one box round it all would take in half the floor.
   const runs = built?.bodies.filter(({ role }) => role === 'trench' || role === 'main') ?? []
   if (runs.length > 0) return runs.map(({ outline }) => outline)
+  const box = built && standBoxOf(built, null)
   return box ? [corners(box)] : []
 }
 
@@ -41,19 +33,18 @@ export const drawChosen = (
   evaluation: Evaluation,
   ids: readonly PartId[],
 ): void => {
-  for (const id of ids)
-    for (const outline of outlinesOf(evaluation, id))
-      strokeOutline(
-        ctx,
-        outline.map((p) => pxOf(lens, p)),
-        chosenInk(lens),
-      )
+  const ink = { colour: chosenColour(lens), widthPx: 2 }
+  for (const outline of ids.flatMap((id) => outlinesOf(evaluation, id)))
+    strokeOutline(
+      ctx,
+      outline.map((p) => pxOf(lens, p)),
+      ink,
+    )
 }
 
 const HANDLE_PX = 11
 
 export const drawHandles = (ctx: CanvasLike, lens: Lens, handles: readonly PartHandle[]): void => {
-  const { colour } = chosenInk(lens)
   for (const { at } of handles) {
     const { x, y } = pxOf(lens, at)
     ctx.beginPath()
@@ -62,17 +53,24 @@ export const drawHandles = (ctx: CanvasLike, lens: Lens, handles: readonly PartH
     ctx.fill()
     ctx.setLineDash([])
     ctx.lineWidth = 2
-    ctx.strokeStyle = colour
+    ctx.strokeStyle = chosenColour(lens)
     ctx.stroke()
   }
 }
 
-export const drawDistance = (ctx: CanvasLike, lens: Lens, { from, to, words, state }: Distance): void => {
-  const [a, b] = [pxOf(lens, from), pxOf(lens, to)]
-  strokeDimension(ctx, a, b, { colour: stateColour(state, lens.theme), widthPx: 1.5 })
-  drawLabel(ctx, { at: between(a, b, 0.5), words, state }, lens.theme, roomOf(lens))
-}
+export const drawDistance = (ctx: CanvasLike, lens: Lens, { from, to, state }: Distance): void =>
+  strokeDimension(ctx, pxOf(lens, from), pxOf(lens, to), {
+    colour: stateColour(state, lens.theme),
+    widthPx: 1.5,
+  })
 
+export const distanceLabel = (lens: Lens, { from, to, words, state }: Distance): Label => ({
+  at: pxOf(lens, between(from, to, 0.5)),
+  words,
+  state,
+})
+
+/** How far a line of alignment runs on past both things. */
 const PAST_PX = 14
 
 const longer = (from: Point, to: Point): readonly [Point, Point] => {
@@ -85,7 +83,7 @@ const longer = (from: Point, to: Point): readonly [Point, Point] => {
 }
 
 export const drawGuide = (ctx: CanvasLike, lens: Lens, { as, lines }: Guide): void => {
-  const colour = lens.theme.pens.water.colour
+  const colour = chosenColour(lens)
   for (const [from, to] of lines) {
     const [a, b] = [pxOf(lens, from), pxOf(lens, to)]
     if (as === 'line') strokeLine(ctx, ...longer(a, b), { colour, widthPx: 1, dashPx: [8, 3, 2, 3] })
@@ -93,58 +91,62 @@ export const drawGuide = (ctx: CanvasLike, lens: Lens, { as, lines }: Guide): vo
   }
 }
 
-const NOTE_BELOW_PX = 30
+const NOTE_BELOW_PX = 34
 const NOTE_LINE_PX = 22
 
-/** Why things hold where they are, in words beside the pointer. */
-export const drawNotes = (ctx: CanvasLike, lens: Lens, pointer: Point, notes: readonly string[]): void => {
-  const at = pxOf(lens, pointer)
-  notes.forEach((words, line) => {
-    const place = { x: at.x, y: at.y + NOTE_BELOW_PX + line * NOTE_LINE_PX }
-    drawLabel(ctx, { at: place, words }, lens.theme, roomOf(lens))
-  })
+/** Why things hold where they are, in words below the pointer. */
+export const noteLabels = (lens: Lens, pointer: Point, notes: readonly string[]): Label[] => {
+  const { x, y } = pxOf(lens, pointer)
+  return notes.map((words, line) => ({ at: { x, y: y + NOTE_BELOW_PX + line * NOTE_LINE_PX }, words }))
 }
 
 export const drawMarquee = (ctx: CanvasLike, lens: Lens, box: Box): void =>
   strokeOutline(
     ctx,
     corners(box).map((p) => pxOf(lens, p)),
-    { colour: lens.theme.pens.water.colour, widthPx: 1.5, dashPx: [5, 4] },
+    { colour: chosenColour(lens), widthPx: 1.5, dashPx: [5, 4] },
   )
 
-/** The tape with its length, and how far it goes east and north where it slants. */
-export const drawMeasure = (ctx: CanvasLike, lens: Lens, { from, to }: Measure): void => {
-  const [a, b] = [pxOf(lens, from), pxOf(lens, to)]
+export const drawMeasure = (ctx: CanvasLike, lens: Lens, { from, to }: Measure): void =>
+  strokeDimension(ctx, pxOf(lens, from), pxOf(lens, to), {
+    colour: lens.theme.pens.timber.colour,
+    widthPx: 2.5,
+  })
+
+const BESIDE_PX = 20
+
+/** The tape's length, and how far it goes across and up the plan where it slants. */
+export const measureLabel = (lens: Lens, { from, to }: Measure): Label => {
   const { length } = lens.writer
   const dx = Math.abs(to.x - from.x)
   const dy = Math.abs(to.y - from.y)
   const slant = dx > 0 && dy > 0 ? ` (${length(dx)} across, ${length(dy)} up)` : ''
-  strokeDimension(ctx, a, b, { colour: lens.theme.pens.timber.colour, widthPx: 2.5 })
-  const words = `${length(distance(from, to))}${slant}`
-  drawLabel(ctx, { at: between(a, b, 0.5), words }, lens.theme, roomOf(lens))
-}
-
-const quantityWords = ({ measured }: Finding, lens: Lens): string => {
-  if (measured.unit === 'mm') return `${lens.writer.onTape(measured.value)} `
-  return measured.unit === 'mm/m' ? `${lens.writer.fall(measured.value)} ` : ''
+  const { x, y } = pxOf(lens, between(from, to, 0.5))
+  return { at: { x, y: y - BESIDE_PX }, words: `${length(distance(from, to))}${slant}` }
 }
 
 const AROUND_PX = 16
 
+const around = ({ x, y }: Point): Point[] =>
+  corners({ x0: x - AROUND_PX, y0: y - AROUND_PX, x1: x + AROUND_PX, y1: y + AROUND_PX })
+
 /** The finding that is opened: what was measured, from end to end, or a box round its place. */
-export const drawFinding = (ctx: CanvasLike, lens: Lens, finding: Finding): void => {
-  const { span, at, state } = finding
+export const drawFinding = (ctx: CanvasLike, lens: Lens, { span, at, state }: Finding): void => {
   const ink = { colour: stateColour(state, lens.theme), widthPx: 2.5 }
-  const [a, b] = (span ?? [at, at]).map((p) => pxOf(lens, p))
-  if (!a || !b) return
-  if (span) strokeDimension(ctx, a, b, ink)
-  else
-    strokeOutline(
-      ctx,
-      corners({ x0: a.x - AROUND_PX, y0: a.y - AROUND_PX, x1: a.x + AROUND_PX, y1: a.y + AROUND_PX }),
-      ink,
-    )
-  const place = middle(boxOf([a, b]))
-  const words = `${quantityWords(finding, lens)}${state}`
-  drawLabel(ctx, { at: { x: place.x, y: place.y - AROUND_PX - 12 }, words, state }, lens.theme, roomOf(lens))
+  if (span) strokeDimension(ctx, pxOf(lens, span[0]), pxOf(lens, span[1]), ink)
+  else strokeOutline(ctx, around(pxOf(lens, at)), ink)
+}
+
+const quantityWords = ({ measured }: Finding, { writer }: Lens): string => {
+  if (measured.unit === 'mm') return `${writer.onTape(measured.value)} `
+  return measured.unit === 'mm/m' ? `${writer.fall(measured.value)} ` : ''
+}
+
+export const findingLabel = (lens: Lens, finding: Finding): Label => {
+  const { x, y } = pxOf(lens, middle(boxOf(finding.span ?? [finding.at])))
+  return {
+    at: { x, y: y - AROUND_PX - 12 },
+    words: `${quantityWords(finding, lens)}${finding.state}`,
+    state: finding.state,
+  }
 }
