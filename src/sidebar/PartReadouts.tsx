@@ -46,7 +46,7 @@ const readoutsOf = (
 ): readonly Readout[] => {
   const rack = bay.builtOf.get(part.id)?.rack
   const run = bay.levels.drains.get(part.id)
-  if (rack) return rackReadouts(rack, bay.carts.get(part.id), atSaw)
+  if (rack) return rackReadouts(rack, bay.carts.get(part.id), bay.settings.wheelchair, atSaw)
   if (run) return drainReadouts(run, inTrench)
   return pitReadouts(part.id, bay.joins, bay.levels, nameOf, inTrench)
 }

@@ -29,10 +29,7 @@ function AreaStates({ states }: { readonly states: readonly AreaState[] }) {
 const WarningList = memo(function WarningList({ evaluation }: { readonly evaluation: Evaluation }) {
   const { findings, layout } = evaluation
   const words = useWords(layout.parts)
-  const { open, accepted } = useMemo(
-    () => sortedByAcceptance(findings, layout.settings.accepted),
-    [findings, layout.settings.accepted],
-  )
+  const { open, accepted } = sortedByAcceptance(findings, layout.settings.accepted)
   const groups = useMemo(() => warningGroups(open), [open])
   return (
     <div className="warnings">

@@ -16,15 +16,22 @@ export interface Readout {
 const cartText = (widestMm: number, { length }: Writer): string =>
   widestMm > 0 ? length(widestMm) : 'no cart'
 
-/** The widest cart at each face of a row, by the compass. */
-const cartReadouts = (carts: CartReach, leftFacing: Heading, writer: Writer): Readout[] => {
-  const faces: readonly (readonly [number, number])[] = [
-    [carts.leftMm, 0],
-    [carts.rightMm, 2],
-    [carts.startMm, 1],
-    [carts.endMm, 3],
+/** The widest cart at the faces of a row, by the compass. Its ends are measured only where a wheelchair must turn there. */
+const cartReadouts = (
+  carts: CartReach,
+  leftFacing: Heading,
+  isEndMeasured: boolean,
+  writer: Writer,
+): Readout[] => {
+  const sides = [
+    { widestMm: carts.leftMm, turns: 0 },
+    { widestMm: carts.rightMm, turns: 2 },
   ]
-  return faces.map(([widestMm, turns]) => ({
+  const ends = [
+    { widestMm: carts.startMm, turns: 1 },
+    { widestMm: carts.endMm, turns: 3 },
+  ]
+  return [...sides, ...(isEndMeasured ? ends : [])].map(({ widestMm, turns }) => ({
     name: `Widest cart, ${compassName(turnHeading(leftFacing, turns))} side`,
     value: cartText(widestMm, writer),
   }))
@@ -55,10 +62,11 @@ const runReadouts = (rack: RackFacts, { length, onTape }: Writer): Readout[] => 
 export const rackReadouts = (
   rack: RackFacts,
   carts: CartReach | undefined,
+  isEndMeasured: boolean,
   writer: Writer,
 ): readonly Readout[] => [
   { name: 'Towers', value: `${rack.towers}, with ${rack.sites} plant sites` },
-  ...(carts ? cartReadouts(carts, rack.leftFace.facing, writer) : []),
+  ...(carts ? cartReadouts(carts, rack.leftFace.facing, isEndMeasured, writer) : []),
   ...holeReadouts(rack, writer),
   ...runReadouts(rack, writer),
 ]

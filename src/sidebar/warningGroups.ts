@@ -3,6 +3,7 @@ import { rules } from '../checks/index'
 import type { Evaluation } from '../evaluate/evaluation'
 import type { Accepted } from '../layout/settings'
 import { type Finding, rankOf, type StateWord, stateWords } from '../model/finding'
+import { rememberEach } from '../model/remember'
 
 /** What a warning is about, as the sidebar divides them. */
 export const areas = ['Floor', 'Drains', 'Racks'] as const
@@ -30,11 +31,7 @@ export interface SortedFindings {
   readonly accepted: readonly AcceptedFinding[]
 }
 
-/** Findings that still warn, and those that the builder lives with. */
-export const sortedByAcceptance = (
-  findings: readonly Finding[],
-  accepted: readonly Accepted[],
-): SortedFindings => {
+const sortByAcceptance = (findings: readonly Finding[], accepted: readonly Accepted[]): SortedFindings => {
   const reasons = new Map(accepted.map((entry) => [entry.key, entry]))
   const open: Finding[] = []
   const lived: AcceptedFinding[] = []
@@ -46,6 +43,9 @@ export const sortedByAcceptance = (
   }
   return { open, accepted: lived }
 }
+
+/** Findings that still warn, and those that the builder lives with; the same answer for the same lists, as often as it is asked. */
+export const sortedByAcceptance = rememberEach(sortByAcceptance)
 
 /** A rule that looks at one part alone looks at a rack; all others of that subject look at the floor. */
 const areaOf = (finding: Finding, rule: Rule): Area => {
