@@ -4,6 +4,9 @@ import type { Point } from './point'
 /** Slanted edges become stairs that stand off by at most this much, mm. */
 export const STAIR_MM = 25
 
+/** All edges of a polygon together get no more stairs than about this: those of a house a mile long are coarser. */
+const MOST_STAIRS = 600
+
 /** The part of an edge inside one slab: how far west and east it comes. */
 interface Span {
   readonly west: number
@@ -22,11 +25,11 @@ type Edge = readonly [Point, Point]
 const edgesOf = (polygon: readonly Point[]): Edge[] =>
   polygon.map((from, i) => [from, polygon[i + 1] ?? polygon[0] ?? from])
 
-/** Levels at which one edge is cut: its end, and as many between as keep every stair low or narrow enough. */
-const cutsOf = ([from, to]: Edge): number[] => {
+/** Levels at which one edge is cut: its end, and as many between as keep every stair low or narrow enough, up to `most`. */
+const cutsOf = ([from, to]: Edge, most: number): number[] => {
   const dx = Math.abs(to.x - from.x)
   const dy = Math.abs(to.y - from.y)
-  const stairs = Math.max(1, Math.ceil(Math.min(dx, dy) / STAIR_MM))
+  const stairs = Math.min(Math.max(1, Math.ceil(Math.min(dx, dy) / STAIR_MM)), most)
   return Array.from({ length: stairs }, (_, i) => to.y + ((from.y - to.y) * i) / stairs)
 }
 
@@ -44,7 +47,8 @@ const isThrough = ([a, b]: Edge, south: number, north: number): boolean =>
 /** The polygon in level slabs between its cuts. */
 const slabsOf = (polygon: readonly Point[]): Slab[] => {
   const edges = edgesOf(polygon)
-  const levels = [...new Set(edges.flatMap(cutsOf))].sort((a, b) => a - b)
+  const most = Math.ceil(MOST_STAIRS / edges.length)
+  const levels = [...new Set(edges.flatMap((edge) => cutsOf(edge, most)))].sort((a, b) => a - b)
   return levels.slice(1).map((north, i) => {
     const south = levels[i] ?? north
     const spans = edges

@@ -1,5 +1,5 @@
 import { fromTicks, inches, toTicks } from '../units/length'
-import { type Box, boxOf } from './box'
+import { type Box, boxOf, overlaps } from './box'
 import { boxesAround } from './boxCover'
 import { cartFloorOf, floodFrom, isReached } from './cartFloor'
 import { type Face, standCentres, standsOf } from './cartStand'
@@ -25,13 +25,31 @@ export interface PassageOptions {
 const LEAST_MM = inches(10)
 const MOST_MM = 3000
 
-/** All sums here are in whole ticks, so that a 36 in cart and a 36 in aisle are equal however each was computed. */
-const ticksOf = ({ x0, y0, x1, y1 }: Box): Box => ({
-  x0: toTicks(x0),
-  y0: toTicks(y0),
-  x1: toTicks(x1),
-  y1: toTicks(y1),
-})
+/** A floor with more different sides of boxes than this along an axis is looked at in coarser units: its memory grows with their square. */
+const MOST_LINES = 2000
+
+/** What all sums here are counted in, and back to mm. */
+interface Scale {
+  readonly toUnits: (mm: number) => number
+  readonly fromUnits: (units: number) => number
+}
+
+/** Whole ticks, so that a 36 in cart and a 36 in aisle are equal however each was computed. */
+const ticks: Scale = { toUnits: toTicks, fromUnits: fromTicks }
+
+const scaleFor = (blocks: readonly Box[], { x0, y0, x1, y1 }: Box): Scale => {
+  const lines = Math.max(
+    new Set(blocks.flatMap((b) => [b.x0, b.x1])).size,
+    new Set(blocks.flatMap((b) => [b.y0, b.y1])).size,
+  )
+  if (lines <= MOST_LINES) return ticks
+  const unitMm = Math.max(x1 - x0, y1 - y0) / MOST_LINES
+  return { toUnits: (mm) => Math.round(mm / unitMm), fromUnits: (units) => units * unitMm }
+}
+
+const inUnits =
+  ({ toUnits }: Scale) =>
+  ({ x0, y0, x1, y1 }: Box): Box => ({ x0: toUnits(x0), y0: toUnits(y0), x1: toUnits(x1), y1: toUnits(y1) })
 
 /** The longer side of a door's box lies in the wall. */
 const doorWidth = ({ x0, y0, x1, y1 }: Box): number => Math.max(x1 - x0, y1 - y0)
@@ -56,6 +74,7 @@ const doorCentres = (door: Box, width: number): Box[] => {
  * maximum norm. It needs more room round a corner than a round cart of that width, and says nothing of a long cart's turning.
  * Touching is allowed: a 36 in cart passes a 36 in aisle. Exact to the tick (1/320 mm) among boxes and walls along x and y;
  * slanted walls stand in by up to `STAIR_MM`, and what lies outside of the outline's bounding box is closed.
+ * A floor with over `MOST_LINES` different sides of boxes is only as fine as that share of its length.
  */
 export const widestPassage = (
   { blocks, outline }: FreeFloor,
@@ -63,15 +82,20 @@ export const widestPassage = (
   faces: readonly Face[],
   { leastMm = LEAST_MM, mostMm = MOST_MM }: PassageOptions = {},
 ): number[] => {
-  const inside = ticksOf(boxOf(outline))
-  const closed = [...blocks, ...boxesAround(outline)].map(ticksOf)
-  const gaps = doors.map(ticksOf)
-  const sides = faces.map(({ from, to, facing }) => ({ side: ticksOf(boxOf([from, to])), facing }))
+  const house = boxOf(outline)
+  const inTheWay = [...blocks.filter((block) => overlaps(block, house)), ...boxesAround(outline)]
+  const scale = scaleFor(inTheWay, house)
+  const { toUnits, fromUnits } = scale
+  const scaled = inUnits(scale)
+  const inside = scaled(house)
+  const closed = inTheWay.map(scaled)
+  const gaps = doors.map(scaled)
+  const sides = faces.map(({ from, to, facing }) => ({ side: scaled(boxOf([from, to])), facing }))
   const widestDoor = Math.max(0, ...gaps.map(doorWidth))
-  const most = Math.min(toTicks(mostMm), widestDoor, inside.x1 - inside.x0, inside.y1 - inside.y0)
+  const most = Math.min(toUnits(mostMm), widestDoor, inside.x1 - inside.x0, inside.y1 - inside.y0)
   const floor = cartFloorOf(inside, closed)
   const widths = criticalWidths(closed, inside, [...gaps, ...sides.map(({ side }) => side)])
-  const answers = settleWidths(standsOf(sides, inside, closed, most), toTicks(leastMm), widths, (width) => {
+  const answers = settleWidths(standsOf(sides, inside, closed, most), toUnits(leastMm), widths, (width) => {
     const starts = gaps.flatMap((gap) => doorCentres(gap, width))
     const flood = floodFrom(floor, width, starts)
     return {
@@ -79,5 +103,5 @@ export const widestPassage = (
       meetsLane: ({ lane }) => lane !== undefined && isReached(flood, lane),
     }
   })
-  return Array.from(answers, fromTicks)
+  return Array.from(answers, fromUnits)
 }
