@@ -1,4 +1,4 @@
-import { type Box, boxOf } from '../geometry/box'
+import { type Box, boxOf, middle } from '../geometry/box'
 import { across, type Axis, high, low, pointOn } from '../geometry/facing'
 import { distance, type Point } from '../geometry/point'
 import type { Join } from '../model/levels'
@@ -51,14 +51,13 @@ const layDrain = (outlets: readonly Join[], { built, settings }: Bay): Mend | un
 
 const findingOf = (row: string, outlets: readonly Join[], bay: Bay): Finding => {
   const nearest = Math.min(...outlets.map(({ gapMm }) => gapMm))
-  const [first] = outlets
   const mend = layDrain(outlets, bay)
   return found({
     rule: RULE,
     subject: 'drain',
     state: 'Backs up',
     parts: [row],
-    at: first?.at ?? { x: 0, y: 0 },
+    at: middle(boxOf(outlets.map(({ at }) => at))),
     measured: lengthOf(Number.isFinite(nearest) ? nearest : 0),
     limit: lengthOf(bay.settings.outletReachMm),
     facts: { outlets: outlets.length, none: Number.isFinite(nearest) ? '' : 'none' },

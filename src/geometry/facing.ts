@@ -1,5 +1,6 @@
 import { type Box, boxOf } from './box'
 import type { Point } from './point'
+import { TOUCH_MM } from './segment'
 
 export type Axis = 'x' | 'y'
 
@@ -30,7 +31,7 @@ export const facing = (a: Box, b: Box, axis: Axis): Facing | undefined => {
   const side = across(axis)
   const from = Math.max(low(a, side), low(b, side))
   const to = Math.min(high(a, side), high(b, side))
-  if (to <= from) return undefined
+  if (to - from <= TOUCH_MM) return undefined
   const isAhead = low(b, axis) + high(b, axis) >= low(a, axis) + high(a, axis)
   const start = isAhead ? high(a, axis) : low(a, axis)
   const end = isAhead ? low(b, axis) : high(b, axis)

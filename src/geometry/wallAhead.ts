@@ -23,11 +23,15 @@ const wallBeside = (
   const d = b[side] - a[side]
   const clip = (v: number) => (d === 0 ? 0 : Math.min(1, Math.max(0, (v - a[side]) / d)))
   if (Math.max(a[side], b[side]) <= lo || Math.min(a[side], b[side]) >= hi) return undefined
-  const hits = [clip(lo), clip(hi)].map((t) => ({
+  const hitAt = (t: number): WallHit => ({
     gapMm: sign * (a[axis] + (b[axis] - a[axis]) * t - edge),
     aside: a[side] + d * t,
-  }))
-  return hits.reduce((near, hit) => (hit.gapMm < near.gapMm ? hit : near))
+  })
+  const [first, last] = [hitAt(clip(lo)), hitAt(clip(hi))]
+  // Along a wall that runs level with the box it is as near everywhere: the middle stands for all of it.
+  if (Math.abs(first.gapMm - last.gapMm) <= TOUCH_MM)
+    return { gapMm: Math.min(first.gapMm, last.gapMm), aside: (first.aside + last.aside) / 2 }
+  return first.gapMm < last.gapMm ? first : last
 }
 
 /** How far a box's side is from the wall that it faces, and where that is nearest. */
