@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react'
 import type { KeptVersion } from '../store/autosave'
 import { loadVersions } from '../store/autosave'
-import { Dialog } from './Dialog'
+import { ChoiceDialog } from './Dialog'
 import { deviceShelf } from './files/deviceShelf'
 
 interface EarlierProps {
@@ -20,22 +20,20 @@ const whenOf = ({ savedAt }: KeptVersion): string =>
 export function Earlier({ onTake, onClose }: EarlierProps) {
   const [versions, setVersions] = useState<readonly KeptVersion[]>()
   useEffect(() => void loadVersions(deviceShelf).then(setVersions), [])
+  const choices = versions?.map((version) => ({
+    key: version.savedAt,
+    title: titleOf(version),
+    line: whenOf(version),
+    onTake: () => onTake(version),
+  }))
   return (
-    <Dialog title="Earlier versions on this device" onClose={onClose}>
-      {versions?.length === 0 && <p>None yet. One is kept every few minutes while you work.</p>}
-      <ul>
-        {versions?.map((version) => (
-          <li key={version.savedAt}>
-            <button className="sheet-choice" onClick={() => onTake(version)}>
-              <strong>{titleOf(version)}</strong>
-              <span>{whenOf(version)}</span>
-            </button>
-          </li>
-        ))}
-      </ul>
-      <footer>
-        <button onClick={onClose}>Cancel</button>
-      </footer>
-    </Dialog>
+    choices && (
+      <ChoiceDialog
+        title="Earlier versions on this device"
+        choices={choices}
+        none="None yet. One is kept every few minutes while you work."
+        onClose={onClose}
+      />
+    )
   )
 }

@@ -4,7 +4,7 @@ import { floorSheet } from '../sheets/floorSheet'
 import type { SheetOptions } from '../sheets/sheet'
 import type { Units } from '../units/length'
 import { usePlanner } from '../store/react'
-import { Dialog } from './Dialog'
+import { Dialog, FormEnd } from './Dialog'
 import { download, fileName } from './files/download'
 import { exportPng } from './files/exportPng'
 
@@ -100,17 +100,12 @@ export function ExportPlan({ onClose }: ExportPlanProps) {
           The scale is the largest standard one that fits the paper; it stands in the title block with a bar
           to measure.
         </p>
-        <p className="refused" role="alert">
-          {refused}
-        </p>
-        <footer>
-          <button type="button" onClick={onClose}>
-            Cancel
-          </button>
-          <button type="submit" disabled={isWorking}>
-            {isWorking ? 'Drawing…' : 'Save the picture'}
-          </button>
-        </footer>
+        <FormEnd
+          refused={refused}
+          does={isWorking ? 'Drawing…' : 'Save the picture'}
+          isWorking={isWorking}
+          onClose={onClose}
+        />
       </form>
     </Dialog>
   )

@@ -4,7 +4,7 @@ import type { Layout } from '../layout/schema'
 import { feet, type Units } from '../units/length'
 import { parseLength } from '../units/parseLength'
 import { writerFor } from '../units/writer'
-import { Dialog } from './Dialog'
+import { Dialog, FormEnd } from './Dialog'
 
 interface NewBayProps {
   readonly units: Units
@@ -59,15 +59,7 @@ export function NewBay({ units, onMake, onClose }: NewBayProps) {
           Length inside, south to north
           <input value={depth} onChange={(event) => setDepth(event.target.value)} />
         </label>
-        <p className="refused" role="alert">
-          {refused}
-        </p>
-        <footer>
-          <button type="button" onClick={onClose}>
-            Cancel
-          </button>
-          <button type="submit">Make the bay</button>
-        </footer>
+        <FormEnd refused={refused} does="Make the bay" onClose={onClose} />
       </form>
     </Dialog>
   )

@@ -1,5 +1,5 @@
 import { type Sample, samples } from '../layout/samples'
-import { Dialog } from './Dialog'
+import { ChoiceDialog } from './Dialog'
 
 interface SamplesProps {
   readonly onTake: (sample: Sample) => void
@@ -8,21 +8,11 @@ interface SamplesProps {
 
 /** The bays that come with the program. */
 export function Samples({ onTake, onClose }: SamplesProps) {
-  return (
-    <Dialog title="Sample bays" onClose={onClose}>
-      <ul>
-        {samples.map((sample) => (
-          <li key={sample.id}>
-            <button className="sheet-choice" onClick={() => onTake(sample)}>
-              <strong>{sample.title}</strong>
-              <span>{sample.line}</span>
-            </button>
-          </li>
-        ))}
-      </ul>
-      <footer>
-        <button onClick={onClose}>Cancel</button>
-      </footer>
-    </Dialog>
-  )
+  const choices = samples.map((sample) => ({
+    key: sample.id,
+    title: sample.title,
+    line: sample.line,
+    onTake: () => onTake(sample),
+  }))
+  return <ChoiceDialog title="Sample bays" choices={choices} onClose={onClose} />
 }

@@ -13,6 +13,7 @@ import {
   Undo2,
 } from 'lucide-react'
 import type { ReactNode } from 'react'
+import type { CutList } from '../model/cutList'
 import type { ToolId } from '../store/planner'
 import { usePlanner, usePlannerState } from '../store/react'
 import type { Commands } from './commands'
@@ -75,7 +76,11 @@ function Steps() {
 }
 
 function Tally() {
-  const [towers, sites] = usePlannerState(({ evaluation }) => [evaluation.towers, evaluation.sites])
+  const [towers, sites, boards] = usePlannerState(({ evaluation }) => [
+    evaluation.towers,
+    evaluation.sites,
+    boardsOf(evaluation.cuts),
+  ])
   return (
     <div className="frame-tally">
       <span>
@@ -84,9 +89,18 @@ function Tally() {
       <span>
         <b>{sites.toLocaleString()}</b> plant sites
       </span>
+      <span>
+        <b>{boards.toLocaleString()}</b> boards
+      </span>
     </div>
   )
 }
+
+const boardsOf = (cuts: readonly CutList[]): number =>
+  cuts
+    .filter(({ stock }) => stock.startsWith('lumber-'))
+    .flatMap(({ bought }) => bought)
+    .reduce((sum, { count }) => sum + count, 0)
 
 /** Files on the left, tools in the middle, units and paper on the right. */
 export function TopBar({ commands, onNew, onSamples, onEarlier, onExport }: TopBarProps) {

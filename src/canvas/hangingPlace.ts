@@ -1,13 +1,13 @@
 import type { Point } from '../geometry/point'
 import type { RackFacts } from '../model/rackFacts'
 
-/** Where a tower hangs or could hang: both 1-based, station from the high end, line from the left looking downhill. */
+/** Where a tower hangs or could hang: both 1-based, station from the start, line from the left looking along the row. */
 export interface HangingPlace {
   readonly station: number
   readonly line: number
 }
 
-/** The row's own axes at a place, mm: along the row from its high end, and to the right of its left face. */
+/** The row's own axes at a place, mm: along the row from its start, and to the right of its left face. */
 const inRow = (
   { leftFace: { from, to }, runMm }: RackFacts,
   p: Point,

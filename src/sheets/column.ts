@@ -40,7 +40,7 @@ const cells = ({ towers, sites }: Evaluation, plan: Plan, options: SheetOptions)
 
 const readingNote = ({ bay: { house } }: Evaluation, write: Words): string =>
   'Running dimensions are read from the inside of the west and south walls. Numbers in a row: racks along its middle, ' +
-  'lines at its high end. Aisles are measured leaf to leaf. ' +
+  'lines at its start. Aisles are measured leaf to leaf. ' +
   `BM, benchmark: ${house.benchmark.name}, ${write.length(house.benchmark.valueMm)}.`
 
 /** What one sheet puts in its column. */

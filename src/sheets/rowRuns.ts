@@ -2,7 +2,7 @@ import { between, type Point } from '../geometry/point'
 import type { Built } from '../model/built'
 import type { PartId } from '../model/ids'
 
-/** A row of racks as a sheet measures it: its centreline from the high end of its gutters to the low end. */
+/** A row of racks as a sheet measures it: its centreline from its start to its end. */
 export interface RowRun {
   readonly part: PartId
   readonly from: Point

@@ -15,6 +15,6 @@ export const drawDrainLine = (part: DrainLine, built: Built): readonly Mark[] =>
     ...built.fittings
       .filter(({ item }) => item === 'drain-cleanout')
       .map((cleanout) => discMark(cleanout.at, odMm / 2, 'drain', 'paper')),
-    ...nameMarks(`${part.name} ${title}`.trim(), at, upright),
+    ...nameMarks([part.name, title].filter(Boolean).join(', '), at, upright),
   ]
 }

@@ -16,6 +16,6 @@ export const drawMain = (part: Main, built: Built): readonly Mark[] => {
   return [
     ...built.tubes.map(({ path }) => lineMark(path, 'water', 'middle')),
     ...built.fittings.map((fitting) => discMark(fitting.at, odMm / 2, 'water', 'paper')),
-    ...nameMarks(`${part.name} ${title}`.trim(), at, upright),
+    ...nameMarks([part.name, title].filter(Boolean).join(', '), at, upright),
   ]
 }

@@ -1,7 +1,6 @@
 import { offset } from '../../geometry/motion'
 import type { Place, Point } from '../../geometry/point'
 import type { Body, Built } from '../../model/built'
-import type { PitFacts } from '../../model/pitFacts'
 import type { Site } from '../../model/site'
 import { footprintOutline } from '../footprint'
 import type { Sump } from './schema'
@@ -16,26 +15,6 @@ const pitOf = (part: Sump, site: Site): Body => {
 /** The pump stands at the end that the heading points to, as far from that wall as from the two beside it. */
 const pumpPlace = ({ at, heading, lengthMm, widthMm }: Sump): Point =>
   offset(at, heading, Math.max(0, (lengthMm - widthMm) / 2), 0)
-
-const factsOf = ({
-  rimMm,
-  overflowMm,
-  drainBackMm,
-  runningMm,
-  makeUpMm,
-  lowAlarmMm,
-  pumpOffMm,
-  bottomMm,
-}: Sump): PitFacts => ({
-  rimMm,
-  overflowMm,
-  drainBackMm,
-  runningMm,
-  makeUpMm,
-  lowAlarmMm,
-  pumpOffMm,
-  bottomMm,
-})
 
 /** A pit, where drains come in at the overflow's height and one pump stands at the pump-off level. */
 export const deriveSump = (part: Sump, site: Site): Built => {
@@ -52,6 +31,6 @@ export const deriveSump = (part: Sump, site: Site): Built => {
       { role: 'pump', at: pump, line: 0, station: 0 },
     ],
     supports: [],
-    pit: factsOf(part),
+    pit: part,
   }
 }
