@@ -13,9 +13,10 @@ const Sidebar = lazy(async () => ({ default: (await import('../sidebar/Sidebar')
 const NewBay = lazy(async () => ({ default: (await import('./NewBay')).NewBay }))
 const Samples = lazy(async () => ({ default: (await import('./Samples')).Samples }))
 const Earlier = lazy(async () => ({ default: (await import('./Earlier')).Earlier }))
+const Keys = lazy(async () => ({ default: (await import('./Keys')).Keys }))
 const ExportPlan = lazy(async () => ({ default: (await import('./ExportPlan')).ExportPlan }))
 
-type Sheet = 'new' | 'samples' | 'earlier' | 'export' | undefined
+type Sheet = 'new' | 'samples' | 'earlier' | 'keys' | 'export' | undefined
 
 const useShortcuts = (commands: Commands) => {
   const planner = usePlanner()
@@ -66,6 +67,7 @@ export function App({ isSample }: AppProps) {
         onNew={() => setSheet('new')}
         onSamples={() => setSheet('samples')}
         onEarlier={() => setSheet('earlier')}
+        onKeys={() => setSheet('keys')}
         onExport={() => setSheet('export')}
       />
       {isHinting && (
@@ -118,6 +120,7 @@ export function App({ isSample }: AppProps) {
             }}
           />
         )}
+        {sheet === 'keys' && <Keys onClose={close} />}
         {sheet === 'export' && <ExportPlan onClose={close} />}
       </Suspense>
     </div>

@@ -4,6 +4,7 @@ import {
   FolderOpen,
   Hand,
   ImageDown,
+  Keyboard,
   LayoutGrid,
   Maximize,
   MousePointer2,
@@ -23,6 +24,7 @@ interface TopBarProps {
   readonly onNew: () => void
   readonly onSamples: () => void
   readonly onEarlier: () => void
+  readonly onKeys: () => void
   readonly onExport: () => void
 }
 
@@ -84,13 +86,10 @@ function Tally() {
   return (
     <div className="frame-tally">
       <span>
-        <b>{towers.toLocaleString()}</b> towers
+        <b>{towers.toLocaleString()}</b> towers, <b>{sites.toLocaleString()}</b> plant sites
       </span>
       <span>
-        <b>{sites.toLocaleString()}</b> plant sites
-      </span>
-      <span>
-        <b>{boards.toLocaleString()}</b> boards
+        <b>{boards.toLocaleString()}</b> boards to buy
       </span>
     </div>
   )
@@ -103,7 +102,7 @@ const boardsOf = (cuts: readonly CutList[]): number =>
     .reduce((sum, { count }) => sum + count, 0)
 
 /** Files on the left, tools in the middle, units and paper on the right. */
-export function TopBar({ commands, onNew, onSamples, onEarlier, onExport }: TopBarProps) {
+export function TopBar({ commands, onNew, onSamples, onEarlier, onKeys, onExport }: TopBarProps) {
   const [title, units] = usePlannerState((state) => [state.layout.title, state.units])
   return (
     <header className="frame-bar">
@@ -114,17 +113,17 @@ export function TopBar({ commands, onNew, onSamples, onEarlier, onExport }: TopB
         {title}
       </span>
       <div className="frame-group" role="group" aria-label="Files">
-        <button onClick={onNew} title="New bay">
-          <FilePlus2 size={18} /> New
+        <button onClick={onNew} title="New bay" aria-label="New">
+          <FilePlus2 size={18} /> <span className="frame-label">New</span>
         </button>
-        <button onClick={() => void commands.openFile()} title="Open a layout file">
-          <FolderOpen size={18} /> Open
+        <button onClick={() => void commands.openFile()} title="Open a layout file" aria-label="Open">
+          <FolderOpen size={18} /> <span className="frame-label">Open</span>
         </button>
-        <button onClick={commands.save} title="Save the layout as a file">
-          <Save size={18} /> Save
+        <button onClick={commands.save} title="Save the layout as a file" aria-label="Save">
+          <Save size={18} /> <span className="frame-label">Save</span>
         </button>
-        <button onClick={onSamples} title="Sample bays">
-          <LayoutGrid size={18} /> Samples
+        <button onClick={onSamples} title="Sample bays" aria-label="Samples">
+          <LayoutGrid size={18} /> <span className="frame-label">Samples</span>
         </button>
         <button
           onClick={onEarlier}
@@ -140,6 +139,9 @@ export function TopBar({ commands, onNew, onSamples, onEarlier, onExport }: TopB
       <Tally />
       <button onClick={commands.flipUnits} title="Change units">
         {units === 'metric' ? 'mm' : 'ft in'}
+      </button>
+      <button onClick={onKeys} title="Keys" aria-label="Keys">
+        <Keyboard size={18} />
       </button>
       <button onClick={onExport}>
         <ImageDown size={18} /> Plan for the crew

@@ -23,8 +23,8 @@ export type SaveOutcome =
   | { readonly kind: 'overtaken'; readonly revision: number }
   | { readonly kind: 'refused'; readonly sentence: string }
 
-export const BAY_KEY = 'bay'
-export const KEPT_KEY = 'kept'
+const BAY_KEY = 'bay'
+const KEPT_KEY = 'kept'
 
 /** Versions kept behind the newest, newest first. */
 export const VERSIONS_KEPT = 8
