@@ -5,7 +5,7 @@ import { type Finding, rankOf } from '../model/finding'
 import { usePlanner } from '../store/react'
 import { Fold } from './Fold'
 import { StateMark } from './StateMark'
-import { jumpTo } from './warningActions'
+import { jumpTo } from './floorActions'
 import type { AcceptedFinding } from './warningGroups'
 
 interface AcceptedWarningsProps {

@@ -9,6 +9,7 @@ import { CutSection } from './CutSection'
 import './cuts.css'
 import { cutText } from './cutWords'
 import { Fold } from './Fold'
+import { memberName } from './memberNames'
 
 const copyAll = async (planner: Planner, cuts: readonly CutList[], units: Units): Promise<void> => {
   try {
@@ -22,6 +23,24 @@ const copyAll = async (planner: Planner, cuts: readonly CutList[], units: Units)
       },
     })
   }
+}
+
+/** Every mark of these lists with its member, for those who can't point at one. */
+function MemberMarks({ cuts }: { readonly cuts: readonly CutList[] }) {
+  const marks = new Set(cuts.flatMap(({ lines }) => lines.flatMap((line) => line.marks)))
+  return (
+    <dl className="cuts-legend">
+      {[...marks]
+        .filter((mark) => memberName(mark) !== mark)
+        .sort()
+        .map((mark) => (
+          <div key={mark}>
+            <dt>{mark}</dt>
+            <dd>{memberName(mark)}</dd>
+          </div>
+        ))}
+    </dl>
+  )
 }
 
 function CountedThings({ counts }: { readonly counts: readonly CountLine[] }) {
@@ -62,6 +81,9 @@ export function Cuts() {
       {cuts.map((list) => (
         <CutSection key={list.stock} list={list} units={units} />
       ))}
+      <Fold title={<h2>What the marks mean</h2>}>
+        <MemberMarks cuts={cuts} />
+      </Fold>
       {counts.length > 0 && (
         <Fold title={<h2>Counted things</h2>}>
           <CountedThings counts={counts} />

@@ -37,6 +37,21 @@ function Pegs({ run, writer }: { readonly run: DrainRun; readonly writer: Writer
   )
 }
 
+interface ZeroNoteProps {
+  readonly benchmarkMm: number
+  readonly writer: Writer
+}
+
+/** Levels are kept from the bay's zero, which need not be the mark that the crew shoots from. */
+function ZeroNote({ benchmarkMm, writer }: ZeroNoteProps) {
+  if (benchmarkMm === 0) return null
+  return (
+    <p className="field-help">
+      Levels from the bay’s zero; the benchmark lies at {writer.length(benchmarkMm)}.
+    </p>
+  )
+}
+
 const readoutsOf = (
   part: Part,
   { bay }: Evaluation,
@@ -54,9 +69,11 @@ const readoutsOf = (
 /** What the program worked out of a part, live while it is dragged. */
 export function PartReadouts({ part }: { readonly part: Part }) {
   const [units, evaluation] = usePlannerState((state) => [state.units, state.evaluation])
+  const { bay } = evaluation
   const words = useWords(evaluation.layout.parts)
   const trench = writerFor(units, TRENCH)
-  const run = evaluation.bay.levels.drains.get(part.id)
+  const run = bay.levels.drains.get(part.id)
+  const hasRack = bay.builtOf.get(part.id)?.rack !== undefined
   const readouts = readoutsOf(part, evaluation, writerFor(units), trench, words.name)
   return (
     <>
@@ -70,6 +87,9 @@ export function PartReadouts({ part }: { readonly part: Part }) {
             </div>
           ))}
         </dl>
+      )}
+      {readouts.length > 0 && !hasRack && (
+        <ZeroNote benchmarkMm={bay.house.benchmark.levelMm} writer={trench} />
       )}
       {run && run.outlets.length > 0 && <Pegs run={run} writer={trench} />}
     </>

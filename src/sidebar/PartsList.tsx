@@ -2,14 +2,17 @@ import { Lock } from 'lucide-react'
 import { memo, useDeferredValue, useMemo } from 'react'
 import type { Selection } from 'react-aria-components'
 import { Collection, Header, ListBox, ListBoxItem, ListBoxSection } from 'react-aria-components/ListBox'
+import { ListLayout, Virtualizer } from 'react-aria-components/Virtualizer'
 import type { Evaluation } from '../evaluate/evaluation'
 import { usePlanner, usePlannerState } from '../store/react'
-import { centredOn } from '../store/view'
 import { writerFor } from '../units/writer'
 import { type PartRow, partRows } from './partRows'
 import './partsList.css'
-import { placeOfPart } from './placeWords'
+import { bringInSight } from './floorActions'
 import { StateMark } from './StateMark'
+
+/** px; the list draws only the rows in sight, so it must know their sizes beforehand. */
+const sizes = { rowSize: 50, headingSize: 38 }
 
 function Row({ row }: { readonly row: PartRow }) {
   return (
@@ -27,34 +30,34 @@ const List = memo(function List({ evaluation }: { readonly evaluation: Evaluatio
   const planner = usePlanner()
   const [selection, units] = usePlannerState((state) => [state.selection, state.units])
   const groups = useMemo(() => partRows(evaluation, writerFor(units)), [evaluation, units])
-  const select = (keys: Selection) =>
-    planner.select(keys === 'all' ? evaluation.layout.parts.map(({ id }) => id) : [...keys].map(String))
-  const bringToMiddle = (id: string) => {
-    const { view, size } = planner.store.getState()
-    const part = evaluation.layout.parts.find((p) => p.id === id)
-    if (part) planner.set({ view: centredOn(view, placeOfPart(part), size, view.pxPerMm) })
+  const select = (keys: Selection) => {
+    const ids = keys === 'all' ? evaluation.layout.parts.map(({ id }) => id) : [...keys].map(String)
+    planner.select(ids)
+    const [only, ...more] = ids
+    if (only !== undefined && more.length === 0) bringInSight(planner, only)
   }
   return (
-    <ListBox
-      aria-label="Parts of the bay"
-      className="parts-list"
-      selectionMode="multiple"
-      selectionBehavior="replace"
-      selectedKeys={selection}
-      onSelectionChange={select}
-      onAction={(key) => bringToMiddle(String(key))}
-      items={groups}
-      renderEmptyState={() => 'Nothing stands in this bay yet.'}
-    >
-      {({ kind, title, rows }) => (
-        <ListBoxSection id={kind}>
-          <Header className="parts-list-kind">
-            {title} <span>{rows.length}</span>
-          </Header>
-          <Collection items={rows}>{(row) => <Row row={row} />}</Collection>
-        </ListBoxSection>
-      )}
-    </ListBox>
+    <Virtualizer layout={ListLayout} layoutOptions={sizes}>
+      <ListBox
+        aria-label="Parts of the bay"
+        className="parts-list"
+        selectionMode="multiple"
+        selectionBehavior="replace"
+        selectedKeys={selection}
+        onSelectionChange={select}
+        items={groups}
+        renderEmptyState={() => 'Nothing stands in this bay yet.'}
+      >
+        {({ kind, title, rows }) => (
+          <ListBoxSection id={kind}>
+            <Header className="parts-list-kind">
+              {title} <span>{rows.length}</span>
+            </Header>
+            <Collection items={rows}>{(row) => <Row row={row} />}</Collection>
+          </ListBoxSection>
+        )}
+      </ListBox>
+    </Virtualizer>
   )
 })
 

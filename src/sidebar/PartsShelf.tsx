@@ -28,12 +28,17 @@ function Item({ item, onLook }: ItemProps) {
     event.dataTransfer.effectAllowed = 'copy'
     take()
   }
+  const endDrag = (event: DragEvent) => {
+    // Dropped where nothing takes it: the part goes back on the shelf.
+    if (event.dataTransfer.dropEffect === 'none') planner.set({ tool: 'select', placing: undefined })
+  }
   return (
     <button
       className="shelf-item"
       aria-pressed={isTaken}
       draggable
       onDragStart={startDrag}
+      onDragEnd={endDrag}
       onClick={take}
       onPointerEnter={onLook}
       onFocus={onLook}

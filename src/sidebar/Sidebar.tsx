@@ -42,7 +42,7 @@ export function Sidebar() {
       <TabPanel id="part" className="sidebar-panel">
         <Inspector />
       </TabPanel>
-      <TabPanel id="list" className="sidebar-panel">
+      <TabPanel id="list" className="sidebar-list">
         <PartsList />
       </TabPanel>
     </Tabs>

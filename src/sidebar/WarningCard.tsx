@@ -7,7 +7,7 @@ import { usePlanner } from '../store/react'
 import { AcceptForm } from './AcceptForm'
 import { Arithmetic } from './Arithmetic'
 import { StateMark } from './StateMark'
-import { jumpTo, mendNow } from './warningActions'
+import { jumpTo, mendNow } from './floorActions'
 
 const ICON = { size: 15, 'aria-hidden': true } as const
 

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest'
 import { setField } from '../../src/layout/setField'
-import { jumpTo, mendNow } from '../../src/sidebar/warningActions'
+import { bringInSight, jumpTo, mendNow } from '../../src/sidebar/floorActions'
+import { placeOfPart } from '../../src/sidebar/placeWords'
 import { wordsFor } from '../../src/sidebar/words'
 import { createPlanner, type Planner } from '../../src/store/planner'
 import { toScreen } from '../../src/store/view'
@@ -60,4 +61,18 @@ test('a mend moves no part of a block that is partly locked, and names what is',
   expect(stateOf(planner).notice?.text).toBe(
     'Locked in place: N2. Nothing was moved; unlock first, then mend.',
   )
+})
+
+test('a part is brought in sight only where it is out of it', () => {
+  const planner = createPlanner(firstTry())
+  planner.set({ size: { width: 700, height: 500 } })
+  planner.fit()
+  const fitted = stateOf(planner).view
+  bringInSight(planner, 'rack-row-1')
+  expect(stateOf(planner).view).toBe(fitted)
+  planner.set({ view: { ...fitted, x: fitted.x + inches(10_000) } })
+  bringInSight(planner, 'rack-row-1')
+  const row = stateOf(planner).layout.parts.find(({ id }) => id === 'rack-row-1')!
+  expect(toScreen(stateOf(planner).view, placeOfPart(row)).x).toBeCloseTo(350)
+  expect(stateOf(planner).view.pxPerMm).toBe(fitted.pxPerMm)
 })

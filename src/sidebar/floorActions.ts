@@ -5,7 +5,8 @@ import type { Layout } from '../layout/schema'
 import type { Finding, Mend } from '../model/finding'
 import type { PartId } from '../model/ids'
 import type { Planner } from '../store/planner'
-import { centredOn } from '../store/view'
+import { centredOn, toScreen } from '../store/view'
+import { placeOfPart } from './placeWords'
 
 /** Near enough to see one aisle across the screen: about 25 ft on 800 px. */
 const JUMP_PX_PER_MM = 0.1
@@ -15,6 +16,17 @@ export const jumpTo = ({ store, select, set }: Planner, { key, parts, at }: Find
   const { view, size } = store.getState()
   select(parts)
   set({ finding: key, view: centredOn(view, at, size, JUMP_PX_PER_MM) })
+}
+
+/** Moves the floor under the screen where a part's place is out of sight; the zoom stays. */
+export const bringInSight = ({ store, set }: Planner, id: PartId): void => {
+  const { view, size, layout } = store.getState()
+  const part = layout.parts.find((p) => p.id === id)
+  if (!part) return
+  const place = placeOfPart(part)
+  const { x, y } = toScreen(view, place)
+  const isSeen = x >= 0 && x <= size.width && y >= 0 && y <= size.height
+  if (!isSeen) set({ view: centredOn(view, place, size, view.pxPerMm) })
 }
 
 /** Parts that a mend would move and that are locked in place. To move the rest of a block without them would tear it apart. */
