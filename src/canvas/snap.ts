@@ -1,6 +1,7 @@
 import type { Point } from '../geometry/point'
 import type { Axis } from './axis'
-import { candidates, stringCandidates, type Candidate, type Guide, type Moving } from './snapCandidates'
+import { candidates, stringCandidates, type Candidate, type Guide } from './snapCandidates'
+import { movingPoint, type Moving } from './snapMoving'
 import type { SnapScene } from './snapScene'
 
 /** How far to shift what is moved so that it lines up, and why. */
@@ -52,4 +53,4 @@ export const snap = (moving: Moving, scene: SnapScene, withinMm: number): Snap =
 
 /** Lines up a single place. */
 export const snapPoint = (at: Point, scene: SnapScene, withinMm: number): Snap =>
-  snap({ box: { x0: at.x, y0: at.y, x1: at.x, y1: at.y }, anchor: at, isAlongAisles: false }, scene, withinMm)
+  snap(movingPoint(at), scene, withinMm)

@@ -1,16 +1,8 @@
-import type { Box } from '../geometry/box'
+import { boxOf } from '../geometry/box'
 import type { Point } from '../geometry/point'
 import { middleOf, otherAxis, pointOn, shared, spanOf, type Axis, type Span } from './axis'
-import type { Neighbour, SnapScene } from './snapScene'
-
-/** What is moved, where it would be without snapping. */
-export interface Moving {
-  /** Of all its parts together, leaf to leaf. */
-  readonly box: Box
-  /** The place that the crew measures from the wall strings. */
-  readonly anchor: Point
-  readonly isAlongAisles: boolean
-}
+import type { Moving } from './snapMoving'
+import type { Neighbour, SnapLeg, SnapScene } from './snapScene'
 
 /** Why something holds at a place, in words, with the lines that show it. */
 export interface Guide {
@@ -146,13 +138,27 @@ const wallCandidates = ({ name, box }: Neighbour, moving: Moving, axis: Axis): C
   }))
 }
 
+/** All outlets right over a drain that runs across the axis. */
+const outletCandidates = ({ name, from, to }: SnapLeg, { outlets }: Moving, axis: Axis): Candidate[] => {
+  const across = otherAxis(axis)
+  const run = spanOf(boxOf([from, to]), across)
+  if (from[axis] !== to[axis]) return []
+  const over = outlets.filter((outlet) => outlet[across] >= run.low && outlet[across] <= run.high)
+  return over.slice(0, 1).map((outlet) => ({
+    shiftMm: from[axis] - outlet[axis],
+    guide: () => ({ reason: `outlets over ${name}`, as: 'line', lines: [[from, to]] }),
+  }))
+}
+
 /** Every way to line up with what stands there; of equally near ones the first is meant. */
 export const candidates = (moving: Moving, scene: SnapScene, axis: Axis): Candidate[] => {
   const beside = nextTo(moving, scene, axis)
+  const alike = scene.neighbours.filter(({ isRow }) => isRow || !moving.isRow)
   return [
+    ...scene.drains.flatMap((drain) => outletCandidates(drain, moving, axis)),
     ...beside.flatMap((one) => aisleCandidates(one, scene, axis)),
     ...equalCandidates(beside, scene, axis),
-    ...scene.neighbours.flatMap((neighbour) => lineCandidates(neighbour, moving, axis)),
+    ...alike.flatMap((neighbour) => lineCandidates(neighbour, moving, axis)),
     ...scene.walls.flatMap((wall) => wallCandidates(wall, moving, axis)),
   ]
 }

@@ -5,7 +5,9 @@ import type { Layout } from '../layout/schema'
 import type { PartId } from '../model/ids'
 import { inches, type Units } from '../units/length'
 import { writerFor, type Writer } from '../units/writer'
+import { segmentsOf } from '../geometry/polyline'
 import { aisleWidths, type AisleWidth } from './aisleWidths'
+import { nameOf } from './partNames'
 import { isAlongAisles, standBoxOf } from './standing'
 
 /** Something that stands still while another thing is moved. */
@@ -14,13 +16,21 @@ export interface Neighbour {
   readonly box: Box
   /** Whether people walk between it and what is moved. */
   readonly isAlongAisles: boolean
-  readonly isWall: boolean
+  readonly isRow: boolean
+}
+
+/** A straight stretch of a drain, for outlets to stand over. */
+export interface SnapLeg {
+  readonly name: string
+  readonly from: Point
+  readonly to: Point
 }
 
 /** All that a moving thing may be lined up with. */
 export interface SnapScene {
   readonly neighbours: readonly Neighbour[]
   readonly walls: readonly Neighbour[]
+  readonly drains: readonly SnapLeg[]
   /** Where the west and the south wall string cross; undefined where nothing is laid out from them. */
   readonly strings: Point | undefined
   /** Offsets from the strings are laid out in whole steps. */
@@ -43,7 +53,7 @@ const wallsOf = (outline: readonly Point[]): Neighbour[] =>
     const to = outline[(index + 1) % outline.length] ?? from
     const isStraight = from.x === to.x || from.y === to.y
     return isStraight
-      ? [{ name: wallName(from, to), box: boxOf([from, to]), isAlongAisles: true, isWall: true }]
+      ? [{ name: wallName(from, to), box: boxOf([from, to]), isAlongAisles: true, isRow: false }]
       : []
   })
 
@@ -52,8 +62,15 @@ const neighboursOf = ({ layout, bay }: Evaluation, moving: ReadonlySet<PartId>):
     const built = moving.has(part.id) ? undefined : bay.builtOf.get(part.id)
     const box = built && standBoxOf(built, null)
     return built && box
-      ? [{ name: part.name || 'a part', box, isAlongAisles: isAlongAisles(built), isWall: false }]
+      ? [{ name: nameOf(part), box, isAlongAisles: isAlongAisles(built), isRow: built.rack !== undefined }]
       : []
+  })
+
+const drainsOf = ({ layout, bay }: Evaluation, moving: ReadonlySet<PartId>): SnapLeg[] =>
+  layout.parts.flatMap((part) => {
+    const tube = bay.builtOf.get(part.id)?.tubes.find(({ role }) => role === 'drain')
+    if (!tube || moving.has(part.id)) return []
+    return segmentsOf(tube.path).map(({ from, to }) => ({ name: nameOf(part), from, to }))
   })
 
 const stringsOf = ({ house }: Layout): Point => {
@@ -64,6 +81,7 @@ const stringsOf = ({ house }: Layout): Point => {
 /** What stands still while `moving` is moved. */
 export const sceneOf = (evaluation: Evaluation, moving: readonly PartId[], units: Units): SnapScene => ({
   neighbours: neighboursOf(evaluation, new Set(moving)),
+  drains: drainsOf(evaluation, new Set(moving)),
   walls: wallsOf(evaluation.layout.house.outline),
   strings: stringsOf(evaluation.layout),
   stepMm: stepOf(units),

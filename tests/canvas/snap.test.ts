@@ -48,6 +48,25 @@ describe('what is dragged lines up', () => {
     expect(x(on)).toBe(240)
   })
 
+  test('rows with rows only, and with the drain that takes their water', () => {
+    const on = desk(
+      yard()
+        .post('Post 2', [330, 600])
+        .drain('Drain', [
+          [20, 330],
+          [340, 330],
+        ])
+        .layout(),
+    )
+    const outlet = on.planner.store
+      .getState()
+      .evaluation.bay.built[1]!.mouths.find(({ role }) => role === 'trough-outlet')!
+    const down = 330 - inchesOf(outlet.at.y)
+    on.press([220, 160])
+    on.move([330.4, 160 + down + 1.2])
+    expect(on.reasons()).toEqual([`27' 6" from the west wall string`, 'outlets over Drain'])
+  })
+
   test('with whole inches from the wall strings where nothing else is near', () => {
     const on = desk(yard().layout())
     on.press([400, 400])

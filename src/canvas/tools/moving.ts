@@ -1,13 +1,12 @@
-import { joined, type Box } from '../../geometry/box'
 import { movePartsBy } from '../../layout/edits'
 import type { Layout } from '../../layout/schema'
 import type { PartId } from '../../model/ids'
 import { withChained } from '../chaining'
 import { namesOf, nameOf } from '../partNames'
 import { NO_SNAP, snap, SNAP_PX, type Snap } from '../snap'
-import type { Moving } from '../snapCandidates'
+import { movedBy, movingOf, type Moving } from '../snapMoving'
 import { sceneOf, type SnapScene } from '../snapScene'
-import { anchorOf, isAlongAisles, standBoxOf } from '../standing'
+import { anchorOf } from '../standing'
 import type { Commit, Gesture, Pointer, Step, ToolContext } from './tool'
 
 /** What is carried, as it stood when it was taken up. */
@@ -18,28 +17,12 @@ interface Load {
   readonly moving: Moving | undefined
 }
 
-const movingOf = ({ layout, evaluation }: ToolContext, ids: readonly PartId[]): Moving | undefined => {
-  const parts = layout.parts.filter(({ id, locked }) => !locked && ids.includes(id))
-  const built = parts.flatMap(({ id }) => evaluation.bay.builtOf.get(id) ?? [])
-  const boxes = built.flatMap((b) => standBoxOf(b, null) ?? [])
-  const anchor = parts[0] && anchorOf(parts[0])
-  return anchor && boxes.length > 0
-    ? { box: boxes.reduce(joined), anchor, isAlongAisles: built.some(isAlongAisles) }
-    : undefined
+const loadOf = ({ layout, evaluation }: ToolContext, ids: readonly PartId[]): Moving | undefined => {
+  const [first, ...others] = layout.parts.filter(({ id, locked }) => !locked && ids.includes(id))
+  if (!first) return undefined
+  const built = [first, ...others].flatMap(({ id }) => evaluation.bay.builtOf.get(id) ?? [])
+  return movingOf(built, anchorOf(first))
 }
-
-const boxBy = ({ x0, y0, x1, y1 }: Box, dx: number, dy: number): Box => ({
-  x0: x0 + dx,
-  y0: y0 + dy,
-  x1: x1 + dx,
-  y1: y1 + dy,
-})
-
-const movedBy = (moving: Moving, dx: number, dy: number): Moving => ({
-  ...moving,
-  box: boxBy(moving.box, dx, dy),
-  anchor: { x: moving.anchor.x + dx, y: moving.anchor.y + dy },
-})
 
 const snapOf = ({ moving, scene }: Load, dx: number, dy: number, pointer: Pointer, pxPerMm: number): Snap =>
   moving && !pointer.isFree ? snap(movedBy(moving, dx, dy), scene, SNAP_PX / pxPerMm) : NO_SNAP
@@ -84,6 +67,6 @@ const carrying = (load: Load): Gesture => ({
 /** Takes parts up where the pointer was pressed, and carries them with it. */
 export const carry = (ids: readonly PartId[], from: Pointer, to: Pointer, context: ToolContext): Step => {
   const { evaluation, units } = context
-  const load: Load = { ids, from, scene: sceneOf(evaluation, ids, units), moving: movingOf(context, ids) }
+  const load: Load = { ids, from, scene: sceneOf(evaluation, ids, units), moving: loadOf(context, ids) }
   return carrying(load).move(to, context)
 }

@@ -4,17 +4,15 @@ import { kindOf, type ShelfItem } from '../../parts/index'
 import { partFrom, shelfItemOf, withDropped } from '../dropping'
 import { nameOf } from '../partNames'
 import { NO_SNAP, snap, SNAP_PX, type Snap } from '../snap'
+import { movingOf } from '../snapMoving'
 import { sceneOf } from '../snapScene'
-import { anchorOf, isAlongAisles, standBoxOf } from '../standing'
+import { anchorOf } from '../standing'
 import type { Commit, Gesture, Pointer, Step, Tool, ToolContext } from './tool'
 
 const snapOf = (part: Part, pointer: Pointer, { evaluation, units, view }: ToolContext): Snap => {
   const built = kindOf(part).derive(part, evaluation.bay.site)
-  const box = standBoxOf(built, null)
-  const anchor = anchorOf(part)
-  if (pointer.isFree || !box || !anchor) return NO_SNAP
-  const moving = { box, anchor, isAlongAisles: isAlongAisles(built) }
-  return snap(moving, sceneOf(evaluation, [], units), SNAP_PX / view.pxPerMm)
+  const moving = pointer.isFree ? undefined : movingOf([built], anchorOf(part))
+  return moving ? snap(moving, sceneOf(evaluation, [], units), SNAP_PX / view.pxPerMm) : NO_SNAP
 }
 
 const dropOf = (

@@ -1,0 +1,128 @@
+import { readFileSync } from 'node:fs'
+import { describe, expect, test } from 'vitest'
+import { levelStack, shortGaps } from '../../src/canvas/levelStack'
+import { evaluate } from '../../src/evaluate/evaluate'
+import { readLayout } from '../../src/layout/file'
+import { bay } from '../support/bay'
+import { at, inchesOf } from '../support/site'
+
+const sample = () => {
+  const read = readLayout(
+    readFileSync(new URL('../../public/bays/kestrel-bend-house-2.json', import.meta.url), 'utf8'),
+  )
+  if (!read.ok) throw new Error(read.sentence)
+  return evaluate(read.layout)
+}
+
+const idOf = (evaluation: ReturnType<typeof evaluate>, name: string) =>
+  evaluation.layout.parts.find((part) => part.name === name)!.id
+
+const inInches = (levels: readonly { name: string; levelMm: number }[]) =>
+  Object.fromEntries(levels.map(({ name, levelMm }) => [name, inchesOf(levelMm)]))
+
+describe('the stack of levels', () => {
+  test('of a row goes from its bars through drain and pit to the bottom', () => {
+    const evaluation = sample()
+    const stack = levelStack(evaluation, idOf(evaluation, 'N3'), at(300, 600))
+    expect(stack.levels.map(({ name }) => name)).toEqual([
+      'Bar top',
+      'Tower tip',
+      'Lip, high end',
+      'Invert, high',
+      'Invert at outlet',
+      'Rack datum',
+      'Drain crown',
+      'Drain invert',
+      'Pit inlet',
+      'Overflow',
+      'Drain-back',
+      'Running',
+      'Make-up',
+      'Low alarm',
+      'Pump off',
+      'Bottom',
+    ])
+    expect(stack.parts).toHaveLength(3)
+  })
+
+  test('falls all the way in the sample bay, apart from the tip that hangs inside its trough', () => {
+    const evaluation = sample()
+    const wet = levelStack(evaluation, idOf(evaluation, 'N1'), at(60, 600)).levels.slice(2)
+    const levels = wet.map(({ levelMm }) => levelMm)
+    expect(levels).toEqual(levels.toSorted((a, b) => b - a))
+  })
+
+  test('names the line that the pointer is nearest to', () => {
+    const evaluation = evaluate(bay('40 x 60 ft').row('Row 1', [100, 100], { racks: 1, lines: 4 }).layout())
+    // The row falls north, so its lines count from west to east: 73, 91, 109, 127 in.
+    const whose = (x: number) => levelStack(evaluation, 'rack-row-1', at(x, 150)).whose
+    expect([70, 80, 95, 112, 140].map(whose)).toEqual([1, 1, 2, 3, 4].map((line) => `Row 1, line ${line}`))
+  })
+
+  test('of a pit is its own levels as they were set', () => {
+    const evaluation = evaluate(
+      bay('40 x 60 ft')
+        .pit('Pit', { x: [100, 136], y: [100, 214] }, { rim: 1, overflow: -13, bottom: -37 })
+        .layout(),
+    )
+    expect(inInches(levelStack(evaluation, 'sump-1', at(118, 150)).levels)).toEqual({
+      Rim: 1,
+      Overflow: -13,
+      'Drain-back': -14,
+      Running: -22.5,
+      'Make-up': -23.5,
+      'Low alarm': -27,
+      'Pump off': -29,
+      Bottom: -37,
+    })
+  })
+
+  test('of bare floor is the floor there', () => {
+    const evaluation = evaluate(
+      bay('40 x 60 ft').level([0, 0], 0).level([480, 0], -8).level([0, 720], 0).layout(),
+    )
+    expect(inInches(levelStack(evaluation, undefined, at(240, 0)).levels)).toEqual({ Floor: -4 })
+  })
+
+  test('of a row without a drain ends at its datum', () => {
+    const evaluation = evaluate(bay('40 x 60 ft').row('Row 1', [100, 100], { racks: 1 }).layout())
+    const { levels, parts } = levelStack(evaluation, 'rack-row-1', at(100, 150))
+    expect(levels.at(-1)?.name).toBe('Rack datum')
+    expect(parts).toEqual(['rack-row-1'])
+  })
+})
+
+describe('gaps that are too small', () => {
+  const withDrain = (startInvert: number) => {
+    const layout = bay('40 x 60 ft')
+      .row('Row 1', [100, 100], { racks: 1 })
+      .drain(
+        'Drain',
+        [
+          [40, 205],
+          [300, 205],
+        ],
+        { startInvert },
+      )
+      .layout()
+    return evaluate(layout)
+  }
+
+  test('are those that the checks found, with their state', () => {
+    const evaluation = withDrain(8)
+    const stack = levelStack(evaluation, 'rack-row-1', at(100, 150))
+    const gaps = shortGaps(evaluation, stack).map(({ from, to, finding }) => [
+      from.name,
+      to.name,
+      finding.state,
+    ])
+    expect(gaps).toContainEqual(['Invert at outlet', 'Drain crown', expect.stringMatching(/Flat|Backs up/)])
+  })
+
+  test('are none where the drain lies deep enough', () => {
+    const evaluation = withDrain(-12)
+    const stack = levelStack(evaluation, 'rack-row-1', at(100, 150))
+    expect(stack.levels.map(({ name }) => name)).toContain('Drain crown')
+    expect(shortGaps(evaluation, stack)).toEqual([])
+  })
+})
