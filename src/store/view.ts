@@ -18,8 +18,11 @@ export interface Size {
 const LEAST_PX_PER_MM = 0.004
 const MOST_PX_PER_MM = 4
 
-/** Free edge round a bay that is fitted to the screen, as a share of the screen. */
-const FIT_MARGIN = 0.06
+/** Kept free round a bay that is fitted to the screen, px: rulers, scale bar, and doors that swing out. */
+const FREE_PX = { left: 64, right: 28, top: 44, bottom: 72 }
+
+/** However small the screen is, this much of it is left for the bay, px. */
+const LEAST_ROOM_PX = 40
 
 const within = (pxPerMm: number): number => Math.min(MOST_PX_PER_MM, Math.max(LEAST_PX_PER_MM, pxPerMm))
 
@@ -47,15 +50,14 @@ export const zoomedAt = (view: View, at: Point, factor: number): View => {
   return { x: floor.x - at.x / pxPerMm, y: floor.y + at.y / pxPerMm, pxPerMm }
 }
 
-/** The view that shows a box of floor as large as the screen allows. */
-export const fitted = (box: Box, size: Size): View => {
-  const room = 1 - 2 * FIT_MARGIN
-  const pxPerMm = within(
-    Math.min((size.width * room) / (box.x1 - box.x0), (size.height * room) / (box.y1 - box.y0)),
-  )
+/** The view that shows a box of floor as large as the screen allows, in the middle of what is kept for it. */
+export const fitted = (box: Box, { width, height }: Size): View => {
+  const across = Math.max(LEAST_ROOM_PX, width - FREE_PX.left - FREE_PX.right)
+  const down = Math.max(LEAST_ROOM_PX, height - FREE_PX.top - FREE_PX.bottom)
+  const pxPerMm = within(Math.min(across / (box.x1 - box.x0), down / (box.y1 - box.y0)))
   return {
-    x: (box.x0 + box.x1) / 2 - size.width / 2 / pxPerMm,
-    y: (box.y0 + box.y1) / 2 + size.height / 2 / pxPerMm,
+    x: (box.x0 + box.x1) / 2 - (FREE_PX.left + across / 2) / pxPerMm,
+    y: (box.y0 + box.y1) / 2 + (FREE_PX.top + down / 2) / pxPerMm,
     pxPerMm,
   }
 }
