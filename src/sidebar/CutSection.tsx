@@ -4,14 +4,14 @@ import type { Units } from '../units/length'
 import { writerFor } from '../units/writer'
 import { boardWords, boughtWords, boundWords, howCut, unitOfStock, wasteWords } from './cutWords'
 import { Fold } from './Fold'
-import { memberName } from './memberNames'
+import { hasMark, memberName } from './memberNames'
 
 function Marks({ marks }: { readonly marks: readonly string[] }) {
   return (
     <ul className="cuts-marks">
       {marks.map((mark) => {
         const name = memberName(mark)
-        return <li key={mark}>{name === mark ? mark : <abbr title={name}>{mark}</abbr>}</li>
+        return <li key={mark}>{hasMark(mark) ? <abbr title={name}>{mark}</abbr> : name}</li>
       })}
     </ul>
   )
@@ -88,7 +88,7 @@ export const CutSection = memo(function CutSection({ list, units }: StopTablePro
         <span>
           Buy <b>{boughtWords(list, units) || 'nothing'}</b>
         </span>
-        <small>waste {wasteWords(list)}</small>
+        <small>{wasteWords(list)}</small>
       </p>
       {tooLong.length > 0 && <TooLong lines={tooLong} stock={stock} units={units} />}
       <StopTable list={list} units={units} />

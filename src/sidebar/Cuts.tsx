@@ -9,7 +9,7 @@ import { CutSection } from './CutSection'
 import './cuts.css'
 import { cutText } from './cutWords'
 import { Fold } from './Fold'
-import { memberName } from './memberNames'
+import { hasMark, memberName } from './memberNames'
 
 const copyAll = async (planner: Planner, cuts: readonly CutList[], units: Units): Promise<void> => {
   try {
@@ -31,7 +31,7 @@ function MemberMarks({ cuts }: { readonly cuts: readonly CutList[] }) {
   return (
     <dl className="cuts-legend">
       {[...marks]
-        .filter((mark) => memberName(mark) !== mark)
+        .filter(hasMark)
         .sort()
         .map((mark) => (
           <div key={mark}>

@@ -26,10 +26,12 @@ export const boughtWords = ({ bought }: CutList, units: Units): string =>
   bought.map(({ stockMm, count }) => `${count} x ${writeStock(stockMm, units)}`).join(' + ')
 
 /** What of the stock is not in a piece: saw dust, offcuts and the ends of coils, per cent. */
-export const wastePercent = ({ netMm, boughtMm }: CutList): number =>
+const wastePercent = ({ netMm, boughtMm }: CutList): number =>
   boughtMm > 0 ? (1 - netMm / boughtMm) * 100 : 0
 
-export const wasteWords = (list: CutList): string => `${wastePercent(list).toFixed(1)} %`
+/** What is left on a coil is not wasted: it is for the next job. */
+export const wasteWords = (list: CutList): string =>
+  `${unitOfStock(list.stock) === 'coil' ? 'left on coils' : 'waste'} ${wastePercent(list).toFixed(1)} %`
 
 /** Under half a tick: sums of whole boards differ by less only through rounding. */
 const SAME_MM = 1 / 640

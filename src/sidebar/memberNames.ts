@@ -16,5 +16,8 @@ const names: Readonly<Record<string, string>> = {
   GT: 'gutter trough',
 }
 
+/** Whether a member goes by a mark, as all that is cut from sticks does; tubes go by their role. */
+export const hasMark = (mark: string): boolean => Object.hasOwn(names, mark)
+
 /** The full name of a member; a tube's role is its own name. */
 export const memberName = (mark: string): string => names[mark] ?? mark.replaceAll('-', ' ')

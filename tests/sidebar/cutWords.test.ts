@@ -10,7 +10,7 @@ import {
   unitOfStock,
   wasteWords,
 } from '../../src/sidebar/cutWords'
-import { memberName } from '../../src/sidebar/memberNames'
+import { hasMark } from '../../src/sidebar/memberNames'
 import { inches } from '../../src/units/length'
 import { scenarios } from '../support/scenarios'
 
@@ -76,8 +76,9 @@ test('what is bought and wasted', () => {
     boughtMm: 1000,
   })
   expect(boughtWords(cuts, UNITS)).toBe('119 x 12 ft + 80 x 10 ft')
-  expect(wasteWords(cuts)).toBe('3.1 %')
-  expect(wasteWords(list({}))).toBe('0.0 %')
+  expect(wasteWords(cuts)).toBe('waste 3.1 %')
+  expect(wasteWords(list({}))).toBe('waste 0.0 %')
+  expect(wasteWords({ ...cuts, stock: 'pe-1' })).toBe('left on coils 3.1 %')
 })
 
 test('a plan is called the best only where the bound proves it', () => {
@@ -93,7 +94,7 @@ test('every member of every sample has a name beside its mark', () => {
   for (const build of Object.values(scenarios))
     for (const { lines } of evaluate(build()).cuts)
       for (const mark of lines.flatMap(({ marks }) => marks))
-        if (/[A-Z]/.test(mark)) expect(memberName(mark), mark).not.toBe(mark)
+        if (/[A-Z]/.test(mark)) expect(hasMark(mark), mark).toBe(true)
 })
 
 test('the text of a list says what to buy, what to cut, what can not be cut, and how', () => {
