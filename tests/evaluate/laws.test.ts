@@ -228,12 +228,10 @@ describe('what is remembered is what would be found anew', () => {
     fc
       .constantFrom(0, 0.5, 1)
       .map((growth): Edit => (layout) => ({ ...layout, settings: { ...layout.settings, growth } })),
-    fc
-      .integer({ min: 60, max: 150 })
-      .map((high): Edit => (layout) => ({
-        ...layout,
-        house: { ...layout.house, headroomMm: onTick(inches(high)) },
-      })),
+    fc.integer({ min: 60, max: 150 }).map((high): Edit => (layout) => ({
+      ...layout,
+      house: { ...layout.house, headroomMm: onTick(inches(high)) },
+    })),
   )
   const edits = fc.array(fc.tuple(edit, fc.nat(8)), { minLength: 1, maxLength: 6 })
 
