@@ -1,5 +1,6 @@
 import type { Bay, BayRule, PartRule, Rule } from '../checks/context'
 import { rules } from '../checks'
+import { withSoundMend } from '../checks/mendRoom'
 import type { Settings } from '../layout/settings'
 import type { Built } from '../model/built'
 import { type Finding, rankOf } from '../model/finding'
@@ -19,5 +20,5 @@ const partFindings = rememberEach<Built, Settings, readonly Finding[]>((built, s
 export const check = (bay: Bay): readonly Finding[] =>
   [
     ...bay.built.flatMap((built) => partFindings(built, bay.settings)),
-    ...bayRules.flatMap((rule) => rule.check(bay)),
+    ...bayRules.flatMap((rule) => rule.check(bay)).map((finding) => withSoundMend(finding, bay)),
   ].sort((a, b) => rankOf(b) - rankOf(a))

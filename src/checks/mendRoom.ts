@@ -1,0 +1,41 @@
+import { type Box, overlaps } from '../geometry/box'
+import type { Built } from '../model/built'
+import type { Finding, Mend } from '../model/finding'
+import type { Bay } from './context'
+import { CLOSE_MM } from './found'
+import { keptClearOf, shareHeight, type Solid, type Solids, standingOf } from './solids'
+
+type Move = Mend & { readonly kind: 'move' }
+
+const shifted = ({ x0, y0, x1, y1 }: Box, { dxMm, dyMm }: Move): Box => ({
+  // Drawn in a hair, so that what only touches after the move does not count as met.
+  x0: x0 + dxMm + CLOSE_MM,
+  y0: y0 + dyMm + CLOSE_MM,
+  x1: x1 + dxMm - CLOSE_MM,
+  y1: y1 + dyMm - CLOSE_MM,
+})
+
+const meets = ({ body, box }: Solid, move: Move, others: Solids): boolean => {
+  const moved = shifted(box, move)
+  return (
+    overlaps(moved, others.box) &&
+    others.all.some((other) => overlaps(moved, other.box) && shareHeight(body, other.body))
+  )
+}
+
+const solidsIn = (built: readonly Built[]): Solids[] =>
+  built.flatMap((b) => [standingOf(b, null), keptClearOf(b, null)].filter((solids) => solids !== undefined))
+
+/** Whether the parts of a move come to stand in nothing else's place. */
+const hasRoom = (move: Move, { built }: Bay): boolean => {
+  const moved = built.filter(({ part }) => move.parts.includes(part))
+  const others = solidsIn(built.filter(({ part }) => !move.parts.includes(part)))
+  const solids = moved.flatMap((b) => standingOf(b, null)?.all ?? [])
+  return !solids.some((solid) => others.some((other) => meets(solid, move, other)))
+}
+
+/** A finding without its mend, where the mend would only push the part into something else. */
+export const withSoundMend = (finding: Finding, bay: Bay): Finding => {
+  const { mend, ...rest } = finding
+  return mend?.kind === 'move' && !hasRoom(mend, bay) ? rest : finding
+}
