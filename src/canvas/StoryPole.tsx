@@ -1,8 +1,7 @@
-import { useMemo } from 'react'
 import { clipped } from '../drawing/lettering'
 import type { Evaluation } from '../evaluate/evaluation'
 import { usePlannerState } from '../store/react'
-import { writerFor, type Writer } from '../units/writer'
+import { writerFor } from '../units/writer'
 import { hitIndexOf } from './hit'
 import { levelStack, shortGaps, type Level, type ShortGap, type Stack } from './levelStack'
 import { poleScale, type PoleScale } from './poleScale'
@@ -57,7 +56,7 @@ function Staff({ scale, units }: PoleProps & { readonly units: 'feet-inches' | '
         x={STAFF.left}
         y={top - 8}
         width={STAFF.right - STAFF.left}
-        height={scale.pxOf(scale.lowMm) - top + 16}
+        height={Math.max(0, scale.pxOf(scale.lowMm) - top + 16)}
       />
       <path className="pole-tick" d={ticks.map((mm) => staffTick(scale.pxOf(mm), isMajor(mm))).join('')} />
     </>
@@ -126,17 +125,11 @@ const shortWords = ({ from, to, finding }: ShortGap): string => `${finding.state
 const spoken = ({ whose, levels }: Stack, write: (mm: number) => string): string =>
   `Levels of ${whose}: ${levels.map(({ name, levelMm }) => `${name} ${write(levelMm)}`).join(', ')}`
 
-/** Levels are written from the benchmark: above it bare, below it with a minus. */
-const levelWriter =
-  ({ bay }: Evaluation, writer: Writer) =>
-  (levelMm: number) =>
-    writer.length(levelMm - bay.house.benchmark.levelMm)
-
 /** The story pole: every level under the pointer on one rule, to scale, from bar top to the bottom of the pit. */
 export function StoryPole() {
   const { evaluation, ...stack } = useStack()
   const [units, height] = usePlannerState((state) => [state.units, state.size.height])
-  const write = useMemo(() => levelWriter(evaluation, writerFor(units, 8)), [evaluation, units])
+  const write = writerFor(units, 8).length
   const gaps = shortGaps(evaluation, stack)
   const bottom = height - FOOT - gaps.length * 30
   const scale = poleScale(stack.levels, HEAD + 18, bottom - 14)
@@ -147,7 +140,7 @@ export function StoryPole() {
           {clipped(stack.whose, 13, WIDTH - STAFF.left - 4)}
         </text>
         <text className="pole-from" x={STAFF.left} y={34}>
-          {clipped(`from ${evaluation.bay.house.benchmark.name}`, 12, WIDTH - STAFF.left - 4)}
+          from the bay’s zero
         </text>
         <Staff scale={scale} units={units} />
         <Water scale={scale} levels={stack.levels} />
