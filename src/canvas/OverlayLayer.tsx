@@ -82,9 +82,9 @@ const drawOverlay = (ctx: CanvasLike, seen: Seen) => {
     ...findings.map((finding) => findingLabel(lens, finding)),
     ...gestureLabels(seen),
   ]
-  drawLabels(ctx, labels, lens.theme, roomIn(lens))
   drawNorth(ctx, lens, evaluation.bay.house.northDegrees)
   drawScaleBar(ctx, lens)
+  drawLabels(ctx, labels, lens.theme, roomIn(lens))
   drawRulers(ctx, lens, evaluation.bay.house, seen.pointer)
 }
 

@@ -4,6 +4,7 @@ import { usePlannerState } from '../store/react'
 import { writerFor } from '../units/writer'
 import { hitIndexOf } from './hit'
 import { levelStack, shortGaps, type Level, type ShortGap, type Stack } from './levelStack'
+import { movedIn } from './moved'
 import { poleScale, type PoleScale } from './poleScale'
 import { multiples, rulerStep } from './rulerSteps'
 import { spread } from './spread'
@@ -21,8 +22,9 @@ const HIT_PX = 6
 
 /** What is under the pointer, or else what is chosen, or else the first row. While something is dragged, that. */
 const useStack = (): Stack & { readonly evaluation: Evaluation } => {
-  const [evaluation, preview, selection, pointer, pxPerMm] = usePlannerState((state) => [
+  const [evaluation, layout, preview, selection, pointer, pxPerMm] = usePlannerState((state) => [
     state.evaluation,
+    state.layout,
     state.preview,
     state.selection,
     state.pointer,
@@ -30,9 +32,10 @@ const useStack = (): Stack & { readonly evaluation: Evaluation } => {
   ])
   const { bay } = evaluation
   // During a drag the index would have to be made anew each frame, for what is known anyway.
+  const [carried] = movedIn(layout, preview)
   const hit = pointer && !preview ? hitIndexOf(bay.built, null).at(pointer, HIT_PX / pxPerMm) : undefined
   const first = bay.built.find(({ rack }) => rack)?.part
-  const part = hit ?? selection[0] ?? (pointer ? undefined : first)
+  const part = carried ?? hit ?? selection[0] ?? (pointer ? undefined : first)
   const at = pointer ?? bay.house.benchmark.at
   return { ...levelStack(evaluation, part, at), evaluation }
 }
@@ -123,7 +126,7 @@ function Short({ scale, gap: { from, to, finding } }: PoleProps & { readonly gap
 const shortWords = ({ from, to, finding }: ShortGap): string => `${finding.state}: ${from.name} to ${to.name}`
 
 const spoken = ({ whose, levels }: Stack, write: (mm: number) => string): string =>
-  `Levels of ${whose}: ${levels.map(({ name, levelMm }) => `${name} ${write(levelMm)}`).join(', ')}`
+  `Story pole. Levels of ${whose}: ${levels.map(({ name, levelMm }) => `${name} ${write(levelMm)}`).join(', ')}`
 
 /** The story pole: every level under the pointer on one rule, to scale, from bar top to the bottom of the pit. */
 export function StoryPole() {
@@ -134,7 +137,7 @@ export function StoryPole() {
   const bottom = height - FOOT - gaps.length * 30
   const scale = poleScale(stack.levels, HEAD + 18, bottom - 14)
   return (
-    <aside className="story-pole" aria-label="Story pole">
+    <div className="story-pole">
       <svg width={WIDTH} height={height} role="img" aria-label={spoken(stack, write)}>
         <text className="pole-whose" x={STAFF.left} y={18}>
           {clipped(stack.whose, 13, WIDTH - STAFF.left - 4)}
@@ -159,6 +162,6 @@ export function StoryPole() {
           </text>
         ))}
       </svg>
-    </aside>
+    </div>
   )
 }

@@ -41,7 +41,7 @@ export const drawScaleBar = (ctx: CanvasLike, { size, theme, units, view, writer
   const x = RULER_PX.left + 16
   const y = size.height - 18
   ctx.beginPath()
-  ctx.rect(x - 8, y - 20, 2 * stepPx + 40, BAR_PX + 30)
+  ctx.rect(x - 8, y - 18, 2 * stepPx + 30, BAR_PX + 24)
   ctx.fillStyle = theme.sheet
   ctx.fill()
   ctx.setLineDash([])

@@ -20,10 +20,10 @@ export interface Distance {
 /** More than this many are a thicket: the tightest are shown. */
 const MOST = 8
 
-/** The row's side that an aisle lies on: posts along one wall make one distance, not twenty. */
+/** The row's side that an aisle lies on: posts along one wall, and the wall, make one distance, not twenty. */
 const sideOf = ({ row, otherIs, from, to, widthMm }: Aisle): string => {
   const sign = Math.sign(widthMm)
-  return [row, otherIs, Math.sign(to.x - from.x) * sign, Math.sign(to.y - from.y) * sign].join(' ')
+  return [row, otherIs === 'row', Math.sign(to.x - from.x) * sign, Math.sign(to.y - from.y) * sign].join(' ')
 }
 
 /** The tightest of each side; `aisles` stand tightest first. */

@@ -2,17 +2,8 @@ import type { Point } from '../geometry/point'
 import { addParts, replacePart } from '../layout/edits'
 import { nextId, nextName } from '../layout/names'
 import type { Layout, Part } from '../layout/schema'
-import { shelf, type ShelfItem } from '../parts/index'
+import type { ShelfItem } from '../parts/index'
 import { chainOf } from './chaining'
-
-/** How a shelf item is named while it is in hand: in the session, and by what is dragged from the shelf. */
-export const shelfKey = ({ kind, preset }: ShelfItem): string => `${kind.kind}/${preset.id}`
-
-/** What the shelf's dragged data is called on the clipboard. */
-export const SHELF_TYPE = 'application/x-kerf-and-fall-part'
-
-export const shelfItemOf = (key: string | undefined): ShelfItem | undefined =>
-  shelf.find((item) => shelfKey(item) === key)
 
 /** A whole part of a shelf item, not yet in the layout, with its middle at a place. */
 export const partFrom = ({ kind, preset }: ShelfItem, layout: Layout, at: Point): Part =>

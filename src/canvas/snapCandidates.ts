@@ -174,7 +174,7 @@ export const stringCandidates = (
   if (!strings) return []
   const from = strings[axis]
   const offsetMm = Math.round((anchor[axis] - from) / stepMm) * stepMm
-  const reason = `${writer.length(offsetMm)} from ${STRING_NAME[axis]}`
+  const reason = `${writer.length(Math.abs(offsetMm))} ${offsetMm < 0 ? 'outside' : 'from'} ${STRING_NAME[axis]}`
   return [
     {
       shiftMm: from + offsetMm - anchor[axis],

@@ -24,16 +24,11 @@ const triangle = (ctx: CanvasLike, x: number, y: number, r: number) => {
   ctx.closePath()
 }
 
-const cross = (ctx: CanvasLike, x: number, y: number, r: number) => {
-  ctx.moveTo(x - r, y - r)
-  ctx.lineTo(x + r, y + r)
-  ctx.moveTo(x + r, y - r)
-  ctx.lineTo(x - r, y + r)
-}
+const square = (ctx: CanvasLike, x: number, y: number, r: number) => ctx.rect(x - r, y - r, 2 * r, 2 * r)
 
-const shapes = [ring, triangle, cross]
+const shapes = [ring, triangle, square]
 
-/** The shape that goes with a state's word: a ring for good, a triangle to look at, a cross to mend. */
+/** The shape that goes with a state's word: a ring for good, a triangle to look at, a full square to mend. */
 export const drawState = (
   ctx: CanvasLike,
   state: StateWord,
@@ -44,8 +39,9 @@ export const drawState = (
 ) => {
   ctx.setLineDash([])
   ctx.lineWidth = 2
-  ctx.strokeStyle = stateColour(state, theme)
+  ctx.strokeStyle = ctx.fillStyle = stateColour(state, theme)
   ctx.beginPath()
   shapes[stateRank(state)]?.(ctx, x, y, radius)
   ctx.stroke()
+  if (stateRank(state) === 2) ctx.fill()
 }

@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useRef, type DragEvent, type PointerEvent, type RefObject } from 'react'
+import { SHELF_TYPE } from '../store/inHand'
 import { usePlanner } from '../store/react'
 import { panned, zoomedAt } from '../store/view'
-import { SHELF_TYPE } from './dropping'
 import type { Gestures } from './gestures'
 import { createPointing, type PagePointer } from './pointing'
 import { hand } from './tools/hand'
@@ -78,11 +78,17 @@ const useSpace = (): RefObject<boolean> => {
     const hear = ({ key, type }: KeyboardEvent) => {
       if (key === ' ') isHeld.current = type === 'keydown'
     }
+    // A key that is let go over another window is never heard.
+    const forget = () => {
+      isHeld.current = false
+    }
     window.addEventListener('keydown', hear)
     window.addEventListener('keyup', hear)
+    window.addEventListener('blur', forget)
     return () => {
       window.removeEventListener('keydown', hear)
       window.removeEventListener('keyup', hear)
+      window.removeEventListener('blur', forget)
     }
   }, [])
   return isHeld

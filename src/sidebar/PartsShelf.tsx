@@ -1,15 +1,11 @@
 import { type DragEvent, useState } from 'react'
 import { kinds, shelf, type ShelfItem } from '../parts/index'
+import { shelfKey, SHELF_TYPE } from '../store/inHand'
 import { usePlanner, usePlannerState } from '../store/react'
 import { PartSymbol } from './symbols'
 import './shelf.css'
 
-/** What a drag from the shelf carries: `kind/preset`. */
-const DRAG_TYPE = 'application/x-kerf-and-fall-part'
-
 const HOW_TO = 'Drag a part on to the floor, or press it and then the place for it.'
-
-const placingOf = ({ kind, preset }: ShelfItem): string => `${kind.kind}/${preset.id}`
 
 const groups = kinds.map((kind) => ({ kind, items: shelf.filter((item) => item.kind === kind) }))
 
@@ -20,11 +16,11 @@ interface ItemProps {
 
 function Item({ item, onLook }: ItemProps) {
   const planner = usePlanner()
-  const placing = placingOf(item)
+  const placing = shelfKey(item)
   const isTaken = usePlannerState((state) => state.tool === 'place' && state.placing === placing)
   const take = () => planner.set({ tool: 'place', placing })
   const startDrag = (event: DragEvent) => {
-    event.dataTransfer.setData(DRAG_TYPE, placing)
+    event.dataTransfer.setData(SHELF_TYPE, placing)
     event.dataTransfer.effectAllowed = 'copy'
     take()
   }
