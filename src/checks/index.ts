@@ -4,6 +4,7 @@ import { barSleeveGap } from './bar-sleeve-gap'
 import { bodyOverlap } from './body-overlap'
 import { cartReachMin } from './cart-reach-min'
 import type { Rule } from './context'
+import { doorHeadMin } from './door-head-min'
 import { doorWidthMin } from './door-width-min'
 import { drainCoverMin } from './drain-cover-min'
 import { drainFallMin } from './drain-fall-min'
@@ -25,6 +26,7 @@ import { tipTroughWidth } from './tip-trough-width'
 import { towerWithdrawalMin } from './tower-withdrawal-min'
 import { trenchFootClear } from './trench-foot-clear'
 import { wheelchairRouteMin } from './wheelchair-route-min'
+import { zoneMainReach } from './zone-main-reach'
 
 /** Every rule, in the order in which the sidebar groups them: floor, drains, racks. */
 export const rules: readonly Rule[] = [
@@ -37,7 +39,9 @@ export const rules: readonly Rule[] = [
   cartReachMin,
   exitAccessMin,
   doorWidthMin,
+  doorHeadMin,
   wheelchairRouteMin,
+  zoneMainReach,
   outletDrainReach,
   outletDropMin,
   drainFallMin,

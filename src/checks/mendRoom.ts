@@ -26,12 +26,16 @@ const meets = ({ body, box }: Solid, move: Move, others: Solids): boolean => {
 const solidsIn = (built: readonly Built[]): Solids[] =>
   built.flatMap((b) => [standingOf(b, null), keptClearOf(b, null)].filter((solids) => solids !== undefined))
 
-/** Whether the parts of a move come to stand in nothing else's place. */
+const STAY: Move = { kind: 'move', parts: [], dxMm: 0, dyMm: 0 }
+
+/** Whether the parts of a move come to stand in nothing else's place that they do not stand in already. */
 const hasRoom = (move: Move, { built }: Bay): boolean => {
   const moved = built.filter(({ part }) => move.parts.includes(part))
   const others = solidsIn(built.filter(({ part }) => !move.parts.includes(part)))
   const solids = moved.flatMap((b) => standingOf(b, null)?.all ?? [])
-  return !solids.some((solid) => others.some((other) => meets(solid, move, other)))
+  return !solids.some((solid) =>
+    others.some((other) => meets(solid, move, other) && !meets(solid, STAY, other)),
+  )
 }
 
 /** A finding without its mend, where the mend would only push the part into something else. */

@@ -46,7 +46,7 @@ const layDrain = (outlets: readonly Join[], { built, settings }: Bay): Mend | un
     .flatMap(({ outline }) => axes.map((axis) => lineAlong(axis, box, boxOf(outline))))
     .filter((line) => line !== undefined)
     .sort((a, b) => distance(...a) - distance(...b))
-  return shortest && { kind: 'add-drain', points: shortest }
+  return shortest && { kind: 'lay', what: 'drain-line', points: shortest }
 }
 
 const findingOf = (row: string, outlets: readonly Join[], bay: Bay): Finding => {

@@ -18,8 +18,12 @@ export const mendWords = (mend: Mend, finding: Finding, words: Words): string =>
   switch (mend.kind) {
     case 'move':
       return `Move ${listed(mend.parts.map(words.name))} ${compass(mend.dxMm, mend.dyMm, words)}`
-    case 'add-drain':
-      return `Lay a drain line under ${words.name(finding.parts[0] ?? '')}`
+    case 'lay':
+      return mend.what === 'main'
+        ? `Lay a main to ${words.name(finding.parts[0] ?? '')}`
+        : `Lay a drain line under ${words.name(finding.parts[0] ?? '')}`
+    case 'dig':
+      return `Dig a pit at the end of ${words.name(finding.parts[0] ?? '')}`
     case 'set':
       return setWords(mend, words)
   }

@@ -1,10 +1,9 @@
-import type { Point } from '../geometry/point'
 import type { Mend } from '../model/finding'
 import type { PartId } from '../model/ids'
-import { drainLineSchema } from '../parts/drain-line/schema'
+import { levelsForInlet } from '../parts/sump/pitFor'
 import { addParts, movePartsBy } from './edits'
 import { nextId, nextName } from './names'
-import type { Layout } from './schema'
+import { type Layout, partSchema } from './schema'
 import { setField } from './setField'
 
 /** A field set, or the layout as it was where the schema refuses the value. */
@@ -13,17 +12,18 @@ const withField = (layout: Layout, part: PartId, field: string, value: unknown):
   return edited.ok ? edited.layout : layout
 }
 
-const withDrain = (layout: Layout, points: readonly Point[]): Layout => {
-  const { leastDrop } = layout.settings
-  const laid = drainLineSchema.safeParse({
-    kind: 'drain-line',
-    id: nextId(layout, 'drain-line'),
-    name: nextName(layout, 'drain-line'),
-    points,
-    slope: leastDrop,
-    leastSlope: leastDrop,
+/** What a laid line has beside its points. */
+const lineValues = (what: 'drain-line' | 'main', { settings }: Layout): object =>
+  what === 'main' ? {} : { slope: settings.leastDrop, leastSlope: settings.leastDrop }
+
+const withPart = (layout: Layout, kind: 'drain-line' | 'main' | 'sump', values: object): Layout => {
+  const made = partSchema.safeParse({
+    kind,
+    id: nextId(layout, kind),
+    name: nextName(layout, kind),
+    ...values,
   })
-  return laid.success ? addParts(layout, [laid.data]) : layout
+  return made.success ? addParts(layout, [made.data]) : layout
 }
 
 /** A finding's repair as an edit. What can't be repaired so, such as a locked part to be moved, stays as it is. */
@@ -33,7 +33,9 @@ export const applyMend = (layout: Layout, mend: Mend): Layout => {
       return movePartsBy(layout, mend.parts, mend.dxMm, mend.dyMm)
     case 'set':
       return withField(layout, mend.part, mend.field, mend.value)
-    case 'add-drain':
-      return withDrain(layout, mend.points)
+    case 'lay':
+      return withPart(layout, mend.what, { points: mend.points, ...lineValues(mend.what, layout) })
+    case 'dig':
+      return withPart(layout, 'sump', { at: mend.at, heading: mend.heading, ...levelsForInlet(mend.inletMm) })
   }
 }

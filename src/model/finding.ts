@@ -1,3 +1,4 @@
+import type { Heading } from '../geometry/motion'
 import type { Point } from '../geometry/point'
 import type { PartId } from './ids'
 
@@ -30,8 +31,10 @@ export type Mend =
       readonly field: string
       readonly value: number | string | boolean | null
     }
-  /** Lay a drain line along these points. */
-  | { readonly kind: 'add-drain'; readonly points: readonly Point[] }
+  /** Lay a drain line or a main along these points. */
+  | { readonly kind: 'lay'; readonly what: 'drain-line' | 'main'; readonly points: readonly Point[] }
+  /** Dig a pit that a drain comes into at this invert; its long side runs along the heading. */
+  | { readonly kind: 'dig'; readonly at: Point; readonly heading: Heading; readonly inletMm: number }
 
 /** What a check found: data only. The words are made in checks/words.ts. */
 export interface Finding {

@@ -37,7 +37,7 @@ describe('applyMend', () => {
       { x: 500, y: 9000 },
       { x: 8000, y: 9000 },
     ]
-    const after = mended(sketch(), { kind: 'add-drain', points })
+    const after = mended(sketch(), { kind: 'lay', what: 'drain-line', points })
     const fall = inchesPerFoot(1 / 4)
     expect(after.parts.at(-1)).toMatchObject({
       id: 'drain-line-1',
@@ -48,10 +48,31 @@ describe('applyMend', () => {
     })
   })
 
+  test('lays a main', () => {
+    const points = [
+      { x: 500, y: 9000 },
+      { x: 8000, y: 9000 },
+    ]
+    const after = mended(sketch(), { kind: 'lay', what: 'main', points })
+    expect(after.parts.at(-1)).toMatchObject({ id: 'main-1', points })
+  })
+
+  // Inlet 1 in over the overflow: common practice, no source.
+  test('digs a pit as deep as its drain comes in', () => {
+    const at = { x: 3000, y: 4000 }
+    const after = mended(sketch(), { kind: 'dig', at, heading: 90, inletMm: inches(-20) })
+    expect(after.parts.at(-1)).toMatchObject({
+      id: 'sump-1',
+      at,
+      overflowMm: inches(-21),
+      bottomMm: inches(-45),
+    })
+  })
+
   test.each<[string, Mend]>([
     ['a value that the schema refuses', { kind: 'set', part: 'rack-row-1', field: 'racks', value: 99 }],
     ['a part that is gone', { kind: 'set', part: 'rack-row-9', field: 'racks', value: 2 }],
-    ['a drain of one point', { kind: 'add-drain', points: [{ x: 0, y: 0 }] }],
+    ['a drain of one point', { kind: 'lay', what: 'drain-line', points: [{ x: 0, y: 0 }] }],
     ['a locked part to be moved', { kind: 'move', parts: ['rack-row-2'], dxMm: 100, dyMm: 0 }],
   ])('leaves the layout at %s', (_, mend) => {
     const start = sketch()

@@ -3,13 +3,12 @@ import { heading, length, level, point } from '../../model/fields'
 import { inches } from '../../units/length'
 import { baseFields } from '../base'
 
-const levelOf = (inch: number, label: string) =>
-  level(inches(inch), { label, group: 'Levels from benchmark' })
+const levelOf = (inch: number, label: string) => level(inches(inch), { label, group: 'Levels' })
 
 /** A pit is no narrower than a person can clean and no longer than one liner. Common practice, no source. */
 export const PIT_SIDE = { leastMm: inches(12), mostMm: inches(600) }
 
-/** An in-ground pit. `at` is its middle; `lengthMm` runs along `heading`. Levels from the benchmark's zero, top to bottom. */
+/** An in-ground pit. `at` is its middle; `lengthMm` runs along `heading`. Levels from the bay's zero, top to bottom. */
 export const sumpSchema = z.object({
   ...baseFields,
   kind: z.literal('sump'),
