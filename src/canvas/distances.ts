@@ -5,7 +5,7 @@ import type { StateWord } from '../model/finding'
 import type { PartId } from '../model/ids'
 import type { Writer } from '../units/writer'
 import { namesOf } from './partNames'
-import { aislesAround, besideOf } from './spoken'
+import { aislesAround, besideOf, widthWords } from './spoken'
 
 /** A live distance on the floor, leaf to leaf, with its state. */
 export interface Distance {
@@ -34,9 +34,6 @@ const oneASide = (aisles: readonly Aisle[]): Aisle[] => {
     return !seen.has(side) && seen.add(side)
   })
 }
-
-const widthWords = (widthMm: number, writer: Writer): string =>
-  widthMm < 0 ? `${writer.onTape(-widthMm)} overlap` : writer.onTape(widthMm)
 
 /** Distances from what is chosen to what stands next to it, the tightest first. */
 export const distancesOf = (evaluation: Evaluation, ids: readonly PartId[], writer: Writer): Distance[] =>

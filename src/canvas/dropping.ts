@@ -5,9 +5,17 @@ import type { Layout, Part } from '../layout/schema'
 import type { ShelfItem } from '../parts/index'
 import { chainOf } from './chaining'
 
+/** Obstacles and openings are called by what they are, such as `Post 3`; of the other kinds a crew counts all alike. */
+const isCalledByPreset = ({ kind }: ShelfItem): boolean => kind.kind === 'obstacle' || kind.kind === 'opening'
+
+const newName = (item: ShelfItem, layout: Layout): string =>
+  isCalledByPreset(item)
+    ? nextName(layout, item.kind.kind, item.preset.title)
+    : nextName(layout, item.kind.kind)
+
 /** A whole part of a shelf item, not yet in the layout, with its middle at a place. */
-export const partFrom = ({ kind, preset }: ShelfItem, layout: Layout, at: Point): Part =>
-  kind.create(nextId(layout, kind.kind), nextName(layout, kind.kind), at, preset)
+export const partFrom = (item: ShelfItem, layout: Layout, at: Point): Part =>
+  item.kind.create(nextId(layout, item.kind.kind), newName(item, layout), at, item.preset)
 
 /** The layout with a new part; chained on to another where it stands against one. */
 export const withDropped = (layout: Layout, part: Part): { layout: Layout; onto?: Part } => {

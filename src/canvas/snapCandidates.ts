@@ -34,6 +34,8 @@ const gapGuide = (axis: Axis, reason: string, gaps: readonly Gap[]): Guide => ({
 /** A neighbour beside the moving thing along an axis: on its low side (-1, west or south) or its high side (1). */
 interface Beside {
   readonly name: string
+  /** A row or a wall: what makes an aisle all along, where a post only stands in one. */
+  readonly isLong: boolean
   readonly side: -1 | 1
   /** The neighbour's face. */
   readonly faceMm: number
@@ -43,14 +45,19 @@ interface Beside {
   readonly aside: number
 }
 
-const besideOf = ({ name, box }: Neighbour, moving: Moving, axis: Axis): Beside | undefined => {
+const besideOf = (
+  { name, box, isRow, isWall }: Neighbour,
+  moving: Moving,
+  axis: Axis,
+): Beside | undefined => {
   const aside = shared(spanOf(moving.box, otherAxis(axis)), spanOf(box, otherAxis(axis)))
   if (!aside) return undefined
   const own = spanOf(moving.box, axis)
   const span = spanOf(box, axis)
+  const beside = { name, isLong: isRow || isWall, aside: middleOf(aside) }
   return middleOf(span) <= middleOf(own)
-    ? { name, side: -1, faceMm: span.high, ownMm: own.low, aside: middleOf(aside) }
-    : { name, side: 1, faceMm: span.low, ownMm: own.high, aside: middleOf(aside) }
+    ? { ...beside, side: -1, faceMm: span.high, ownMm: own.low }
+    : { ...beside, side: 1, faceMm: span.low, ownMm: own.high }
 }
 
 /** How far the moving thing is from what stands beside it, mm. */
@@ -86,7 +93,7 @@ const aisleCandidates = (beside: Beside, { widths, writer }: SnapScene, axis: Ax
 
 /** The same way on both sides. */
 const equalCandidates = ([low, high]: readonly Beside[], { writer }: SnapScene, axis: Axis): Candidate[] => {
-  if (!low || !high || gapTo(low) + gapTo(high) <= 0) return []
+  if (!low?.isLong || !high?.isLong || gapTo(low) + gapTo(high) <= 0) return []
   const gapMm = (gapTo(low) + gapTo(high)) / 2
   const gaps = [low, high].map(({ faceMm, side, aside }) => ({
     from: faceMm,

@@ -17,6 +17,7 @@ export interface Neighbour {
   /** Whether people walk between it and what is moved. */
   readonly isAlongAisles: boolean
   readonly isRow: boolean
+  readonly isWall: boolean
 }
 
 /** A straight stretch of a drain, for outlets to stand over. */
@@ -53,7 +54,15 @@ const wallsOf = (outline: readonly Point[]): Neighbour[] =>
     const to = outline[(index + 1) % outline.length] ?? from
     const isStraight = from.x === to.x || from.y === to.y
     return isStraight
-      ? [{ name: wallName(from, to), box: boxOf([from, to]), isAlongAisles: true, isRow: false }]
+      ? [
+          {
+            name: wallName(from, to),
+            box: boxOf([from, to]),
+            isAlongAisles: true,
+            isRow: false,
+            isWall: true,
+          },
+        ]
       : []
   })
 
@@ -62,7 +71,15 @@ const neighboursOf = ({ layout, bay }: Evaluation, moving: ReadonlySet<PartId>):
     const built = moving.has(part.id) ? undefined : bay.builtOf.get(part.id)
     const box = built && standBoxOf(built, null)
     return built && box
-      ? [{ name: nameOf(part), box, isAlongAisles: isAlongAisles(built), isRow: built.rack !== undefined }]
+      ? [
+          {
+            name: nameOf(part),
+            box,
+            isAlongAisles: isAlongAisles(built),
+            isRow: built.rack !== undefined,
+            isWall: false,
+          },
+        ]
       : []
   })
 

@@ -20,11 +20,15 @@ export const aislesAround = ({ bay }: Evaluation, ids: readonly PartId[]): reado
     .toSorted((a, b) => a.widthMm - a.needMm - (b.widthMm - b.needMm))
 }
 
+/** How wide an aisle is, or by how much its two sides run into each other. */
+export const widthWords = (widthMm: number, { onTape }: Writer): string =>
+  widthMm < 0 ? `${onTape(-widthMm)} overlap` : onTape(widthMm)
+
 /** The aisle that most needs saying: `aisle to Post 22", Tight`. */
 const tightestWords = (evaluation: Evaluation, ids: readonly PartId[], writer: Writer): string => {
   const [aisle] = aislesAround(evaluation, ids)
   if (!aisle) return ''
-  const width = writer.onTape(aisle.widthMm)
+  const width = widthWords(aisle.widthMm, writer)
   return `; aisle to ${besideOf(aisle, ids, evaluation)} ${width}, ${aisleState(aisle)}`
 }
 

@@ -232,6 +232,18 @@ describe('placing', () => {
     expect(state(on).tool).toBe('select')
   })
 
+  test('obstacles are called by what they are, rows are counted', () => {
+    const on = holding('obstacle/heater')
+    on.click([300, 600], { isFree: true })
+    on.planner.set({ tool: 'place', placing: 'obstacle/post' })
+    on.click([340, 600], { isFree: true })
+    expect(
+      state(on)
+        .layout.parts.map(({ name }) => name)
+        .slice(-2),
+    ).toEqual(['Heater 1', 'Post 1'])
+  })
+
   test('Escape puts it back on the shelf', () => {
     const on = holding('rack-row/rack-row')
     const { layout } = state(on)
