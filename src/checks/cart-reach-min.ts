@@ -1,4 +1,5 @@
 import type { BayRule } from './context'
+import { doorsOf } from './doors'
 import { CLOSE_MM, found, lengthOf, term } from './found'
 import { rowPlace } from './rowPlace'
 
@@ -12,8 +13,8 @@ export const cartReachMin: BayRule = {
   limit: 'The bay’s cart comes alongside one long side of every row from a door',
   source: 'Geometry: free floor eroded by half the cart’s width',
   mending: 'Widen the narrowest place on the way, or take a narrower cart.',
-  check: ({ carts, builtOf, settings }) =>
-    [...carts].flatMap(([part, cart]) => {
+  check: ({ built, carts, builtOf, settings }) =>
+    (doorsOf(built).length > 0 ? [...carts] : []).flatMap(([part, cart]) => {
       const widest = Math.max(cart.leftMm, cart.rightMm)
       const rack = builtOf.get(part)?.rack
       if (!rack || widest >= settings.cartMm - CLOSE_MM) return []

@@ -1,4 +1,5 @@
 import type { BayRule } from './context'
+import { doorsOf } from './doors'
 import { CLOSE_MM, found, lengthOf, term } from './found'
 import { EXIT_ACCESS_MM } from './exitAccess'
 import { rowPlace } from './rowPlace'
@@ -14,8 +15,8 @@ export const exitAccessMin: BayRule = {
   source:
     '29 CFR 1910.36(g)(2): good practice on a farm, binding in a school, shop or laboratory (29 CFR 1928.21(b))',
   mending: 'Open an aisle to the row, or take away what stands in it.',
-  check: ({ carts, builtOf }) =>
-    [...carts].flatMap(([part, cart]) => {
+  check: ({ built, carts, builtOf }) =>
+    (doorsOf(built).length > 0 ? [...carts] : []).flatMap(([part, cart]) => {
       const widest = cart.outMm
       const rack = builtOf.get(part)?.rack
       if (!rack || widest >= EXIT_ACCESS_MM - CLOSE_MM) return []

@@ -5,6 +5,7 @@ import { bodyOverlap } from './body-overlap'
 import { cartReachMin } from './cart-reach-min'
 import type { Rule } from './context'
 import { doorHeadMin } from './door-head-min'
+import { doorMissing } from './door-missing'
 import { doorWidthMin } from './door-width-min'
 import { drainCoverMin } from './drain-cover-min'
 import { drainFallMin } from './drain-fall-min'
@@ -36,6 +37,7 @@ export const rules: readonly Rule[] = [
   keepClearFree,
   headroomMin,
   lineReachMax,
+  doorMissing,
   cartReachMin,
   exitAccessMin,
   doorWidthMin,

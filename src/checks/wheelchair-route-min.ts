@@ -1,6 +1,7 @@
 import { inches } from '../units/length'
 import type { Finding } from '../model/finding'
 import type { Bay, BayRule, CartReach } from './context'
+import { doorsOf } from './doors'
 import { CLOSE_MM, found, lengthOf, term } from './found'
 import { rowPlace } from './rowPlace'
 
@@ -46,7 +47,9 @@ export const wheelchairRouteMin: BayRule = {
   source: '2010 ADA Standards 403.5.1 and 304.3.1: a check value, not a permit',
   mending: 'Widen the aisle to 36 in, and leave 60 in square at a row end.',
   check: (bay) =>
-    bay.settings.wheelchair ? [...bay.carts].flatMap(([part, reach]) => findingsOf(part, reach, bay)) : [],
+    bay.settings.wheelchair && doorsOf(bay.built).length > 0
+      ? [...bay.carts].flatMap(([part, reach]) => findingsOf(part, reach, bay))
+      : [],
   say: ({ parts, measured, limit, facts }, { length, name }) =>
     facts['what'] === 'turn'
       ? `At the ends of ${name(parts[0] ?? '')} there is ${length(measured.value)} to turn a wheelchair; it wants ${length(limit.value)}.`
