@@ -17,8 +17,6 @@ export const spanOf = (box: Box, axis: Axis): Span =>
 
 export const middleOf = ({ low, high }: Span): number => (low + high) / 2
 
-export const shifted = ({ low, high }: Span, byMm: number): Span => ({ low: low + byMm, high: high + byMm })
-
 /** What two spans share; undefined where that is nothing. */
 export const shared = (a: Span, b: Span): Span | undefined => {
   const low = Math.max(a.low, b.low)

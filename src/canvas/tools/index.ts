@@ -6,7 +6,7 @@ import { tape } from './tape'
 import type { Tool } from './tool'
 
 /** Every tool, in the order of the bar. */
-export const tools: readonly Tool[] = [select, hand, tape, place]
+const tools: readonly Tool[] = [select, hand, tape, place]
 
 const byId = new Map(tools.map((tool) => [tool.id, tool]))
 
