@@ -1,4 +1,4 @@
-import { type DragEvent, useState } from 'react'
+import { type DragEvent, type PointerEvent, useState } from 'react'
 import { kinds, shelf, type ShelfItem } from '../parts/index'
 import { shelfKey, SHELF_TYPE } from '../store/inHand'
 import { usePlanner, usePlannerState } from '../store/react'
@@ -24,9 +24,14 @@ function Item({ item, onLook }: ItemProps) {
     event.dataTransfer.effectAllowed = 'copy'
     take()
   }
+  const putBack = () => planner.set({ tool: 'select', placing: undefined })
   const endDrag = (event: DragEvent) => {
     // Dropped where nothing takes it: the part goes back on the shelf.
-    if (event.dataTransfer.dropEffect === 'none') planner.set({ tool: 'select', placing: undefined })
+    if (event.dataTransfer.dropEffect === 'none') putBack()
+  }
+  // A finger has no drag and drop of the browser's: the floor plan follows it from the shelf on.
+  const touch = ({ pointerType }: PointerEvent) => {
+    if (pointerType === 'touch') take()
   }
   return (
     <button
@@ -36,6 +41,9 @@ function Item({ item, onLook }: ItemProps) {
       onDragStart={startDrag}
       onDragEnd={endDrag}
       onClick={take}
+      onPointerDown={touch}
+      // The finger turned out to scroll the shelf.
+      onPointerCancel={putBack}
       onPointerEnter={onLook}
       onFocus={onLook}
     >
