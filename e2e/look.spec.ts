@@ -1,0 +1,54 @@
+import { expect, type Locator, type Page } from '@playwright/test'
+import { test, type Tab } from './support/planner'
+
+/** The page as designed, and a 10 in tablet on its side. */
+const screens = [
+  { width: 1280, height: 800 },
+  { width: 1024, height: 768 },
+]
+
+const tabs: readonly Tab[] = ['Warnings', 'Cuts', 'Part', 'List']
+
+/** Things whose content is wider than they are, as their class and words. */
+const clipped = (things: Locator): Promise<string[]> =>
+  things.evaluateAll((elements) =>
+    elements
+      .filter(({ scrollWidth, clientWidth }) => scrollWidth > clientWidth)
+      .map(({ className, textContent }) => `${className}: ${textContent?.slice(0, 40)}`),
+  )
+
+/** Things that reach over the edge of the window. */
+const cutOff = (page: Page, things: Locator): Promise<string[]> => {
+  const { width } = page.viewportSize()!
+  return things.evaluateAll(
+    (elements, edge) =>
+      elements
+        .filter((element) => {
+          const { left, right } = element.getBoundingClientRect()
+          return left < 0 || right > edge
+        })
+        .map(({ className, textContent }) => `${className}: ${textContent?.slice(0, 40)}`),
+    width,
+  )
+}
+
+for (const viewport of screens)
+  test.describe(`${viewport.width} x ${viewport.height}`, () => {
+    test.use({ viewport })
+
+    test('nothing overflows, nothing is cut off', async ({ planner }) => {
+      const { page } = planner
+      await planner.openSample()
+      await planner.floor.click([63, 600])
+      for (const name of tabs) {
+        const panel = await planner.tab(name)
+        await expect(panel).toBeVisible()
+        expect(
+          await clipped(page.locator('html, .frame-bar, .frame-hint, .frame-shelf, .frame-side *')),
+          name,
+        ).toEqual([])
+        expect(await cutOff(page, page.getByRole('button')), name).toEqual([])
+        await page.screenshot({ path: test.info().outputPath(`${name}.png`) })
+      }
+    })
+  })
