@@ -48,8 +48,8 @@ export const wallAhead = (
   outline.forEach((a, index) => {
     const b = outline[(index + 1) % outline.length] ?? a
     const hit = wallBeside(a, b, axis, edge, sign, low(box, side), high(box, side))
-    // A wall behind the far side of the box belongs to the other direction.
-    if (hit && hit.gapMm > TOUCH_MM - size && (!best || hit.gapMm < best.gapMm)) best = hit
+    // A wall through the far half of the box is ahead of its other side.
+    if (hit && hit.gapMm > TOUCH_MM - size / 2 && (!best || hit.gapMm < best.gapMm)) best = hit
   })
   return best
 }
