@@ -36,6 +36,8 @@ const findingOf = (clash: Clash): Finding =>
     subject: 'fit',
     state: 'Clash',
     parts: [clash.a.part, clash.b.part],
+    // Two posts may meet above the floor, and their footings below it.
+    detail: clash.b.toMm <= 0 ? 'below' : '',
     at: clash.from,
     span: [clash.from, clash.to],
     measured: lengthOf(clash.deepMm),

@@ -18,11 +18,18 @@ interface Ahead extends Facing {
 
 const acrossWall = ({ x0, y0, x1, y1 }: Box): 'x' | 'y' => (x1 - x0 >= y1 - y0 ? 'y' : 'x')
 
+/** The line of the wall in which a door's threshold lies. */
+const wallLine = (threshold: Box): Box => {
+  const { x, y } = middle(threshold)
+  return acrossWall(threshold) === 'y' ? { ...threshold, y0: y, y1: y } : { ...threshold, x0: x, x1: x }
+}
+
 /** The nearest row straight in front of a door. */
 const nearestAhead = (door: Box, rows: readonly Standing[]): Ahead | undefined => {
+  const wall = wallLine(door)
   let nearest: Ahead | undefined
   for (const { part, box } of rows) {
-    const way = facing(door, box, acrossWall(door))
+    const way = facing(wall, box, acrossWall(door))
     if (way && (!nearest || way.gapMm < nearest.gapMm)) nearest = { ...way, part }
   }
   return nearest
