@@ -1,4 +1,5 @@
 import { expect, test, type Page } from '@playwright/test'
+import { floorOf } from './support/floor'
 
 /** What the page complains of, and what it asks of any address but its own. */
 const watched = (page: Page, home: string) => {
@@ -15,16 +16,6 @@ const watched = (page: Page, home: string) => {
   return { complaints, strangers }
 }
 
-/** How many colours the floor plan shows: one where nothing is drawn. */
-const coloursDrawn = (page: Page): Promise<number> =>
-  page
-    .locator('canvas')
-    .first()
-    .evaluate((canvas: HTMLCanvasElement) => {
-      const pixels = canvas.getContext('2d')?.getImageData(0, 0, canvas.width, canvas.height).data
-      return new Set(pixels && new Uint32Array(pixels.buffer)).size
-    })
-
 test('opens on a real bay, drawn, without a complaint and without a word to anyone', async ({
   page,
   baseURL,
@@ -34,17 +25,7 @@ test('opens on a real bay, drawn, without a complaint and without a word to anyo
   await expect(page).toHaveTitle('Kerf & Fall')
   await expect(page.getByRole('application', { name: 'Kestrel Bend Farm, House 2' })).toBeVisible()
   await expect(page.getByText('480 towers')).toBeVisible()
-  await expect.poll(() => coloursDrawn(page)).toBeGreaterThan(20)
+  await expect.poll(floorOf(page).colours).toBeGreaterThan(20)
   expect(complaints).toEqual([])
   expect(strangers).toEqual([])
-})
-
-test('the page itself never scrolls at 1280 x 800', async ({ page }) => {
-  await page.goto('./')
-  await expect(page.getByRole('application')).toBeVisible()
-  const over = await page.evaluate(() => {
-    const { scrollWidth, scrollHeight, clientWidth, clientHeight } = document.documentElement
-    return { x: scrollWidth - clientWidth, y: scrollHeight - clientHeight }
-  })
-  expect(over).toEqual({ x: 0, y: 0 })
 })
