@@ -1,10 +1,10 @@
-import { inches } from '../units/length'
+import { inches, toTicks } from '../units/length'
 
 /** Shims as they are cut from composite board, thickest first, mm. Common practice, no source. */
 export const shimsMm: readonly number[] = [1, 1 / 2, 1 / 4, 1 / 8, 1 / 16].map(inches)
 
-/** The thinnest shim: no height is packed finer. */
-const FINEST_MM = inches(1 / 16)
+/** Height in the thinnest shims, none finer. Counted in ticks, as the tape is read: a half goes up for both. */
+const sixteenthsOf = (heightMm: number): number => Math.round(toTicks(heightMm) / toTicks(inches(1 / 16)))
 
 /**
  * The pieces, thickest first, of a shim stack as near to a height in mm as the thinnest shim allows;
@@ -12,9 +12,9 @@ const FINEST_MM = inches(1 / 16)
  */
 export const shimStack = (heightMm: number): readonly number[] => {
   const pieces: number[] = []
-  let left = Math.round(heightMm / FINEST_MM)
+  let left = sixteenthsOf(heightMm)
   for (const shimMm of shimsMm) {
-    const sixteenths = Math.round(shimMm / FINEST_MM)
+    const sixteenths = sixteenthsOf(shimMm)
     const count = Math.max(0, Math.floor(left / sixteenths))
     for (let piece = 0; piece < count; piece++) pieces.push(shimMm)
     left -= count * sixteenths

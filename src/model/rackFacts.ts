@@ -9,6 +9,13 @@ export interface RackFace {
   readonly facing: Heading
 }
 
+/** What goes under the troughs at one gutter bearer; the same under every line. Both exact: a sixteenth is for who writes it. */
+export interface BearerShim {
+  /** From the end of the row where its gutters are high to the middle of the bearer, mm. */
+  readonly fromHighMm: number
+  readonly shimMm: number
+}
+
 /**
  * What a row of racks says about itself beside its built things, so that checks need not know its parameters.
  * Heights are mm above the rack datum; widths and gaps are mm.
@@ -39,6 +46,8 @@ export interface RackFacts {
   readonly invertOutletMm: number
   readonly invertLowMm: number
   readonly bearerTopMm: number
+  /** From the high end down. */
+  readonly bearerShims: readonly BearerShim[]
   readonly barTopMm: number
   readonly lateralMm: number
   /** Highest point while a tower is lifted off. */

@@ -5,6 +5,7 @@ import { usePlannerState } from '../store/react'
 import { type Writer, writerFor } from '../units/writer'
 import { Fold } from './Fold'
 import { drainPegs, drainReadouts, pitReadouts, rackReadouts, type Readout } from './readouts'
+import { ShimTables } from './ShimTables'
 import { useWords } from './words'
 
 /** Finest part of an inch that a trench can be dug to. */
@@ -13,7 +14,7 @@ const TRENCH = 8
 function Pegs({ run, writer }: { readonly run: DrainRun; readonly writer: Writer }) {
   return (
     <Fold title={<h3>Pegs at the outlets</h3>}>
-      <table className="pegs">
+      <table className="readout-table">
         <thead>
           <tr>
             <th scope="col">From low end</th>
@@ -72,9 +73,10 @@ export function PartReadouts({ part }: { readonly part: Part }) {
   const { bay } = evaluation
   const words = useWords(evaluation.layout.parts)
   const trench = writerFor(units, TRENCH)
+  const atSaw = writerFor(units)
   const run = bay.levels.drains.get(part.id)
-  const hasRack = bay.builtOf.get(part.id)?.rack !== undefined
-  const readouts = readoutsOf(part, evaluation, writerFor(units), trench, words.name)
+  const rack = bay.builtOf.get(part.id)?.rack
+  const readouts = readoutsOf(part, evaluation, atSaw, trench, words.name)
   return (
     <>
       {readouts.length > 0 && (
@@ -88,8 +90,9 @@ export function PartReadouts({ part }: { readonly part: Part }) {
           ))}
         </dl>
       )}
-      {readouts.length > 0 && !hasRack && (
-        <ZeroNote benchmarkMm={bay.house.benchmark.levelMm} writer={trench} />
+      {readouts.length > 0 && !rack && <ZeroNote benchmarkMm={bay.house.benchmark.levelMm} writer={trench} />}
+      {part.kind === 'rack-row' && rack && (
+        <ShimTables row={part} rack={rack} feet={bay.levels.feet.get(part.id) ?? []} writer={atSaw} />
       )}
       {run && run.outlets.length > 0 && <Pegs run={run} writer={trench} />}
     </>

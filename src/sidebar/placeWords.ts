@@ -1,4 +1,4 @@
-import type { Heading } from '../geometry/motion'
+import { type Heading, turnHeading } from '../geometry/motion'
 import type { Point } from '../geometry/point'
 import type { Part } from '../layout/schema'
 import type { Writer } from '../units/writer'
@@ -6,6 +6,14 @@ import type { Writer } from '../units/writer'
 const compassNames: Readonly<Record<Heading, string>> = { 0: 'east', 90: 'north', 180: 'west', 270: 'south' }
 
 export const compassName = (heading: Heading): string => compassNames[heading]
+
+/** The ends and long sides of a row by the compass; left and right as seen from its start to its end. */
+export const rowSides = (heading: Heading) => ({
+  start: compassName(turnHeading(heading, 2)),
+  end: compassName(heading),
+  left: compassName(turnHeading(heading, 1)),
+  right: compassName(turnHeading(heading, 3)),
+})
 
 /** The four ways as choices: east, north, west, south. */
 export const ways: readonly { readonly heading: Heading; readonly words: string }[] = [

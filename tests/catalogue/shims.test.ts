@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { shimStack } from '../../src/catalogue/shims'
 import { inches, toInches } from '../../src/units/length'
+import { writerFor } from '../../src/units/writer'
 
 const stack = (inch: number): number[] => shimStack(inches(inch)).map(toInches)
 
@@ -17,6 +18,15 @@ test.each([
   [-1, []],
 ])('%d in is packed with %j', (height, pieces) => {
   expect(stack(height)).toEqual(pieces)
+})
+
+test('halfway between two sixteenths the stack is as high as the tape reads', () => {
+  const atSaw = writerFor('feet-inches')
+  for (let thirtySeconds = 1; thirtySeconds < 400; thirtySeconds += 2) {
+    const heightMm = inches(thirtySeconds / 32)
+    const stackedMm = shimStack(heightMm).reduce((sum, pieceMm) => sum + pieceMm, 0)
+    expect(atSaw.onTape(stackedMm)).toBe(atSaw.onTape(heightMm))
+  }
 })
 
 test('a stack misses its height by no more than half of the thinnest shim, and no piece could be swapped for a thicker', () => {

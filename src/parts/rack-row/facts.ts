@@ -1,6 +1,6 @@
 import { widthAtDepth } from '../../catalogue/gutter'
 import { offset, turnHeading, type Heading } from '../../geometry/motion'
-import type { RackFace, RackFacts } from '../../model/rackFacts'
+import type { BearerShim, RackFace, RackFacts } from '../../model/rackFacts'
 import { inches } from '../../units/length'
 import { canopyHalfMm } from './bodies'
 import { jointHalfMm } from './joints'
@@ -55,7 +55,18 @@ const sizeFacts = (plan: RackPlan, towers: number) => {
   }
 }
 
-const levelFacts = ({ part, levels, positions, materials, lengths }: RackPlan) => {
+/**
+ * From the top of each bearer up to the invert above it: the least shim at the low end, and more by the fall as far as
+ * the bearer stands uphill of it.
+ */
+const bearerShims = ({ part, levels, positions }: RackPlan): BearerShim[] =>
+  positions.bearerU.map((u) => ({
+    fromHighMm: u,
+    shimMm: invertAt(part, levels, u) - levels.bearerTopMm,
+  }))
+
+const levelFacts = (plan: RackPlan) => {
+  const { part, levels, positions, materials, lengths } = plan
   const { plainMm, sleeveMm, plainBitMm, sleeveBitMm } = levels.holes
   return {
     tipMm: levels.tipMm,
@@ -66,6 +77,7 @@ const levelFacts = ({ part, levels, positions, materials, lengths }: RackPlan) =
     invertOutletMm: invertAt(part, levels, positions.outletU),
     invertLowMm: levels.invertLowMm,
     bearerTopMm: levels.bearerTopMm,
+    bearerShims: bearerShims(plan),
     barTopMm: levels.barTopMm,
     lateralMm: levels.lateralMm,
     liftTopMm: levels.liftTopMm,
