@@ -2,15 +2,21 @@ import type { RackRow } from '../parts/rack-row/schema'
 
 /** Towers taken out are counted as the schema says: station by station from the start of the row, line by line from its left. */
 
+/** A place for a tower by its numbers, both from 1. */
+export interface TowerPlace {
+  readonly station: number
+  readonly line: number
+}
+
 const ascending = (towers: readonly number[]): number[] => [...new Set(towers)].sort((a, b) => a - b)
 
-const hasPlace = ({ racks, barsPerRack, lines }: RackRow, station: number, line: number): boolean =>
-  Number.isInteger(station) &&
-  Number.isInteger(line) &&
-  station >= 1 &&
-  station <= racks * barsPerRack &&
-  line >= 1 &&
-  line <= lines
+const isNumbered = (number: number, last: number): boolean =>
+  Number.isInteger(number) && number >= 1 && number <= last
+
+const stationsOf = ({ racks, barsPerRack }: RackRow): number => racks * barsPerRack
+
+const hasPlace = (row: RackRow, station: number, line: number): boolean =>
+  isNumbered(station, stationsOf(row)) && isNumbered(line, row.lines)
 
 /** The row with the tower at a station and a line, both from 1, taken out or put back; the same row where it has no such place. */
 export const withTowerToggled = (row: RackRow, station: number, line: number): RackRow => {
@@ -19,6 +25,27 @@ export const withTowerToggled = (row: RackRow, station: number, line: number): R
   const others = row.takenOut.filter((other) => other !== tower)
   const isOut = others.length < row.takenOut.length
   return { ...row, takenOut: isOut ? others : ascending([...others, tower]) }
+}
+
+/** The empty places of a row, in order; none that the row does not have, which a file may hold. */
+export const emptyPlaces = (row: RackRow): readonly TowerPlace[] =>
+  row.takenOut
+    .map((tower) => ({ station: Math.floor(tower / row.lines) + 1, line: (tower % row.lines) + 1 }))
+    .filter(({ station, line }) => hasPlace(row, station, line))
+
+const numberFault = (what: string, number: number, last: number): string | undefined =>
+  isNumbered(number, last)
+    ? undefined
+    : `there is no ${what} ${number}: the last ${what} of this row is ${last}`
+
+/** Why no tower can be taken out at a place, in words without a full stop; undefined where one hangs there. */
+export const takeOutFault = (row: RackRow, { station, line }: TowerPlace): string | undefined => {
+  const isOut = emptyPlaces(row).some((place) => place.station === station && place.line === line)
+  return (
+    numberFault('station', station, stationsOf(row)) ??
+    numberFault('line', line, row.lines) ??
+    (isOut ? `the tower at station ${station}, line ${line} is out already` : undefined)
+  )
 }
 
 /** A hanging place by what it hangs on, all from 0. */

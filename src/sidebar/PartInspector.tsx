@@ -9,6 +9,7 @@ import { PartActions } from './PartActions'
 import { PartReadouts } from './PartReadouts'
 import { PlaceFields } from './PlaceFields'
 import { SchemaGroups } from './SchemaGroups'
+import { TowersTakenOut } from './TowersTakenOut'
 import { TypedField } from './TypedField'
 import { nameOf } from './words'
 
@@ -41,6 +42,7 @@ export function PartInspector({ part }: { readonly part: Part }) {
           onTyped={(text) => set('name', 'Name', text.trim())}
         />
         <PlaceFields part={part} units={units} onValue={set} />
+        {part.kind === 'rack-row' && <TowersTakenOut row={part} />}
         <SchemaGroups
           groups={groups}
           values={part}

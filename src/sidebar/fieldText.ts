@@ -21,7 +21,8 @@ export const fieldText = (unit: FieldMeta['unit'], value: unknown, writer: Write
   return unit === 'fall' ? writer.fall(value) : String(value)
 }
 
-const readCount = (text: string): Typed => {
+/** A whole number without a sign. */
+export const readCount = (text: string): Typed => {
   const typed = text.trim()
   return /^\d{1,9}$/.test(typed)
     ? { ok: true, value: Number(typed) }
