@@ -5,7 +5,7 @@ import type { Finding, Mend, StateWord } from '../model/finding'
 import type { PartId } from '../model/ids'
 import { type Aisle, aisleClass, aisleState } from './aisles'
 import type { Bay, BayRule } from './context'
-import { found, lengthOf, term } from './found'
+import { CLOSE_MM, found, lengthOf, term } from './found'
 import { rowBoxes } from './standing'
 
 const RULE = 'aisle-width-min'
@@ -48,7 +48,7 @@ const keepsDrains = (parts: readonly PartId[], shift: Point, bay: Bay): boolean 
     .filter((join) => join.kind === 'outlet-to-drain' && join.to !== undefined && parts.includes(join.from))
     .every(({ at }) => {
       const moved = { x: at.x + shift.x, y: at.y + shift.y }
-      return drains.some(({ path }) => nearestOn(path, moved).gapMm <= bay.settings.outletReachMm)
+      return drains.some(({ path }) => nearestOn(path, moved).gapMm <= bay.settings.outletReachMm + CLOSE_MM)
     })
 }
 

@@ -1,3 +1,4 @@
+import { CLOSE_MM } from '../checks/found'
 import { isInside, outlineDistance } from '../geometry/polygon'
 import { nearestOn } from '../geometry/polyline'
 import type { Place } from '../geometry/point'
@@ -43,7 +44,8 @@ const joinMouth = (kind: Join['kind'], from: PartId, mouth: Mouth, { all, reachM
       alongMm = near.alongMm
     }
   }
-  return { kind, from, to: gapMm <= reachMm ? to : undefined, at: mouth.at, alongMm, gapMm, line: mouth.line }
+  const isReached = gapMm <= reachMm + CLOSE_MM
+  return { kind, from, to: isReached ? to : undefined, at: mouth.at, alongMm, gapMm, line: mouth.line }
 }
 
 /** Joins every mouth of a role, part by part, to the nearest of some receivers; each part is remembered. */

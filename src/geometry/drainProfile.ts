@@ -42,11 +42,14 @@ type GroundAt = (x: number, y: number) => number
 /** A floor is not surveyed finer than this: spot levels stand feet apart. */
 const STEP_MM = feet(1)
 
+/** A leg of whole steps but for the rounding of the machine gets no step more. */
+const ROUNDING = 1e-6
+
 /** A leg longer than this many steps is looked at in longer steps, so that an absurd run stays quick. */
 const MOST_STEPS = 1000
 
 const groundLeg = ({ from, to, startMm, lengthMm }: Segment, groundAt: GroundAt): GroundLeg => {
-  const steps = Math.min(Math.max(Math.ceil(lengthMm / STEP_MM), 1), MOST_STEPS)
+  const steps = Math.min(Math.max(Math.ceil(lengthMm / STEP_MM - ROUNDING), 1), MOST_STEPS)
   const stations = Array.from({ length: steps + 1 }, (_, step) => {
     const at = between(from, to, step / steps)
     return { at, alongMm: startMm + (lengthMm * step) / steps, groundMm: groundAt(at.x, at.y) }
