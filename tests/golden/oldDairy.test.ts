@@ -86,9 +86,15 @@ describe('what must be seen', () => {
     expect(judged('headroom-min', level)).toEqual([])
   })
 
+  test('the leaves of A start 54 in inside the south door, where a cart is turned in 72', () => {
+    // 60 - 6.
+    expect(judged('door-head-min', layout)).toEqual(['Tight, 54 of 72'])
+  })
+
   test('and no more than that', () => {
     expect([...new Set(evaluation.findings.map(({ rule }) => rule))].sort()).toEqual([
       'aisle-width-min',
+      'door-head-min',
       'foot-shim-max',
       'headroom-min',
       'keep-clear-free',
