@@ -51,6 +51,15 @@ export const snap = (moving: Moving, scene: SnapScene, withinMm: number): Snap =
   }
 }
 
+/** Nearer than a tick is there. */
+const THERE_MM = 0.01
+
+/** Guides tell the truth only where a thing really went: a row's end goes by whole racks, a door into its wall. */
+export const keptGuides = (guides: readonly Guide[], at: Point): readonly Guide[] =>
+  guides.filter(({ lines }) =>
+    lines.flat().some((end) => Math.abs(end.x - at.x) < THERE_MM || Math.abs(end.y - at.y) < THERE_MM),
+  )
+
 /** Lines up a single place. */
 export const snapPoint = (at: Point, scene: SnapScene, withinMm: number): Snap =>
   snap(movingPoint(at), scene, withinMm)

@@ -39,6 +39,8 @@ export interface PartKind<P extends PartBase> {
   create(id: PartId, name: string, at: Point, preset: Preset<P>): P
   move(part: P, motion: Motion): P
   mirror(part: P, mirror: Mirror): P
+  /** The part where it belongs once it is let go: an opening in the wall it is near. `outline` is the house's, anticlockwise. */
+  fitIn?(part: P, outline: readonly Point[]): P
   /** Tip height above the rack datum that this part needs, mm; the bay takes the greatest. */
   tipNeededMm?(part: P): number
   derive(part: P, site: Site): Built

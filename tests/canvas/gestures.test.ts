@@ -261,6 +261,15 @@ describe('placing', () => {
     expect(state(on).layout.parts).toHaveLength(4)
     expect(chosen(on)).toEqual(['Row 1'])
   })
+
+  test('a door goes into the wall it is dropped at, and into the next one when it is dragged there', () => {
+    const on = holding('opening/door')
+    on.click([-3, 300])
+    expect(part(on, 'Door 1')).toMatchObject({ at: { x: 0 }, heading: 0 })
+    on.drag([0, 300], [300, 5])
+    expect(part(on, 'Door 1')).toMatchObject({ at: { y: 0 }, heading: 90 })
+    expect(state(on).history.done.map(({ label }) => label)).toEqual(['Place Door 1', 'Move Door 1'])
+  })
 })
 
 describe('the hand and the tape', () => {

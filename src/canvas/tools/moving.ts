@@ -1,9 +1,10 @@
-import { movePartsBy } from '../../layout/edits'
-import type { Layout } from '../../layout/schema'
+import { movePartsBy, replacePart } from '../../layout/edits'
+import type { Layout, Part } from '../../layout/schema'
 import type { PartId } from '../../model/ids'
 import { withChained } from '../chaining'
+import { fittedIn } from '../dropping'
 import { namesOf, nameOf } from '../partNames'
-import { NO_SNAP, snap, SNAP_PX, type Snap } from '../snap'
+import { keptGuides, NO_SNAP, snap, SNAP_PX, type Snap } from '../snap'
 import { movedBy, movingOf, type Moving } from '../snapMoving'
 import { sceneOf, type SnapScene } from '../snapScene'
 import { anchorOf } from '../standing'
@@ -27,17 +28,24 @@ const loadOf = ({ layout, evaluation }: ToolContext, ids: readonly PartId[]): Mo
 const snapOf = ({ moving, scene }: Load, dx: number, dy: number, pointer: Pointer, pxPerMm: number): Snap =>
   moving && !pointer.isFree ? snap(movedBy(moving, dx, dy), scene, SNAP_PX / pxPerMm) : NO_SNAP
 
-/** The move, and the chaining of a single part that comes to stand against another. */
-const movedLayout = (layout: Layout, ids: readonly PartId[], dxMm: number, dyMm: number) => {
-  const moved = movePartsBy(layout, ids, dxMm, dyMm)
-  const [only, ...others] = ids
-  return only !== undefined && others.length === 0 && moved !== layout
-    ? withChained(moved, only)
-    : { layout: moved }
+interface Moved {
+  readonly layout: Layout
+  readonly onto?: Part
+  /** The part that did not stay where it was carried, because it fitted itself into the house. */
+  readonly fitted?: Part
 }
 
-const commitOf = ({ ids }: Load, layout: Layout, dxMm: number, dyMm: number): Commit => {
-  const { onto } = movedLayout(layout, ids, dxMm, dyMm)
+/** The move; a single part then fits itself into the house, and chains on to another that it comes to stand against. */
+const movedLayout = (layout: Layout, ids: readonly PartId[], dxMm: number, dyMm: number): Moved => {
+  const moved = movePartsBy(layout, ids, dxMm, dyMm)
+  const part = moved !== layout && ids.length === 1 ? moved.parts.find(({ id }) => id === ids[0]) : undefined
+  if (!part) return { layout: moved }
+  const fitted = fittedIn(part, moved)
+  const chained = withChained(replacePart(moved, fitted), part.id)
+  return fitted === part ? chained : { ...chained, fitted }
+}
+
+const commitOf = ({ ids }: Load, layout: Layout, { onto }: Moved, dxMm: number, dyMm: number): Commit => {
   const edit = (before: Layout) => movedLayout(before, ids, dxMm, dyMm).layout
   const names = namesOf(layout, ids)
   return onto
@@ -50,7 +58,12 @@ const carried = (load: Load, pointer: Pointer, { layout, view }: ToolContext) =>
   const dx = pointer.at.x - load.from.at.x
   const dy = pointer.at.y - load.from.at.y
   const { dxMm, dyMm, guides } = snapOf(load, dx, dy, pointer, view.pxPerMm)
-  return { commit: commitOf(load, layout, dx + dxMm, dy + dyMm), guides }
+  const moved = movedLayout(layout, load.ids, dx + dxMm, dy + dyMm)
+  const at = moved.fitted && anchorOf(moved.fitted)
+  return {
+    commit: commitOf(load, layout, moved, dx + dxMm, dy + dyMm),
+    guides: at ? keptGuides(guides, at) : guides,
+  }
 }
 
 const LOCKED = 'Locked in place'

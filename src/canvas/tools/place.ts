@@ -2,9 +2,10 @@ import { shift } from '../../geometry/motion'
 import type { Layout, Part } from '../../layout/schema'
 import { kindOf, type ShelfItem } from '../../parts/index'
 import { shelfItemOf } from '../../store/inHand'
-import { partFrom, withDropped } from '../dropping'
+import { fittedIn, partFrom, withDropped } from '../dropping'
 import { nameOf } from '../partNames'
-import { NO_SNAP, snap, SNAP_PX, type Snap } from '../snap'
+import { keptGuides, NO_SNAP, snap, SNAP_PX, type Snap } from '../snap'
+import type { Guide } from '../snapCandidates'
 import { movingOf } from '../snapMoving'
 import { sceneOf } from '../snapScene'
 import { anchorOf } from '../standing'
@@ -20,17 +21,20 @@ const dropOf = (
   item: ShelfItem,
   pointer: Pointer,
   context: ToolContext,
-): { commit: Commit; snapped: Snap } => {
+): { commit: Commit; guides: readonly Guide[] } => {
   const { layout } = context
   const loose = partFrom(item, layout, pointer.at)
   const snapped = snapOf(loose, pointer, context)
-  const part = kindOf(loose).move(loose, shift(snapped.dxMm, snapped.dyMm))
+  const lined = kindOf(loose).move(loose, shift(snapped.dxMm, snapped.dyMm))
+  const part = fittedIn(lined, layout)
   const { onto } = withDropped(layout, part)
   const edit = (before: Layout) => withDropped(before, part).layout
   const label = onto
     ? `Chain a ${item.preset.title.toLowerCase()} on to ${nameOf(onto)}`
     : `Place ${nameOf(part)}`
-  return { commit: { label, edit, selection: [onto?.id ?? part.id] }, snapped }
+  const at = part === lined ? undefined : anchorOf(part)
+  const guides = at ? keptGuides(snapped.guides, at) : snapped.guides
+  return { commit: { label, edit, selection: [onto?.id ?? part.id] }, guides }
 }
 
 const NOTHING: Step = { tool: 'select' }
@@ -39,8 +43,8 @@ const NOTHING: Step = { tool: 'select' }
 const show = (pointer: Pointer, context: ToolContext): Step => {
   const item = shelfItemOf(context.placing)
   if (!item) return NOTHING
-  const { commit, snapped } = dropOf(item, pointer, context)
-  return { preview: commit.edit, overlay: { guides: snapped.guides }, cursor: 'copy' }
+  const { commit, guides } = dropOf(item, pointer, context)
+  return { preview: commit.edit, overlay: { guides }, cursor: 'copy' }
 }
 
 /** Drops it; with Shift the next one is in hand at once. */

@@ -4,8 +4,7 @@ import type { Layout, Part } from '../../layout/schema'
 import { kindOf } from '../../parts/index'
 import type { PartHandle } from '../hit'
 import { nameOf } from '../partNames'
-import { NO_SNAP, snapPoint, SNAP_PX } from '../snap'
-import type { Guide } from '../snapCandidates'
+import { keptGuides, NO_SNAP, snapPoint, SNAP_PX } from '../snap'
 import { sceneOf, type SnapScene } from '../snapScene'
 import type { Commit, Gesture, Pointer, Step, ToolContext } from './tool'
 
@@ -23,15 +22,6 @@ const dragged = (layout: Layout, handle: PartHandle, to: Point): Layout => {
   const part = partOf(layout, handle)
   return part ? replacePart(layout, kindOf(part).drag(part, handle.id, to)) : layout
 }
-
-/** Nearer than a tick is there. */
-const THERE_MM = 0.01
-
-/** Guides tell the truth only where the handle really went: a row's end goes by whole racks. */
-const isKept = (guide: Guide, at: Point): boolean =>
-  guide.lines.some(([from, to]) =>
-    [from, to].some((end) => Math.abs(end.x - at.x) < THERE_MM || Math.abs(end.y - at.y) < THERE_MM),
-  )
 
 const handlePlace = (layout: Layout, handle: PartHandle): Point | undefined => {
   const part = partOf(layout, handle)
@@ -53,7 +43,7 @@ const pulled = ({ handle, offset, scene }: Grip, pointer: Pointer, { layout, vie
   const { dxMm, dyMm, guides } = pointer.isFree ? NO_SNAP : snapPoint(at, scene, SNAP_PX / view.pxPerMm)
   const commit = commitOf(handle, { x: at.x + dxMm, y: at.y + dyMm }, layout)
   const place = handlePlace(commit.edit(layout), handle)
-  return { commit, guides: guides.filter((guide) => place && isKept(guide, place)) }
+  return { commit, guides: place ? keptGuides(guides, place) : [] }
 }
 
 const pulling = (grip: Grip): Gesture => ({

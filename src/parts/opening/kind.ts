@@ -6,6 +6,7 @@ import { mirrorStanding, moveStanding } from '../footprint'
 import { deriveOpening } from './derive'
 import { drawOpening } from './draw'
 import { dragOpening, openingHandles } from './handles'
+import { intoWall } from './intoWall'
 import { openingSchema, type Opening } from './schema'
 
 const presets: readonly Preset<Opening>[] = [
@@ -44,6 +45,7 @@ export const opening: PartKind<Opening> = {
     openingSchema.parse({ ...preset.values, kind: 'opening', id, name, at: onFloor(at) }),
   move: moveStanding,
   mirror: mirrorOpening,
+  fitIn: intoWall,
   derive: deriveOpening,
   draw: drawOpening,
   handles: openingHandles,

@@ -86,3 +86,32 @@ test('a door that swings out is drawn with its leaf outside', () => {
   const leaf = marks.find((mark) => mark.as === 'path' && mark.pen === 'outline' && !mark.closed)
   expect(leaf?.as === 'path' && toInches(leaf.points[3]!)).toBeCloseTo(-36, 9)
 })
+
+describe('let go near a wall', () => {
+  // 20 x 30 ft, listed anticlockwise from the south-west corner; an L would have a wall that faces the other way.
+  const house = [at(0, 0), at(240, 0), at(240, 360), at(0, 360)]
+  const placed = ([x, y]: readonly [number, number]): number[] => {
+    const part = opening.fitIn!(make({ at: at(x, y), widthMm: inches(36) }), house)
+    return [toInches(part.at.x), toInches(part.at.y), part.heading]
+  }
+
+  test.each([
+    ['the south wall', [100, 3], [100, 0, 90]],
+    ['the east wall, from outside', [250, 120], [240, 120, 180]],
+    ['the north wall', [100, 355], [100, 360, 270]],
+    ['the west wall', [-1, 120], [0, 120, 0]],
+    ['a corner: both jambs stay in the wall', [235, 8], [240, 18, 180]],
+  ] as const)('it goes into %s and leads in', (_, from, to) => {
+    expect(placed(from)).toEqual(to)
+  })
+
+  test('in the middle of the floor it stays where it is', () => {
+    const door = make({ at: at(120, 180) })
+    expect(opening.fitIn!(door, house)).toBe(door)
+  })
+
+  test('a wall askew takes no quarter turn, so the door is left alone', () => {
+    const door = make({ at: at(120, 1) })
+    expect(opening.fitIn!(door, [at(0, 0), at(240, 10), at(120, 200)])).toBe(door)
+  })
+})
