@@ -1,5 +1,6 @@
 import { type DragEvent, lazy, Suspense, useEffect, useMemo, useState } from 'react'
 import { FloorPlan } from '../canvas/FloorPlan'
+import { samples } from '../layout/samples'
 import { PartsShelf } from '../sidebar/PartsShelf'
 import { usePlanner, usePlannerState } from '../store/react'
 import { type Commands, commandsOf } from './commands'
@@ -45,6 +46,9 @@ const fileDrop = (commands: Commands) => ({
   },
 })
 
+/** Whoever has opened a bay of their own needs no word about samples. */
+const isSampleTitle = (title: string): boolean => samples.some((sample) => sample.title === title)
+
 interface AppProps {
   /** Nothing of one's own is open yet. */
   readonly isSample: boolean
@@ -70,7 +74,7 @@ export function App({ isSample }: AppProps) {
         onKeys={() => setSheet('keys')}
         onExport={() => setSheet('export')}
       />
-      {isHinting && (
+      {isHinting && isSampleTitle(title) && (
         <div className="frame-hint">
           <p>This is a sample bay, {title}: drag its rows, or start on your own.</p>
           <button onClick={() => setSheet('new')}>New bay</button>
@@ -83,7 +87,7 @@ export function App({ isSample }: AppProps) {
       </nav>
       <main className="frame-floor">
         <FloorPlan />
-        <Notice />
+        <Notice onSave={commands.save} />
       </main>
       <aside className="frame-side" aria-label="Warnings, cuts and parts">
         <Suspense>
