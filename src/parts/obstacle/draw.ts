@@ -23,7 +23,16 @@ const bodyMarks = (part: Obstacle, { role, outline, fromMm }: Body): readonly Ma
 /** What lies under is drawn first. */
 const order: readonly Body['role'][] = ['keep-clear', 'footing', 'equipment', 'post']
 
+/** A name is wanted once the thing itself can be made out: at about 10 px, or 1 mm of paper. */
+const NAMED_FROM = 10
+
+/** The name, left out from so far that a row of posts would be a row of words. */
+const named = (part: Obstacle): readonly Mark[] => {
+  const nearMm = Math.max(part.lengthMm, part.widthMm) / NAMED_FROM
+  return nameMarks(part.name, part.at).map((mark) => ({ ...mark, nearMm }))
+}
+
 export const drawObstacle = (part: Obstacle, built: Built): readonly Mark[] => [
   ...order.flatMap((role) => built.bodies.filter((b) => b.role === role).flatMap((b) => bodyMarks(part, b))),
-  ...nameMarks(part.name, part.at),
+  ...named(part),
 ]
