@@ -1,8 +1,13 @@
-import { X } from 'lucide-react'
+import { Save, X } from 'lucide-react'
 import { usePlanner, usePlannerState } from '../store/react'
 
+interface NoticeProps {
+  /** Saves the open bay as a file. */
+  readonly onSave: () => void
+}
+
 /** One line for the person, until they put it away. */
-export function Notice() {
+export function Notice({ onSave }: NoticeProps) {
   const planner = usePlanner()
   const notice = usePlannerState((state) => state.notice)
   return (
@@ -10,6 +15,11 @@ export function Notice() {
       {notice && (
         <div className={`notice notice-${notice.tone}`}>
           <span>{notice.text}</span>
+          {notice.offers === 'file' && (
+            <button onClick={onSave}>
+              <Save size={18} /> Save as a file
+            </button>
+          )}
           <button aria-label="Put away" onClick={() => planner.set({ notice: undefined })}>
             <X size={16} />
           </button>

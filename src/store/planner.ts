@@ -16,6 +16,8 @@ export type ToolId = 'select' | 'hand' | 'tape' | 'place'
 export interface Notice {
   readonly tone: 'said' | 'trouble'
   readonly text: string
+  /** A way out that is offered with it: the bay as a file. */
+  readonly offers?: 'file'
 }
 
 /** The document with its history, and the session round it. Only the document is ever saved or undone. */

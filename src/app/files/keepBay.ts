@@ -21,7 +21,7 @@ export const keepBay = (planner: Planner, shelf: Shelf, seen: number): (() => vo
   let wasRefused = false
   let lastVersionAt = 0
 
-  const say = (text: string) => planner.set({ notice: { tone: 'trouble', text } })
+  const say = (text: string) => planner.set({ notice: { tone: 'trouble', text, offers: 'file' } })
 
   const saveNow = async ({ layout, history }: PlannerState): Promise<void> => {
     const text = writeLayout(layout)
