@@ -17,6 +17,7 @@ const LABEL_LEFT = 38
 const HEAD = 46
 const FOOT = 16
 const LABEL_PX = 28
+const SHORT_PX = 30
 
 const HIT_PX = 6
 
@@ -123,7 +124,15 @@ function Short({ scale, gap: { from, to, finding } }: PoleProps & { readonly gap
   )
 }
 
-const shortWords = ({ from, to, finding }: ShortGap): string => `${finding.state}: ${from.name} to ${to.name}`
+/** Two lines at the foot of the pole, which is too narrow for one. */
+function ShortWords({ gap: { from, to, finding }, y }: { readonly gap: ShortGap; readonly y: number }) {
+  return (
+    <text className="pole-short-words" y={y}>
+      <tspan x={STAFF.left}>{`${finding.state}: ${from.name}`}</tspan>
+      <tspan x={STAFF.left} dy={14}>{`to ${to.name}`}</tspan>
+    </text>
+  )
+}
 
 const spoken = ({ whose, levels }: Stack, write: (mm: number) => string): string =>
   `Story pole. Levels of ${whose}: ${levels.map(({ name, levelMm }) => `${name} ${write(levelMm)}`).join(', ')}`
@@ -134,7 +143,7 @@ export function StoryPole() {
   const [units, height] = usePlannerState((state) => [state.units, state.size.height])
   const write = writerFor(units, 8).length
   const gaps = shortGaps(evaluation, stack)
-  const bottom = height - FOOT - gaps.length * 30
+  const bottom = height - FOOT - gaps.length * SHORT_PX
   const scale = poleScale(stack.levels, HEAD + 18, bottom - 14)
   return (
     <div className="story-pole">
@@ -152,14 +161,7 @@ export function StoryPole() {
           <Short key={gap.finding.key} scale={scale} gap={gap} />
         ))}
         {gaps.map((gap, index) => (
-          <text
-            key={gap.finding.key}
-            className="pole-short-words"
-            x={STAFF.left}
-            y={bottom + 12 + index * 30}
-          >
-            {shortWords(gap)}
-          </text>
+          <ShortWords key={gap.finding.key} gap={gap} y={bottom + 12 + index * SHORT_PX} />
         ))}
       </svg>
     </div>
