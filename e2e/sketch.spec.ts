@@ -44,6 +44,9 @@ test('what is dragged from the shelf is drawn, counted and cut', async ({ planne
     await planner.dropFromShelf(title, at)
     await expect(undo).toHaveAccessibleName(`Undo: ${label}`)
   }
+  // The door went into the south wall.
+  const door = await planner.tab('Part')
+  await expect(door.getByLabel('North of the south string')).toHaveValue('0"')
   await expect(planner.towers).toHaveText(/^192 towers/)
   await expect.poll(planner.parts).toEqual(['Row 1', 'Row 2', 'Drain 1', 'Pit 1', 'Main 1', 'Door 1'])
   // Two like rows: the same stops, each with twice the pieces.
