@@ -1,4 +1,5 @@
 import { bay, type Sketch } from '../support/bay'
+import { fromShelf } from '../support/rackRows'
 import { ruleTable } from '../support/ruleTable'
 
 /*
@@ -7,6 +8,12 @@ import { ruleTable } from '../support/ruleTable'
  */
 const fixed = (riser: number | null, racks = 1, values = {}): Sketch =>
   bay('40 x 60 ft').row('A', [165, 100], { racks, riser, ...values })
+
+/** The low rack as it comes off the shelf: halved boards, 5-1/2 ft risers, full 5 ft towers. */
+const low = () => {
+  const empty = bay('40 x 60 ft').layout()
+  return { ...empty, parts: [{ ...fromShelf('low-rack'), name: 'A' }] }
+}
 
 const mend = 'Let the risers of A be as long as the levels ask.'
 
@@ -17,6 +24,13 @@ ruleTable('level-stack-short', {
     ['shorter towers on a short riser', fixed(66, 1, { tower: 55 })],
   ],
   fails: [
+    [
+      // tests/parts/rack-row/lowRack.test.ts has the sum.
+      'a low rack under full towers: 2.85 in',
+      low(),
+      'Clash, 2.85 of 0',
+      `The stack of levels of A is 2-7/8" short: the tips would hang that much too low for their troughs. ${mend}`,
+    ],
     [
       'a 66 in riser: 70.625 - 66',
       fixed(66),
