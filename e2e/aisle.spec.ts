@@ -49,11 +49,11 @@ test('a row dragged east: its aisle goes from Fits to Tight to Clash with the ri
 
 test('Escape drops the drag as if it had never begun', async ({ planner }) => {
   const { floor, carried, page } = planner
-  await floor.takeUp(N1, eastTo(90))
+  await floor.takeUp(N1, eastTo(90), 'Control')
   await expect(carried).toContainText('N1: aisle to N2')
   await page.keyboard.press('Escape')
   await expect(carried).toBeEmpty()
-  await floor.drop()
+  await floor.drop('Control')
   await expect(planner.undo).toHaveAccessibleName('Nothing to undo')
   const part = await planner.tab('Part')
   await expect(part.getByLabel(EAST)).toHaveValue(`5' 3"`)

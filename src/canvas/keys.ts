@@ -51,7 +51,6 @@ const arrowDeed = ({ x, y }: Step, { shift, ctrl }: KeyPress, units: Units): Key
 }
 
 const plain: Readonly<Record<string, KeyDeed>> = {
-  Escape: { does: 'cancel' },
   Delete: { does: 'remove' },
   Backspace: { does: 'remove' },
   Enter: { does: 'drop' },
@@ -72,6 +71,8 @@ const plain: Readonly<Record<string, KeyDeed>> = {
 
 /** What a key does, undefined where it is the page's own. */
 export const deedOf = (press: KeyPress, units: Units): KeyDeed | undefined => {
+  // Ctrl and Alt may be held for the drag that Escape gives up.
+  if (press.key === 'Escape') return { does: 'cancel' }
   const arrow = arrows[press.key]
   if (arrow) return press.alt ? undefined : arrowDeed(arrow, press, units)
   const key = press.key.length === 1 ? press.key.toLowerCase() : press.key

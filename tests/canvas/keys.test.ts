@@ -136,3 +136,8 @@ describe('letters', () => {
     }
   })
 })
+
+test('Escape gives up a drag whatever keys are held for it', () => {
+  for (const held of [{}, { ctrl: true }, { alt: true }, { shift: true }])
+    expect(deedOf(press('Escape', held), 'feet-inches')).toEqual({ does: 'cancel' })
+})
