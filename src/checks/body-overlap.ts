@@ -44,12 +44,9 @@ const findingOf = (clash: Clash): Finding =>
     limit: lengthOf(0),
     facts: { a: roleName(clash.a.role), b: roleName(clash.b.role) },
     terms: [term('Least shift that parts them', lengthOf(clash.deepMm))],
-    mend: {
-      kind: 'move',
-      parts: [clash.a.part],
-      dxMm: clash.to.x - clash.from.x,
-      dyMm: clash.to.y - clash.from.y,
-    },
+    ...(clash.shift && {
+      mend: { kind: 'move', parts: [clash.a.part], dxMm: clash.shift.x, dyMm: clash.shift.y },
+    }),
   })
 
 /** A drain ends in its pit, and drains join each other: those two may share the ground. */

@@ -5,6 +5,7 @@ import type { Body } from '../model/built'
 import type { PartId } from '../model/ids'
 import { shareHeight, type Solid, type Solids } from './solids'
 import { CLOSE_MM } from './found'
+import { partingShift } from './parting'
 
 /** Two bodies of two parts in one place; `deepMm` is the least shift that parts them. */
 export interface Clash {
@@ -13,6 +14,8 @@ export interface Clash {
   readonly deepMm: number
   readonly from: Point
   readonly to: Point
+  /** The least shift of the first part that takes all of it clear of the second; none where no shift is obvious. */
+  readonly shift?: Point
 }
 
 export interface Owner {
@@ -35,6 +38,12 @@ const worstClash = (a: Solids, b: Solids): Clash | undefined => {
   return worst
 }
 
+const withShift = (clash: Clash, a: Solids, b: Solids): Clash => {
+  const { from, to } = clash
+  const shift = partingShift(a, b, { x: to.x - from.x, y: to.y - from.y })
+  return { ...clash, ...(shift && { shift }) }
+}
+
 /** For each pair of parts that run into each other, the worst place. `left` and `right` may be the same list. */
 export const clashesBetween = (left: readonly Owner[], right: readonly Owner[]): Clash[] => {
   const clashes: Clash[] = []
@@ -42,7 +51,7 @@ export const clashesBetween = (left: readonly Owner[], right: readonly Owner[]):
     for (const b of left === right ? right.slice(index + 1) : right) {
       if (a.part === b.part || !overlaps(a.solids.box, b.solids.box)) continue
       const clash = worstClash(a.solids, b.solids)
-      if (clash) clashes.push(clash)
+      if (clash) clashes.push(withShift(clash, a.solids, b.solids))
     }
   })
   return clashes

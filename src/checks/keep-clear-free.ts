@@ -20,12 +20,9 @@ const findingOf = (clash: Clash): Finding =>
     limit: lengthOf(0),
     facts: { keeps: clash.b.role },
     terms: [term('Least shift out of it', lengthOf(clash.deepMm))],
-    mend: {
-      kind: 'move',
-      parts: [clash.a.part],
-      dxMm: clash.to.x - clash.from.x,
-      dyMm: clash.to.y - clash.from.y,
-    },
+    ...(clash.shift && {
+      mend: { kind: 'move', parts: [clash.a.part], dxMm: clash.shift.x, dyMm: clash.shift.y },
+    }),
   })
 
 /** Door leaves, heaters and panels keep room of their own: nothing stands in it. */
