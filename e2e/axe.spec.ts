@@ -16,6 +16,8 @@ const tabs: readonly Tab[] = ['Warnings', 'Cuts', 'Bay', 'List']
 for (const colorScheme of ['light', 'dark'] as const)
   test.describe(`${colorScheme} page`, () => {
     test.use({ colorScheme })
+    // A scan walks the whole page, several times a test.
+    test.slow()
     test.beforeEach(({ planner }) => planner.openSample())
 
     test('first screen and every tab are free of faults that a scan can find', async ({ planner }) => {
