@@ -1,4 +1,5 @@
 import { feet, inches } from '../units/length'
+import { inchesPerFoot } from '../units/slope'
 import { COMMON_PRACTICE, finder } from './lookup'
 
 /** Buried gravity pipe. */
@@ -9,8 +10,13 @@ export interface DrainPipe {
   readonly idMm: number
   readonly wallMm: number
   readonly stickMm: number
+  /** Least fall that the plumbing code asks of the size: International Plumbing Code, Table 704.1, as adopted. */
+  readonly leastFallMmPerM: number
   readonly source: string
 }
+
+/** International Plumbing Code, Table 704.1: 1/4 in a foot up to 2-1/2 in, 1/8 from 3 to 6 in. A check value, not a permit. */
+const codeFall = (size: number): number => inchesPerFoot(size <= 2.5 ? 1 / 4 : 1 / 8)
 
 const drainRow = (size: 2 | 3 | 4 | 6, od: number, id: number, source: string): DrainPipe => ({
   key: `drain-${size}in`,
@@ -19,6 +25,7 @@ const drainRow = (size: 2 | 3 | 4 | 6, od: number, id: number, source: string): 
   idMm: inches(id),
   wallMm: inches((od - id) / 2),
   stickMm: inches(120),
+  leastFallMmPerM: codeFall(size),
   source,
 })
 

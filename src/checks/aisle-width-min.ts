@@ -4,8 +4,10 @@ import { nearestOn } from '../geometry/polyline'
 import type { Finding, Mend, StateWord } from '../model/finding'
 import type { PartId } from '../model/ids'
 import { type Aisle, aisleClass, aisleState } from './aisles'
+import { worstClash } from './clashes'
 import type { Bay, BayRule } from './context'
 import { CLOSE_MM, found, lengthOf, term } from './found'
+import { standingOf } from './solids'
 import { rowBoxes } from './standing'
 
 const RULE = 'aisle-width-min'
@@ -91,6 +93,15 @@ const findingOf = (aisle: Aisle, state: StateWord, bay: Bay): Finding => {
   })
 }
 
+/** Two things in one place are said as that, not as an aisle without width as well. */
+const isOverlap = ({ row, other, widthMm }: Aisle, { builtOf }: Bay): boolean => {
+  if (widthMm >= 0 || other === undefined) return false
+  const [a, b] = [row, other]
+    .map((part) => builtOf.get(part))
+    .map((built) => built && standingOf(built, null))
+  return a !== undefined && b !== undefined && worstClash(a, b) !== undefined
+}
+
 const wants: Readonly<Record<string, string>> = {
   row: 'a work aisle wants',
   obstacle: 'the way past it wants',
@@ -108,7 +119,7 @@ export const aisleWidthMin: BayRule = {
   check: (bay) =>
     bay.aisles.flatMap((aisle) => {
       const state = aisleState(aisle)
-      return state === 'Fits' ? [] : [findingOf(aisle, state, bay)]
+      return state === 'Fits' || isOverlap(aisle, bay) ? [] : [findingOf(aisle, state, bay)]
     }),
   say: ({ parts, measured, limit, facts }, { length, name }) => {
     const [row = '', other] = parts

@@ -31,7 +31,8 @@ const deeper = (worst: Clash | undefined, a: Solid, b: Solid): Clash | undefined
   return { a: a.body, b: b.body, deepMm, from: gap.from, to: gap.to }
 }
 
-const worstClash = (a: Solids, b: Solids): Clash | undefined => {
+/** Where two parts run deepest into each other, if they do. */
+export const worstClash = (a: Solids, b: Solids): Clash | undefined => {
   let worst: Clash | undefined
   for (const one of a.all)
     if (overlaps(one.box, b.box)) for (const other of b.all) worst = deeper(worst, one, other)

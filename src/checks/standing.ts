@@ -26,11 +26,11 @@ export interface Thing extends Standing {
 }
 
 const rowBoxOf = rememberEach<Built, null, Standing | undefined>((built) => {
-  const solids = built.rack && solidsOf(built, ['canopy', 'frame'])
+  const solids = built.rack && solidsOf(built, ['canopy', 'frame', 'foot'])
   return solids && { part: built.part, box: solids.box }
 })
 
-/** Each row as the box of its widest parts: leaves, bars, runners. */
+/** Each row as the box of its widest parts: leaves, bars, runners, foot plates. */
 export const rowBoxes = (built: readonly Built[]): Standing[] =>
   built.flatMap((b) => {
     const row = rowBoxOf(b, null)

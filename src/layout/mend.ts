@@ -14,7 +14,7 @@ const withField = (layout: Layout, part: PartId, field: string, value: unknown):
 
 /** What a laid line has beside its points. */
 const lineValues = (what: 'drain-line' | 'main', { settings }: Layout): object =>
-  what === 'main' ? {} : { slope: settings.leastDrop, leastSlope: settings.leastDrop }
+  what === 'main' ? {} : { slope: settings.leastDrop }
 
 const withPart = (layout: Layout, kind: 'drain-line' | 'main' | 'sump', values: object): Layout => {
   const made = partSchema.safeParse({

@@ -46,7 +46,14 @@ const rowsOf = {
   ],
   'drain pipe': [
     drainPipes,
-    z.strictObject({ ...named('drain'), odMm: mm, idMm: mm, wallMm: mm, stickMm: mm }),
+    z.strictObject({
+      ...named('drain'),
+      odMm: mm,
+      idMm: mm,
+      wallMm: mm,
+      stickMm: mm,
+      leastFallMmPerM: z.number().check(z.gt(0), z.lt(100)),
+    }),
   ],
   poly: [
     polys,

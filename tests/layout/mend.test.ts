@@ -44,7 +44,7 @@ describe('applyMend', () => {
       name: 'Drain 1',
       points,
       slope: fall,
-      leastSlope: fall,
+      leastSlope: null,
     })
   })
 

@@ -71,7 +71,7 @@ const lowEnd = (path: readonly Place[]): Mouth[] =>
 
 const factsOf = (part: DrainLine): DrainFacts => ({
   slopeMmPerM: part.slope,
-  leastSlopeMmPerM: part.leastSlope,
+  leastSlopeMmPerM: part.leastSlope ?? drainPipeOf(part.pipe).leastFallMmPerM,
   leastCoverMm: part.coverMm,
   bedMm: part.bedMm,
   trenchMm: part.trenchMm,

@@ -12,7 +12,7 @@ const presets: readonly Preset<DrainLine>[] = [
     id: 'drain-2in',
     title: 'Small drain line',
     hint: '2 in pipe for a rack or two, falls twice as steep',
-    values: { pipe: 'drain-2in', slope: inchesPerFoot(1 / 4), leastSlope: inchesPerFoot(1 / 4) },
+    values: { pipe: 'drain-2in', slope: inchesPerFoot(1 / 4) },
   },
   {
     id: 'drain-6in',

@@ -21,11 +21,20 @@ export const drainLineSchema = z.object({
     },
   }),
   slope: fall(inchesPerFoot(1 / 8), { label: 'Fall', group: 'Drain' }, -inchesPerFoot(1), inchesPerFoot(2)),
-  leastSlope: fall(
-    inchesPerFoot(1 / 8),
-    { label: 'Least fall allowed', group: 'Drain' },
-    0,
-    inchesPerFoot(2),
+  leastSlope: z._default(
+    z.nullable(
+      fall(
+        inchesPerFoot(1 / 8),
+        {
+          label: 'Least fall allowed',
+          group: 'Drain',
+          whenNull: 'As the plumbing code asks of its size',
+        },
+        0,
+        inchesPerFoot(2),
+      ),
+    ),
+    null,
   ),
   coverMm: length(inches(3), { label: 'Least cover', group: 'Drain' }, 0, inches(60)),
   bedMm: length(inches(2), { label: 'Sand bed', group: 'Drain' }, 0, inches(12)),

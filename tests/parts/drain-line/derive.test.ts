@@ -1,3 +1,4 @@
+import { inchesPerFoot } from '../../../src/units/slope'
 import { describe, expect, test } from 'vitest'
 import { drainLine } from '../../../src/parts/drain-line/kind'
 import { drainLineSchema, type DrainLine } from '../../../src/parts/drain-line/schema'
@@ -54,10 +55,11 @@ describe('a drain line', () => {
   })
 
   test('tells the checks its fall, least fall, cover, bed and trench', () => {
-    const { slope, leastSlope, coverMm, bedMm, trenchMm } = line()
+    const { slope, coverMm, bedMm, trenchMm } = line()
     expect(drainLine.derive(line(), flatSite()).drain).toEqual({
       slopeMmPerM: slope,
-      leastSlopeMmPerM: leastSlope,
+      // International Plumbing Code, Table 704.1: 1/8 in a foot for 4 in pipe.
+      leastSlopeMmPerM: inchesPerFoot(1 / 8),
       leastCoverMm: coverMm,
       bedMm,
       trenchMm,
@@ -91,6 +93,6 @@ describe('the drawing', () => {
     const run = marks.find((mark) => mark.as === 'path' && mark.pen === 'drain')
     expect(run).toMatchObject({ arrows: 'middle', closed: false })
     const words = marks.flatMap((mark) => (mark.as === 'text' ? [mark.text] : []))
-    expect(words).toEqual(['Drain N 4 in drain pipe'])
+    expect(words).toEqual(['Drain N, 4 in drain pipe'])
   })
 })

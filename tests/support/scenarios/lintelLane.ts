@@ -54,7 +54,6 @@ export const lintelLane = (): Sketch =>
       {
         pipe: 'drain-2in',
         slope: 1 / 4,
-        leastSlope: 1 / 4,
         startInvert: 13.5,
         cover: 0,
         bed: 0,
