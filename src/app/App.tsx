@@ -1,7 +1,6 @@
 import { type DragEvent, lazy, Suspense, useEffect, useMemo, useState } from 'react'
 import { FloorPlan } from '../canvas/FloorPlan'
 import { samples } from '../layout/samples'
-import { PartsShelf } from '../sidebar/PartsShelf'
 import { usePlanner, usePlannerState } from '../store/react'
 import { type Commands, commandsOf } from './commands'
 import { Notice } from './Notice'
@@ -10,6 +9,7 @@ import { TopBar } from './TopBar'
 import './frame.css'
 
 // What the first sight of the floor does not need comes right behind it.
+const PartsShelf = lazy(async () => ({ default: (await import('../sidebar/PartsShelf')).PartsShelf }))
 const Sidebar = lazy(async () => ({ default: (await import('../sidebar/Sidebar')).Sidebar }))
 const NewBay = lazy(async () => ({ default: (await import('./NewBay')).NewBay }))
 const Samples = lazy(async () => ({ default: (await import('./Samples')).Samples }))
@@ -83,7 +83,9 @@ export function App({ isSample }: AppProps) {
         </div>
       )}
       <nav className="frame-shelf" aria-label="Parts shelf">
-        <PartsShelf />
+        <Suspense>
+          <PartsShelf />
+        </Suspense>
       </nav>
       <main className="frame-floor">
         <FloorPlan />

@@ -1,6 +1,7 @@
 import type * as z from 'zod/mini'
 import type { FieldMeta } from '../model/fields'
-import { fieldAt, type FieldPath, type Limits } from './fieldAt'
+import { fieldAt, type FieldPath } from './fieldAt'
+import type { Limits } from './limits'
 
 /** Writes the number of a field of this unit, or of a field without one. */
 export type NumberWriter = (value: number, unit: FieldMeta['unit'] | undefined) => string
@@ -88,24 +89,27 @@ const span = (least: number | undefined, most: number | undefined, words: (n: nu
   return least !== undefined ? `${words(least)} or more` : `up to ${words(most ?? Infinity)}`
 }
 
-const allowed = (limits: Limits, unit: FieldMeta['unit'] | undefined, write: NumberWriter): string => {
-  const numbers = () => span(limits.minimum, limits.maximum, (n) => write(n, unit))
-  if (limits.enum) return `can be ${listed(limits.enum)}`
-  if (limits.const !== undefined) return `must be ${String(limits.const)}`
-  switch (limits.type) {
+const allowed = (
+  { type, values, least, most }: Limits,
+  unit: FieldMeta['unit'] | undefined,
+  write: NumberWriter,
+): string => {
+  const numbers = () => span(least, most, (n) => write(n, unit))
+  if (values) return values.length > 1 ? `can be ${listed(values)}` : `must be ${String(values[0])}`
+  switch (type) {
     case 'number':
       return `can be ${numbers()}`
-    case 'integer':
+    case 'whole number':
       return unit === 'count' ? `can be ${numbers()}` : `can be a whole number, ${numbers()}`
-    case 'string':
-      return limits.maxLength === undefined
+    case 'text':
+      return most === undefined
         ? 'must be a text of the right form'
-        : `can be a text of ${span(limits.minLength ?? 0, limits.maxLength, String)} letters`
-    case 'array':
-      return `can be a list of ${span(limits.minItems ?? 0, limits.maxItems, String)}`
-    case 'boolean':
+        : `can be a text of ${span(least ?? 0, most, String)} letters`
+    case 'list':
+      return `can be a list of ${span(least ?? 0, most, String)}`
+    case 'switch':
       return 'can be true or false'
-    default:
+    case 'record':
       return 'must be a record'
   }
 }

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini'
 import { fields, type FieldMeta } from '../model/fields'
+import { defOf, type Limits, limitsOf } from './limits'
 
 export type FieldPath = readonly PropertyKey[]
 
@@ -9,13 +10,7 @@ export interface FieldFacts {
   readonly limits: Limits
 }
 
-/** The part of JSON Schema that says what one value can be. */
-export type Limits = z.core.JSONSchema.BaseSchema
-
 type Schema = z.core.$ZodType
-
-/** What a schema is made of. Every schema that zod makes is one of its own kinds; the base type just does not say so. */
-export const defOf = (schema: Schema) => (schema as z.core.$ZodTypes)._zod.def
 
 const isRecord = (value: unknown): value is Readonly<Record<PropertyKey, unknown>> =>
   typeof value === 'object' && value !== null
@@ -57,5 +52,5 @@ export const fieldAt = (schema: Schema, path: FieldPath, value: unknown): FieldF
   }
   if (!at) return undefined
   const field = unwrapped(at)
-  return { meta: field.meta, limits: z.toJSONSchema(field.schema, { io: 'input' }) }
+  return { meta: field.meta, limits: limitsOf(field.schema) }
 }

@@ -1,6 +1,7 @@
 import { Plus } from 'lucide-react'
 import { houseSchema, type Service } from '../layout/house'
-import { defOf, unwrapped } from '../layout/fieldAt'
+import { unwrapped } from '../layout/fieldAt'
+import { defOf } from '../layout/limits'
 import { fieldList } from './fieldList'
 import type { HouseProps } from './houseProps'
 import { newService, pointOf, pointRow, withItem } from './houseRows'

@@ -1,5 +1,6 @@
 import type * as z from 'zod/mini'
-import { defOf, unwrapped } from '../layout/fieldAt'
+import { unwrapped } from '../layout/fieldAt'
+import { defOf } from '../layout/limits'
 import type { FieldMeta } from '../model/fields'
 
 type Schema = z.core.$ZodType
