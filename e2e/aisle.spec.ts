@@ -37,7 +37,7 @@ test('a row dragged east: its aisle goes from Fits to Tight to Clash with the ri
   await expect(part.getByLabel(EAST)).toHaveValue(`6' 10"`)
   await expect
     .poll(planner.warnings)
-    .toContainEqual(expect.stringMatching(/^Clash N1 to N2 is 1' 5" leaf to leaf/))
+    .toContainEqual(expect.stringMatching(/^Clash N1 to N2 is 17" leaf to leaf/))
 
   // One drag is one step back.
   await expect(planner.undo).toHaveAccessibleName('Undo: Move N1')
@@ -90,11 +90,11 @@ test('the 22 in that the first try leaves at the post is mended in one press', a
   await writeFile(file, writeLayout(firstTry()))
   await planner.openFile(file)
   await expect(planner.notice).toContainText('is open')
-  const tooNear = expect.stringMatching(/^Tight N2 to Post is 1' 10" leaf to leaf/)
+  const tooNear = expect.stringMatching(/^Tight N2 to Post is 22" leaf to leaf/)
   await expect.poll(planner.warnings).toContainEqual(tooNear)
   // The first try had its north block 14 in too far south; moved there, its outlets hang over the drain as well.
   const panel = await planner.tab('Warnings')
-  const mend = `Move N1, N2 and N3 1' 2" north`
+  const mend = `Move N1, N2 and N3 14" north`
   await panel.getByRole('button', { name: mend }).click()
   await expect(planner.undo).toHaveAccessibleName(`Undo: ${mend}`)
   await expect.poll(planner.warnings).not.toContainEqual(tooNear)

@@ -1,6 +1,7 @@
 import { boxOf, corners, middle, type Box } from '../geometry/box'
 import { between, distance, type Point } from '../geometry/point'
 import type { CanvasLike } from '../drawing/paint'
+import { quantityWords } from '../checks/words'
 import type { Evaluation } from '../evaluate/evaluation'
 import type { Finding } from '../model/finding'
 import type { PartId } from '../model/ids'
@@ -137,16 +138,14 @@ export const drawFinding = (ctx: CanvasLike, lens: Lens, { span, at, state }: Fi
   else strokeOutline(ctx, around(pxOf(lens, at)), ink)
 }
 
-const quantityWords = ({ measured }: Finding, { writer }: Lens): string => {
-  if (measured.unit === 'mm') return `${writer.onTape(measured.value)} `
-  return measured.unit === 'mm/m' ? `${writer.fall(measured.value)} ` : ''
-}
+const measuredWords = ({ measured }: Finding, { writer }: Lens): string =>
+  measured.unit === 'count' ? '' : `${quantityWords(measured, writer)} `
 
 export const findingLabel = (lens: Lens, finding: Finding): Label => {
   const { x, y } = pxOf(lens, middle(boxOf(finding.span ?? [finding.at])))
   return {
     at: { x, y: y - AROUND_PX - 12 },
-    words: `${quantityWords(finding, lens)}${finding.state}`,
+    words: `${measuredWords(finding, lens)}${finding.state}`,
     state: finding.state,
   }
 }

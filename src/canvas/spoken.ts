@@ -1,4 +1,5 @@
 import { type Aisle, aisleState } from '../checks/aisles'
+import { shiftWords } from '../checks/words'
 import type { Evaluation } from '../evaluate/evaluation'
 import type { PartId } from '../model/ids'
 import type { Writer } from '../units/writer'
@@ -32,14 +33,6 @@ const tightestWords = (evaluation: Evaluation, ids: readonly PartId[], writer: W
   return `; aisle to ${besideOf(aisle, ids, evaluation)} ${width}, ${aisleState(aisle)}`
 }
 
-const compassWords = (dxMm: number, dyMm: number, writer: Writer): string =>
-  [
-    dyMm === 0 ? '' : `${writer.onTape(Math.abs(dyMm))} ${dyMm > 0 ? 'north' : 'south'}`,
-    dxMm === 0 ? '' : `${writer.onTape(Math.abs(dxMm))} ${dxMm > 0 ? 'east' : 'west'}`,
-  ]
-    .filter((words) => words !== '')
-    .join(' and ')
-
 /** What a screen reader says of a move: `Row N2 moved 1" north; aisle to Post 22", Tight`. */
 export const movedWords = (
   evaluation: Evaluation,
@@ -48,4 +41,4 @@ export const movedWords = (
   dyMm: number,
   writer: Writer,
 ): string =>
-  `${namesOf(evaluation.layout, ids)} moved ${compassWords(dxMm, dyMm, writer)}${tightestWords(evaluation, ids, writer)}`
+  `${namesOf(evaluation.layout, ids)} moved ${shiftWords(dxMm, dyMm, writer)}${tightestWords(evaluation, ids, writer)}`

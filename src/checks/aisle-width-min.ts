@@ -121,10 +121,10 @@ export const aisleWidthMin: BayRule = {
       const state = aisleState(aisle)
       return state === 'Fits' || isOverlap(aisle, bay) ? [] : [findingOf(aisle, state, bay)]
     }),
-  say: ({ parts, measured, limit, facts }, { length, name }) => {
+  say: ({ parts, measured, limit, facts }, { onTape, name }) => {
     const [row = '', other] = parts
     const way = facts['is'] === 'wall' ? `${name(row)} to the wall` : `${name(row)} to ${name(other ?? '')}`
-    if (measured.value < 0) return `${way}: they run ${length(-measured.value)} into each other.`
-    return `${way} is ${length(measured.value)} leaf to leaf; ${wants[String(facts['is'])]} ${length(limit.value)}.`
+    if (measured.value < 0) return `${way}: they run ${onTape(-measured.value)} into each other.`
+    return `${way} is ${onTape(measured.value)} leaf to leaf; ${wants[String(facts['is'])]} ${onTape(limit.value)}.`
   },
 }

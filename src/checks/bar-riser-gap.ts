@@ -26,8 +26,8 @@ export const barRiserGap: PartRule = {
           terms: [term('Pitch of the bars', lengthOf(pitchMm))],
         },
   ),
-  say: ({ parts, measured, limit }, { length, name }) =>
+  say: ({ parts, measured, limit }, { onTape, name }) =>
     measured.value > 0
-      ? `A hanger bar of ${name(parts[0] ?? '')} lies ${length(measured.value)} from a riser; it wants ${length(limit.value)}.`
+      ? `A hanger bar of ${name(parts[0] ?? '')} lies ${onTape(measured.value)} from a riser; it wants ${onTape(limit.value)}.`
       : `A hanger bar of ${name(parts[0] ?? '')} falls on a riser.`,
 }

@@ -26,8 +26,8 @@ export const barSleeveGap: PartRule = {
           terms: [term('Half the pitch', lengthOf(pitchMm / 2))],
         },
   ),
-  say: ({ parts, measured, limit }, { length, name }) =>
+  say: ({ parts, measured, limit }, { onTape, name }) =>
     measured.value > 0
-      ? `A hanger bar of ${name(parts[0] ?? '')} lies ${length(measured.value)} from a sleeve; it wants ${length(limit.value)}.`
+      ? `A hanger bar of ${name(parts[0] ?? '')} lies ${onTape(measured.value)} from a sleeve; it wants ${onTape(limit.value)}.`
       : `A hanger bar of ${name(parts[0] ?? '')} sits on a sleeve and hangs higher than its neighbours.`,
 }

@@ -69,8 +69,8 @@ export const bodyOverlap: BayRule = {
     const clashes = [...clashesBetween(standing, standing), ...clashesBetween(buried, buried)]
     return clashes.filter((clash) => !isMeant(clash)).map(findingOf)
   },
-  say: ({ parts, measured, facts }, { length, name }) => {
+  say: ({ parts, measured, facts }, { onTape, name }) => {
     const [a = '', b = ''] = parts
-    return `${name(a)} (${facts['a']}) runs ${length(measured.value)} into ${name(b)} (${facts['b']}).`
+    return `${name(a)} (${facts['a']}) runs ${onTape(measured.value)} into ${name(b)} (${facts['b']}).`
   },
 }

@@ -34,8 +34,8 @@ export const cartReachMin: BayRule = {
         }),
       ]
     }),
-  say: ({ parts, measured, limit }, { length, name }) =>
+  say: ({ parts, measured, limit }, { onTape, name }) =>
     measured.value > 0
-      ? `The widest cart that comes alongside ${name(parts[0] ?? '')} from a door is ${length(measured.value)}; yours is ${length(limit.value)}.`
-      : `No cart comes alongside ${name(parts[0] ?? '')} from a door; yours is ${length(limit.value)} wide.`,
+      ? `The widest cart that comes alongside ${name(parts[0] ?? '')} from a door is ${onTape(measured.value)}; yours is ${onTape(limit.value)}.`
+      : `No cart comes alongside ${name(parts[0] ?? '')} from a door; yours is ${onTape(limit.value)} wide.`,
 }

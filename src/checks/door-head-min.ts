@@ -70,6 +70,6 @@ export const doorHeadMin: BayRule = {
     const doors = bay.built.flatMap(({ bodies }) => bodies.filter(({ role }) => role === 'door'))
     return doors.flatMap((door) => findingsOf(door, rows, bay))
   },
-  say: ({ parts, measured, limit }, { length, name }) =>
-    `${name(parts[1] ?? '')} stands ${length(measured.value)} in front of ${name(parts[0] ?? '')}; turning a cart there wants ${length(limit.value)}.`,
+  say: ({ parts, measured, limit }, { onTape, name }) =>
+    `${name(parts[1] ?? '')} stands ${onTape(measured.value)} in front of ${name(parts[0] ?? '')}; turning a cart there wants ${onTape(limit.value)}.`,
 }

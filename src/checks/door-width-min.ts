@@ -41,6 +41,6 @@ export const doorWidthMin: BayRule = {
     const need = settings.wheelchair ? WHEELCHAIR_MM : EXIT_ACCESS_MM
     return doorsOf(built).flatMap((door) => findingsOf(door, need))
   },
-  say: ({ parts, measured, limit }, { length, name }) =>
-    `${name(parts[0] ?? '')} is ${length(measured.value)} clear; it wants ${length(limit.value)}.`,
+  say: ({ parts, measured, limit }, { onTape, name }) =>
+    `${name(parts[0] ?? '')} is ${onTape(measured.value)} clear; it wants ${onTape(limit.value)}.`,
 }

@@ -1,5 +1,5 @@
 import type { BayRule } from './context'
-import { CLOSE_MM, found, lengthOf, term } from './found'
+import { CLOSE_MM, found, inFeet, lengthOf, term } from './found'
 
 const RULE = 'drain-cover-min'
 
@@ -28,18 +28,18 @@ export const drainCoverMin: BayRule = {
           limit: lengthOf(run.coverMm),
           facts: { alongMm: tightest.alongMm },
           terms: [
-            term('Floor at the tightest station', lengthOf(tightest.groundMm)),
-            term('Crown there', lengthOf(tightest.crownMm)),
-            term('From the high end', lengthOf(tightest.alongMm)),
+            term('Floor at the tightest station', inFeet(tightest.groundMm)),
+            term('Crown there', inFeet(tightest.crownMm)),
+            term('From the high end', inFeet(tightest.alongMm)),
           ],
           mend: { kind: 'set', part: run.part, field: 'startInvertMm', value: null },
         }),
       ]
     }),
-  say: ({ parts, measured, limit, facts }, { length, name }) => {
+  say: ({ parts, measured, limit, facts }, { length, onTape, name }) => {
     const where = `${length(Number(facts['alongMm']))} from its high end`
     return measured.value > 0
-      ? `${name(parts[0] ?? '')} has ${length(measured.value)} of cover ${where}; it wants ${length(limit.value)}.`
-      : `${name(parts[0] ?? '')} comes ${length(-measured.value)} out of the floor ${where}; it wants ${length(limit.value)} of cover.`
+      ? `${name(parts[0] ?? '')} has ${onTape(measured.value)} of cover ${where}; it wants ${onTape(limit.value)}.`
+      : `${name(parts[0] ?? '')} comes ${onTape(-measured.value)} out of the floor ${where}; it wants ${onTape(limit.value)} of cover.`
   },
 }

@@ -3,7 +3,7 @@ import type { DrainRun } from '../model/levels'
 import type { Built } from '../model/built'
 import { inchesPerFoot } from '../units/slope'
 import type { Bay, BayRule } from './context'
-import { fallOf, found, lengthOf, term } from './found'
+import { fallOf, found, inFeet, term } from './found'
 
 const RULE = 'drain-fall-min'
 
@@ -34,9 +34,9 @@ const findingsOf = (built: Built, run: DrainRun): Finding[] => {
       measured: fallOf(run.slopeMmPerM),
       limit: fallOf(least),
       terms: [
-        term('Invert at the high end', lengthOf(run.high.invertMm)),
-        term('Invert at the low end', lengthOf(run.low.invertMm)),
-        term('Length', lengthOf(run.lengthMm)),
+        term('Invert at the high end', inFeet(run.high.invertMm)),
+        term('Invert at the low end', inFeet(run.low.invertMm)),
+        term('Length', inFeet(run.lengthMm)),
       ],
       mend: { kind: 'set', part: run.part, field: 'slope', value: least },
     }),

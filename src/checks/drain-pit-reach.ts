@@ -2,7 +2,7 @@ import type { Finding, Mend } from '../model/finding'
 import type { Join } from '../model/levels'
 import { inches } from '../units/length'
 import type { Bay, BayRule } from './context'
-import { found, lengthOf } from './found'
+import { found, inFeet } from './found'
 
 const RULE = 'drain-pit-reach'
 
@@ -31,8 +31,8 @@ const findingOf = (join: Join, bay: Bay): Finding => {
     state: 'Backs up',
     parts: [join.from],
     at: join.at,
-    measured: lengthOf(isAny ? join.gapMm : 0),
-    limit: lengthOf(0),
+    measured: inFeet(isAny ? join.gapMm : 0),
+    limit: inFeet(0),
     facts: { none: isAny ? '' : 'none' },
     ...(mend && { mend }),
   })

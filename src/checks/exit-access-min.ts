@@ -36,8 +36,8 @@ export const exitAccessMin: BayRule = {
         }),
       ]
     }),
-  say: ({ parts, measured, limit }, { length, name }) =>
+  say: ({ parts, measured, limit }, { onTape, name }) =>
     measured.value > 0
-      ? `The way from ${name(parts[0] ?? '')} to a door narrows to ${length(measured.value)}; a way out wants ${length(limit.value)}.`
-      : `No way from ${name(parts[0] ?? '')} to a door: a way out wants ${length(limit.value)}.`,
+      ? `The way from ${name(parts[0] ?? '')} to a door narrows to ${onTape(measured.value)}; a way out wants ${onTape(limit.value)}.`
+      : `No way from ${name(parts[0] ?? '')} to a door: a way out wants ${onTape(limit.value)}.`,
 }

@@ -2,7 +2,7 @@ import type { Finding } from '../model/finding'
 import type { Foot } from '../model/levels'
 import { inches } from '../units/length'
 import type { BayRule } from './context'
-import { found, lengthOf, term } from './found'
+import { found, inFeet, lengthOf, term } from './found'
 
 const RULE = 'foot-shim-max'
 
@@ -33,8 +33,8 @@ const findingsOf = (part: string, feet: readonly Foot[], datumMm: number): Findi
       measured: lengthOf(worst.shimMm),
       limit: lengthOf(isRefused ? REFUSED_OVER_MM : BLOCK_OVER_MM),
       terms: [
-        term('Floor under the highest foot of the bay', lengthOf(datumMm)),
-        term('Floor under this foot', lengthOf(worst.groundMm)),
+        term('Floor under the highest foot of the bay', inFeet(datumMm)),
+        term('Floor under this foot', inFeet(worst.groundMm)),
       ],
     }),
   ]
@@ -49,10 +49,10 @@ export const footShimMax: BayRule = {
   source: 'Common practice, no source',
   mending: 'Put a block under the foot; past 4 in grade the floor, or step the row.',
   check: ({ levels }) => [...levels.feet].flatMap(([part, feet]) => findingsOf(part, feet, levels.datumMm)),
-  say: ({ state, parts, measured, limit }, { length, name }) => {
-    const feet = `The feet of ${name(parts[0] ?? '')} want up to ${length(measured.value)} of shim`
+  say: ({ state, parts, measured, limit }, { onTape, name }) => {
+    const feet = `The feet of ${name(parts[0] ?? '')} want up to ${onTape(measured.value)} of shim`
     return state === 'Clash'
-      ? `${feet}; over ${length(limit.value)} grade the floor or step the row.`
-      : `${feet}; over ${length(limit.value)} a block is steadier.`
+      ? `${feet}; over ${onTape(limit.value)} grade the floor or step the row.`
+      : `${feet}; over ${onTape(limit.value)} a block is steadier.`
   },
 }

@@ -4,8 +4,11 @@ import type { Finding, Quantity, StateWord, Subject, Term } from '../model/findi
 import { stateWords } from '../model/finding'
 import type { PartId } from '../model/ids'
 
-/** A length as a quantity. */
+/** A length as a quantity, read along a tape: a clearance, a cover, a drop, a gap. */
 export const lengthOf = (value: number): Quantity => ({ value, unit: 'mm' })
+
+/** A length that is read in feet where the reader has feet: a run, a piece of stock, a level from the bay's zero. */
+export const inFeet = (value: number): Quantity => ({ value, unit: 'mm', isInFeet: true })
 
 /** A fall as a quantity. */
 export const fallOf = (value: number): Quantity => ({ value, unit: 'mm/m' })

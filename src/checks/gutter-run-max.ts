@@ -1,5 +1,5 @@
 import type { PartRule } from './context'
-import { CLOSE_MM, lengthOf, term } from './found'
+import { CLOSE_MM, inFeet, lengthOf, term } from './found'
 import { overRack } from './rackRule'
 
 const RULE = 'gutter-run-max'
@@ -17,8 +17,8 @@ export const gutterRunMax: PartRule = {
       ? undefined
       : {
           state: 'Clash',
-          measured: lengthOf(runMm),
-          limit: lengthOf(longestRunMm),
+          measured: inFeet(runMm),
+          limit: inFeet(longestRunMm),
           terms: [
             term('Tip below lip, high end', lengthOf(lipHighMm - tipMm)),
             term('Tip below lip, low end', lengthOf(lipLowMm - tipMm)),

@@ -136,6 +136,6 @@ export const headroomMin: BayRule = {
     const roof = { headroomAt, groundAt: site.groundAt, datumMm: levels.datumMm }
     return built.flatMap((b) => findingsOf(b, roof))
   },
-  say: ({ parts, measured, limit }, { length, name }) =>
-    `${name(parts[0] ?? '')} wants ${length(limit.value)} of headroom to lift a tower off; the roof leaves ${length(measured.value)}.`,
+  say: ({ parts, measured, limit }, { onTape, name }) =>
+    `${name(parts[0] ?? '')} wants ${onTape(limit.value)} of headroom to lift a tower off; the roof leaves ${onTape(measured.value)}.`,
 }

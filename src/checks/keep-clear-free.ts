@@ -45,9 +45,9 @@ export const keepClearFree: BayRule = {
     }
     return clashesBetween(movable, kept).map(findingOf)
   },
-  say: ({ parts, measured, facts }, { length, name }) => {
+  say: ({ parts, measured, facts }, { onTape, name }) => {
     const [a = '', b = ''] = parts
     const room = facts['keeps'] === 'door-swing' ? 'the swing of' : 'what must stay clear of'
-    return `${name(a)} stands ${length(measured.value)} inside ${room} ${name(b)}.`
+    return `${name(a)} stands ${onTape(measured.value)} inside ${room} ${name(b)}.`
   },
 }

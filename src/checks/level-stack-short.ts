@@ -28,6 +28,6 @@ export const levelStackShort: PartRule = {
           mend: { kind: 'set', part, field: 'riserMm', value: null },
         },
   ),
-  say: ({ parts, measured }, { length, name }) =>
-    `The stack of levels of ${name(parts[0] ?? '')} is ${length(measured.value)} short: the tips would hang that much too low for their troughs.`,
+  say: ({ parts, measured }, { onTape, name }) =>
+    `The stack of levels of ${name(parts[0] ?? '')} is ${onTape(measured.value)} short: the tips would hang that much too low for their troughs.`,
 }

@@ -78,8 +78,8 @@ export const lineReachMax: BayRule = {
     'Common practice; compare forward grip reach 25.8 in (5th percentile woman) to 33.3 in (95th percentile man), Pheasant, Bodyspace, 1996',
   mending: 'Open an aisle on the other side, or take a line out of the row.',
   check: (bay) => bay.built.flatMap((built) => findingsOf(built, bay)),
-  say: ({ parts, measured, limit, facts }, { length, name }) =>
+  say: ({ parts, measured, limit, facts }, { onTape, name }) =>
     facts['shut'] === 'both'
       ? `${name(parts[0] ?? '')} can be worked from neither side: nobody can stand along it.`
-      : `Line ${facts['line']} of ${name(parts[0] ?? '')} is ${length(measured.value)} from where a person can stand; an arm reaches ${length(limit.value)}.`,
+      : `Line ${facts['line']} of ${name(parts[0] ?? '')} is ${onTape(measured.value)} from where a person can stand; an arm reaches ${onTape(limit.value)}.`,
 }

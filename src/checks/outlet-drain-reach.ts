@@ -75,8 +75,8 @@ export const outletDrainReach: BayRule = {
   source: 'Common practice, no source',
   mending: 'Lay a drain line under the outlets, or move the row over the line.',
   check: (bay) => [...orphansByRow(bay.joins)].map(([row, outlets]) => findingOf(row, outlets, bay)),
-  say: ({ parts, measured, limit, facts }, { length, name }) =>
+  say: ({ parts, measured, limit, facts }, { onTape, name }) =>
     facts['none'] === 'none'
       ? `${name(parts[0] ?? '')}: ${facts['outlets']} trough outlets have no drain line to fall into.`
-      : `${name(parts[0] ?? '')}: ${facts['outlets']} trough outlets miss the drain line; the nearest is ${length(measured.value)} off, a drop tube reaches ${length(limit.value)}.`,
+      : `${name(parts[0] ?? '')}: ${facts['outlets']} trough outlets miss the drain line; the nearest is ${onTape(measured.value)} off, a drop tube reaches ${onTape(limit.value)}.`,
 }

@@ -3,7 +3,7 @@ import type { DrainRun, Join } from '../model/levels'
 import { dropOver } from '../units/slope'
 import type { Bay, BayRule } from './context'
 import { inches } from '../units/length'
-import { CLOSE_MM, found, lengthOf, stateFor, term } from './found'
+import { CLOSE_MM, found, inFeet, lengthOf, stateFor, term } from './found'
 
 const RULE = 'outlet-drop-min'
 
@@ -20,8 +20,8 @@ const findingOf = (join: Join, run: DrainRun, outletMm: number, crownMm: number)
     measured: lengthOf(outletMm - crownMm),
     limit: lengthOf(DROP_MM),
     terms: [
-      term('Trough invert at the outlet', lengthOf(outletMm)),
-      term('Drain crown under it', lengthOf(crownMm)),
+      term('Trough invert at the outlet', inFeet(outletMm)),
+      term('Drain crown under it', inFeet(crownMm)),
     ],
   })
 
@@ -50,6 +50,6 @@ export const outletDropMin: BayRule = {
   source: 'Common practice, no source',
   mending: 'Bury the drain deeper, or raise the trough.',
   check,
-  say: ({ parts, measured, limit }, { length, name }) =>
-    `${name(parts[0] ?? '')} has ${length(measured.value)} from trough to the crown of ${name(parts[1] ?? '')}; it wants ${length(limit.value)}.`,
+  say: ({ parts, measured, limit }, { onTape, name }) =>
+    `${name(parts[0] ?? '')} has ${onTape(measured.value)} from trough to the crown of ${name(parts[1] ?? '')}; it wants ${onTape(limit.value)}.`,
 }

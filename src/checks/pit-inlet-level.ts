@@ -1,6 +1,6 @@
 import { inches } from '../units/length'
 import type { BayRule } from './context'
-import { CLOSE_MM, found, lengthOf, stateFor, term } from './found'
+import { CLOSE_MM, found, inFeet, lengthOf, stateFor, term } from './found'
 
 const RULE = 'pit-inlet-level'
 
@@ -33,8 +33,8 @@ export const pitInletLevel: BayRule = {
           measured: lengthOf(overMm),
           limit: lengthOf(OVER_OVERFLOW_MM),
           terms: [
-            term('Inlet invert', lengthOf(run.low.invertMm)),
-            term('Overflow invert', lengthOf(inlet.at.z)),
+            term('Inlet invert', inFeet(run.low.invertMm)),
+            term('Overflow invert', inFeet(inlet.at.z)),
           ],
           mend: {
             kind: 'set',
@@ -45,9 +45,9 @@ export const pitInletLevel: BayRule = {
         }),
       ]
     }),
-  say: ({ parts, measured, limit }, { length, name }) => {
+  say: ({ parts, measured, limit }, { onTape, name }) => {
     const [drain = '', pit = ''] = parts
-    const where = measured.value >= 0 ? `${length(measured.value)} over` : `${length(-measured.value)} under`
-    return `${name(drain)} comes into ${name(pit)} ${where} the overflow; it wants ${length(limit.value)} over it.`
+    const where = measured.value >= 0 ? `${onTape(measured.value)} over` : `${onTape(-measured.value)} under`
+    return `${name(drain)} comes into ${name(pit)} ${where} the overflow; it wants ${onTape(limit.value)} over it.`
   },
 }

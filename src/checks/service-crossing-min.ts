@@ -68,10 +68,10 @@ export const serviceCrossingMin: BayRule = {
     'Common practice, no source. Call before you dig; hand-dig near marks; moving a line is licensed work',
   mending: 'Move the dig, or have the line located and moved by those licensed to.',
   check,
-  say: ({ parts, measured, limit, facts }, { length, name }) => {
-    const line = `the ${facts['what']} “${facts['service']}”, ${length(Number(facts['depthMm']))} deep`
+  say: ({ parts, measured, limit, facts }, { onTape, name }) => {
+    const line = `the ${facts['what']} “${facts['service']}”, ${onTape(Number(facts['depthMm']))} deep`
     return measured.value > 0
-      ? `${name(parts[0] ?? '')} is dug to ${length(measured.value)} over ${line}; it wants ${length(limit.value)}. Call before you dig.`
+      ? `${name(parts[0] ?? '')} is dug to ${onTape(measured.value)} over ${line}; it wants ${onTape(limit.value)}. Call before you dig.`
       : `${name(parts[0] ?? '')} is dug through ${line}. Call before you dig, and have it located and moved first.`
   },
 }

@@ -3,7 +3,7 @@ import type { Built, Stick } from '../model/built'
 import type { Finding } from '../model/finding'
 import type { PartRule } from './context'
 import type { Settings } from '../layout/settings'
-import { CLOSE_MM, found, lengthOf, term } from './found'
+import { CLOSE_MM, found, inFeet, term } from './found'
 
 const RULE = 'stock-length-max'
 
@@ -18,10 +18,10 @@ const findingOf = (part: string, stick: Stick, longest: number, count: number): 
     parts: [part],
     detail: stick.mark,
     at: { x: (stick.from.x + stick.to.x) / 2, y: (stick.from.y + stick.to.y) / 2 },
-    measured: lengthOf(stick.lengthMm),
-    limit: lengthOf(longest),
+    measured: inFeet(stick.lengthMm),
+    limit: inFeet(longest),
     facts: { mark: stick.mark, stock: stockOf(stick.stock).title, count },
-    terms: [term('Over the stock', lengthOf(stick.lengthMm - longest))],
+    terms: [term('Over the stock', inFeet(stick.lengthMm - longest))],
   })
 
 const check = ({ part, sticks }: Built, settings: Settings): Finding[] => {

@@ -29,6 +29,6 @@ export const tipTroughWidth: PartRule = {
           ],
         },
   ),
-  say: ({ parts, measured, limit }, { length, name }) =>
-    `The trough of ${name(parts[0] ?? '')} is ${length(measured.value)} wide where the tip hangs; the tip wants ${length(limit.value)}.`,
+  say: ({ parts, measured, limit }, { onTape, name }) =>
+    `The trough of ${name(parts[0] ?? '')} is ${onTape(measured.value)} wide where the tip hangs; the tip wants ${onTape(limit.value)}.`,
 }

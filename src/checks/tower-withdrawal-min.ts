@@ -26,6 +26,6 @@ export const towerWithdrawalMin: PartRule = {
           terms: [term('Pitch of the bars', lengthOf(pitchMm)), term('Tower body', lengthOf(bodyMm))],
         },
   ),
-  say: ({ parts, measured, limit }, { length, name }) =>
-    `Between two bars of ${name(parts[0] ?? '')} a tower has ${length(measured.value)} to pass; lifted and tilted it wants more than ${length(limit.value)}.`,
+  say: ({ parts, measured, limit }, { onTape, name }) =>
+    `Between two bars of ${name(parts[0] ?? '')} a tower has ${onTape(measured.value)} to pass; lifted and tilted it wants more than ${onTape(limit.value)}.`,
 }

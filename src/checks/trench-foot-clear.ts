@@ -71,10 +71,10 @@ export const trenchFootClear: BayRule = {
   source: 'Common practice, no source',
   mending: 'Move the drain line to the middle of a riser bay, or the row along it.',
   check,
-  say: ({ parts, measured, limit }, { length, name }) => {
+  say: ({ parts, measured, limit }, { onTape, name }) => {
     const [row = '', drain = ''] = parts
     return measured.value > 0
-      ? `The trench of ${name(drain)} passes ${length(measured.value)} from a foot plate of ${name(row)}; it wants ${length(limit.value)}.`
+      ? `The trench of ${name(drain)} passes ${onTape(measured.value)} from a foot plate of ${name(row)}; it wants ${onTape(limit.value)}.`
       : `The trench of ${name(drain)} runs under a foot plate of ${name(row)}.`
   },
 }

@@ -50,8 +50,8 @@ export const wheelchairRouteMin: BayRule = {
     bay.settings.wheelchair && doorsOf(bay.built).length > 0
       ? [...bay.carts].flatMap(([part, reach]) => findingsOf(part, reach, bay))
       : [],
-  say: ({ parts, measured, limit, facts }, { length, name }) =>
+  say: ({ parts, measured, limit, facts }, { onTape, name }) =>
     facts['what'] === 'turn'
-      ? `At the ends of ${name(parts[0] ?? '')} there is ${length(measured.value)} to turn a wheelchair; it wants ${length(limit.value)}.`
-      : `The way to ${name(parts[0] ?? '')} is ${length(measured.value)} clear; a wheelchair wants ${length(limit.value)}.`,
+      ? `At the ends of ${name(parts[0] ?? '')} there is ${onTape(measured.value)} to turn a wheelchair; it wants ${onTape(limit.value)}.`
+      : `The way to ${name(parts[0] ?? '')} is ${onTape(measured.value)} clear; a wheelchair wants ${onTape(limit.value)}.`,
 }

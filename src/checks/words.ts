@@ -1,23 +1,41 @@
-import type { Finding, Mend } from '../model/finding'
+import type { Finding, Mend, Quantity } from '../model/finding'
+import type { Writer } from '../units/writer'
 import type { Words } from './context'
 import { ruleOf } from './index'
+
+/**
+ * How lengths are read. What a builder holds a tape to is in inches alone, `36"`: clearances, aisles, carts, headroom,
+ * covers, drops, gaps, shims, and how far a mend shifts a thing. What is long, and where a thing lies, is in feet,
+ * `34' 0"`: gutter runs, drains, stock, places, levels. A rule's sentence and its arithmetic never differ.
+ */
+export const quantityWords = ({ value, unit, isInFeet }: Quantity, writer: Writer): string => {
+  switch (unit) {
+    case 'mm':
+      return isInFeet ? writer.length(value) : writer.onTape(value)
+    case 'mm/m':
+      return writer.fall(value)
+    case 'count':
+      return String(value)
+  }
+}
 
 const listed = (names: readonly string[]): string =>
   names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`
 
-const compass = (dxMm: number, dyMm: number, { length }: Words): string =>
+/** How far a thing goes by the compass: `8" north and 2" east`. */
+export const shiftWords = (dxMm: number, dyMm: number, { onTape }: Writer): string =>
   [
-    dyMm !== 0 ? `${length(Math.abs(dyMm))} ${dyMm > 0 ? 'north' : 'south'}` : '',
-    dxMm !== 0 ? `${length(Math.abs(dxMm))} ${dxMm > 0 ? 'east' : 'west'}` : '',
+    dyMm !== 0 ? `${onTape(Math.abs(dyMm))} ${dyMm > 0 ? 'north' : 'south'}` : '',
+    dxMm !== 0 ? `${onTape(Math.abs(dxMm))} ${dxMm > 0 ? 'east' : 'west'}` : '',
   ]
     .filter(Boolean)
     .join(' and ')
 
-/** What one press would do: `Move Row 3 8 in east`. */
+/** What one press would do: `Move Row 3 8" east`. */
 export const mendWords = (mend: Mend, finding: Finding, words: Words): string => {
   switch (mend.kind) {
     case 'move':
-      return `Move ${listed(mend.parts.map(words.name))} ${compass(mend.dxMm, mend.dyMm, words)}`
+      return `Move ${listed(mend.parts.map(words.name))} ${shiftWords(mend.dxMm, mend.dyMm, words)}`
     case 'lay':
       return mend.what === 'main'
         ? `Lay a main to ${words.name(finding.parts[0] ?? '')}`

@@ -2,7 +2,7 @@ import { type Place, type Point, distance } from '../geometry/point'
 import type { Finding, Mend } from '../model/finding'
 import type { Join } from '../model/levels'
 import type { Bay, BayRule } from './context'
-import { found, lengthOf, term } from './found'
+import { found, inFeet, term } from './found'
 
 const RULE = 'zone-main-reach'
 
@@ -35,10 +35,10 @@ const findingOf = (join: Join, bay: Bay): Finding => {
     state: 'Tight',
     parts: [join.from],
     at: join.at,
-    measured: lengthOf(isAny ? join.gapMm : 0),
-    limit: lengthOf(bay.settings.mainReachMm),
+    measured: inFeet(isAny ? join.gapMm : 0),
+    limit: inFeet(bay.settings.mainReachMm),
     facts: { none: isAny ? '' : 'none' },
-    terms: [term('Furthest that a row’s riser pipe runs to a main', lengthOf(bay.settings.mainReachMm))],
+    terms: [term('Furthest that a row’s riser pipe runs to a main', inFeet(bay.settings.mainReachMm))],
     ...(mend && { mend }),
   })
 }

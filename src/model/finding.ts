@@ -14,6 +14,8 @@ export type StateWord = (typeof stateWords)[Subject][number]
 export interface Quantity {
   readonly value: number
   readonly unit: 'mm' | 'mm/m' | 'count'
+  /** A long thing or a level, which is read in feet; other lengths are read along a tape. */
+  readonly isInFeet?: true
 }
 
 /** One line of the arithmetic behind a finding: a name and its value. */

@@ -1,7 +1,7 @@
 import type { Rule } from '../checks/context'
+import { quantityWords } from '../checks/words'
 import type { Finding } from '../model/finding'
 import type { Writer } from '../units/writer'
-import { quantityText } from './words'
 
 interface ArithmeticProps {
   readonly rule: Rule
@@ -18,16 +18,16 @@ export function Arithmetic({ rule, finding, words }: ArithmeticProps) {
           {finding.terms.map(({ name, quantity }) => (
             <tr key={name}>
               <th scope="row">{name}</th>
-              <td>{quantityText(quantity, words)}</td>
+              <td>{quantityWords(quantity, words)}</td>
             </tr>
           ))}
           <tr>
             <th scope="row">Measured</th>
-            <td>{quantityText(finding.measured, words)}</td>
+            <td>{quantityWords(finding.measured, words)}</td>
           </tr>
           <tr>
             <th scope="row">Limit here</th>
-            <td>{quantityText(finding.limit, words)}</td>
+            <td>{quantityWords(finding.limit, words)}</td>
           </tr>
         </tbody>
       </table>

@@ -24,7 +24,7 @@ export function GrowthSlider({ settings: { growth, leafReachMm } }: { readonly s
   return (
     <div className="growth">
       <label htmlFor={id}>Crop growth</label>
-      <output htmlFor={id}>leaves {writerFor(units).length(growth * leafReachMm)} out</output>
+      <output htmlFor={id}>leaves {writerFor(units).onTape(growth * leafReachMm)} out</output>
       <input
         id={id}
         type="range"

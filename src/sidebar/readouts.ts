@@ -13,8 +13,8 @@ export interface Readout {
   readonly why?: string
 }
 
-const cartText = (widestMm: number, { length }: Writer): string =>
-  widestMm > 0 ? length(widestMm) : 'no cart'
+const cartText = (widestMm: number, { onTape }: Writer): string =>
+  widestMm > 0 ? onTape(widestMm) : 'no cart'
 
 /** The widest cart at the faces of a row, by the compass. Its ends are measured only where a wheelchair must turn there. */
 const cartReadouts = (
@@ -81,7 +81,7 @@ export const drainReadouts = (run: DrainRun, writer: Writer): readonly Readout[]
   { name: 'Invert, low end', value: writer.length(run.low.invertMm) },
   {
     name: 'Least cover',
-    value: `${writer.length(run.tightest.coverMm)}, ${writer.length(fromPitMm(run, run.tightest))} from the low end`,
+    value: `${writer.onTape(run.tightest.coverMm)}, ${writer.length(fromPitMm(run, run.tightest))} from the low end`,
   },
 ]
 
@@ -93,11 +93,11 @@ export interface Peg {
   readonly dig: string
 }
 
-const pegAt = (run: DrainRun, station: DrainStation, { length }: Writer): Peg => ({
+const pegAt = (run: DrainRun, station: DrainStation, { length, onTape }: Writer): Peg => ({
   fromPit: length(fromPitMm(run, station)),
   invert: length(station.invertMm),
   ground: length(station.groundMm),
-  dig: length(station.digMm),
+  dig: onTape(station.digMm),
 })
 
 /** Pegs of a drain from its low end up, one for each place where outlets drop in. */

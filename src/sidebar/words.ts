@@ -1,11 +1,10 @@
 import { useMemo } from 'react'
 import type { Words } from '../checks/context'
 import type { Layout, Part } from '../layout/schema'
-import type { Quantity } from '../model/finding'
 import { kindOf } from '../parts/index'
 import { usePlannerState } from '../store/react'
 import type { Units } from '../units/length'
-import { type Writer, writerFor } from '../units/writer'
+import { writerFor } from '../units/writer'
 
 /** What a part is called; a part without a name goes by its kind. */
 export const nameOf = (part: Part): string => part.name || kindOf(part).title
@@ -14,18 +13,6 @@ export const nameOf = (part: Part): string => part.name || kindOf(part).title
 export const wordsFor = (parts: Layout['parts'], units: Units): Words => {
   const names = new Map(parts.map((part) => [part.id, nameOf(part)]))
   return { ...writerFor(units), name: (id) => names.get(id) ?? id }
-}
-
-/** A quantity of a finding in a reader's units. */
-export const quantityText = ({ value, unit }: Quantity, writer: Writer): string => {
-  switch (unit) {
-    case 'mm':
-      return writer.length(value)
-    case 'mm/m':
-      return writer.fall(value)
-    case 'count':
-      return String(value)
-  }
 }
 
 /** One part by its name, several by their number. */

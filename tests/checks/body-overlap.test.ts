@@ -67,7 +67,7 @@ ruleTable('body-overlap', {
       'a heater hung lower than the bars',
       heater(70),
       'Clash, 50 of 0',
-      'A (leaves) runs 4\' 2" into Heater (equipment). Move A 4\' 2" east.',
+      'A (leaves) runs 50" into Heater (equipment). Move A 50" east.',
     ],
     [
       'a trench through a footing',

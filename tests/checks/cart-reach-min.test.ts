@@ -23,19 +23,19 @@ ruleTable('cart-reach-min', {
       'a 24 in cart in a 23 in way',
       withDoor(23),
       'Tight, 23 of 24',
-      'The widest cart that comes alongside A from a door is 1\' 11"; yours is 2\' 0".',
+      'The widest cart that comes alongside A from a door is 23"; yours is 24".',
     ],
     [
       'a door narrower than the cart',
       withDoor(36, { width: 20 }),
       'Tight, 20 of 24',
-      'The widest cart that comes alongside A from a door is 1\' 8"; yours is 2\' 0".',
+      'The widest cart that comes alongside A from a door is 20"; yours is 24".',
     ],
     [
       'a wide door for people only beside a narrow one for carts',
       withDoor(36, { width: 20 }).door('Back door', [69, 500], { width: 60, heading: 270, access: 'people' }),
       'Tight, 20 of 24',
-      'The widest cart that comes alongside A from a door is 1\' 8"; yours is 2\' 0".',
+      'The widest cart that comes alongside A from a door is 20"; yours is 24".',
     ],
   ],
 })

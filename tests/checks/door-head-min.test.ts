@@ -23,13 +23,13 @@ ruleTable('door-head-min', {
       'an inch less',
       before(71),
       'Tight, 71 of 72',
-      'A stands 5\' 11" in front of Door; turning a cart there wants 6\' 0".',
+      'A stands 71" in front of Door; turning a cart there wants 72".',
     ],
     [
       'less than a work aisle',
       before(35),
       'Clash, 35 of 72',
-      'A stands 2\' 11" in front of Door; turning a cart there wants 6\' 0".',
+      'A stands 35" in front of Door; turning a cart there wants 72".',
     ],
   ],
 })

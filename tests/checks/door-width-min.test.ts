@@ -13,18 +13,18 @@ ruleTable('door-width-min', {
     ['a door in a side wall', bay('30 x 60 ft').door('Door', [0, 100], { width: 28, heading: 0 })],
   ],
   fails: [
-    ['a door of 27 in', door(27), 'Clash, 27 of 28', 'Door is 2\' 3" clear; it wants 2\' 4".'],
+    ['a door of 27 in', door(27), 'Clash, 27 of 28', 'Door is 27" clear; it wants 28".'],
     [
       'a door of 31 in where a wheelchair goes',
       door(31, true),
       'Tight, 31 of 32',
-      'Door is 2\' 7" clear; it wants 2\' 8".',
+      'Door is 31" clear; it wants 32".',
     ],
     [
       'a door of 27 in where a wheelchair goes',
       door(27, true),
       'Clash, 27 of 32',
-      'Door is 2\' 3" clear; it wants 2\' 8".',
+      'Door is 27" clear; it wants 32".',
     ],
   ],
 })

@@ -22,13 +22,13 @@ ruleTable('exit-access-min', {
       '27 in on both sides',
       withDoor(27),
       'Clash, 27 of 28',
-      'The way from A to a door narrows to 2\' 3"; a way out wants 2\' 4".',
+      'The way from A to a door narrows to 27"; a way out wants 28".',
     ],
     [
       'a row shut in by a tank before the door',
       withDoor(36).obstacle('tank', 'Tank', { x: [0, 138], y: [20, 40] }, 0, { top: 60 }),
       'Clash, 0 of 28',
-      'No way from A to a door: a way out wants 2\' 4".',
+      'No way from A to a door: a way out wants 28".',
     ],
   ],
 })

@@ -45,7 +45,7 @@ ruleTable('keep-clear-free', {
       'a row in the room before a heater',
       heater(48),
       'Clash, 22 of 0',
-      'A stands 1\' 10" inside what must stay clear of Heater. Move A 1\' 10" south.',
+      'A stands 22" inside what must stay clear of Heater. Move A 22" south.',
     ],
     [
       'a door leaf that meets the leaves an inch before it is open',

@@ -29,13 +29,13 @@ ruleTable('line-reach-max', {
       'two lines 25 in apart from one side',
       oneSided(25),
       'Tight, 31 of 30',
-      'Line 1 of A is 2\' 7" from where a person can stand; an arm reaches 2\' 6".',
+      'Line 1 of A is 31" from where a person can stand; an arm reaches 30".',
     ],
     [
       'four lines from one side: 6 + 3 x 18 = 60',
       bay('30 x 60 ft').row('A', [50.9375, 100]),
       'Tight, 60 of 30',
-      'Line 1 of A is 5\' 0" from where a person can stand; an arm reaches 2\' 6".',
+      'Line 1 of A is 60" from where a person can stand; an arm reaches 30".',
     ],
     [
       'a row with nowhere to stand',

@@ -3,7 +3,8 @@ import { join } from 'node:path'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { rules, ruleOf } from '../../src/checks'
-import { mendWords, sentence } from '../../src/checks/words'
+import type { Words } from '../../src/checks/context'
+import { mendWords, quantityWords, sentence } from '../../src/checks/words'
 import { evaluate } from '../../src/evaluate/evaluate'
 import { applyMend } from '../../src/layout/mend'
 import type { Layout } from '../../src/layout/schema'
@@ -46,6 +47,17 @@ test('a rule that is not there is named with those that are', () => {
   expect(() => ruleOf('aisle-colour-max')).toThrow(/no rule aisle-colour-max.*aisle-width-min/)
 })
 
+/** The number in the sentence is the number in the arithmetic: never 36" in the one and 3' 0" in the other. */
+const expectOneReading = (finding: Finding, words: Words): void => {
+  const said = ruleOf(finding.rule).say(finding, words)
+  for (const quantity of [finding.measured, finding.limit]) {
+    const { isInFeet, ...onTape } = quantity
+    const other = quantityWords(isInFeet ? onTape : { ...onTape, isInFeet: true }, words)
+    const shown = quantityWords(quantity, words)
+    if (other !== shown) expect(said).not.toContain(` ${other}`)
+  }
+}
+
 const expectHonest = (layout: Layout, finding: Finding): void => {
   const { at, span, measured, limit, terms, state, subject, key, rule, parts, mend } = finding
   const places = [at, ...(span ?? [])].flatMap(({ x, y }) => [x, y])
@@ -63,6 +75,7 @@ const expectHonest = (layout: Layout, finding: Finding): void => {
     const words = { ...writerFor(units), name: (id: string) => nameIn(layout, id) }
     expect(sentence(finding, words)).toMatch(/^[^\s].*\.$/)
     expect(sentence(finding, words)).not.toMatch(/NaN|undefined|Infinity|null|—|\bSet [a-z]+[A-Z]/)
+    expectOneReading(finding, words)
     if (mend) expect(mendWords(mend, finding, words)).toMatch(/^(Move|Lay|Dig|Give|Start|Set|Let) .*[^\s]$/)
   }
 }

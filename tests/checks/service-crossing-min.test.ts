@@ -49,7 +49,7 @@ ruleTable('service-crossing-min', {
       '22 in deep: 11.535 in under the trench',
       over(22),
       'Tight, 11.535 of 12',
-      'D is dug to 11-9/16" over the gas line “Gas line”, 1\' 10" deep; it wants 1\' 0". Call before you dig.',
+      'D is dug to 11-9/16" over the gas line “Gas line”, 22" deep; it wants 12". Call before you dig.',
     ],
     [
       'a line in the trench itself',
@@ -71,7 +71,7 @@ ruleTable('service-crossing-min', {
           18,
         ),
       'Clash, -19 of 12',
-      'Pit is dug through the buried wire “Feed”, 1\' 6" deep. Call before you dig, and have it located and moved first.',
+      'Pit is dug through the buried wire “Feed”, 18" deep. Call before you dig, and have it located and moved first.',
     ],
   ],
 })

@@ -20,13 +20,13 @@ ruleTable('wheelchair-route-min', {
       '35 in to both sides',
       route(35, 60),
       'Clash, 35 of 36',
-      'The way to A is 2\' 11" clear; a wheelchair wants 3\' 0".',
+      'The way to A is 35" clear; a wheelchair wants 36".',
     ],
     [
       '59 in at the wider end',
       route(36, 59),
       'Tight, 59 of 60',
-      'At the ends of A there is 4\' 11" to turn a wheelchair; it wants 5\' 0".',
+      'At the ends of A there is 59" to turn a wheelchair; it wants 60".',
     ],
   ],
 })

@@ -46,7 +46,7 @@ describe('the floor', () => {
   test('all that must be mended is the buried wire under the pit, which an electrician moves', () => {
     const must = evaluation.findings.filter(({ state }) => state === 'Clash' || state === 'Backs up')
     expect(must.map((finding) => sentenceIn(layout, finding))).toEqual([
-      'Pit is dug through the buried wire “Old lighting feed, 120 V”, 1\' 6" deep. Call before you dig, and have it located and moved first.',
+      'Pit is dug through the buried wire “Old lighting feed, 120 V”, 18" deep. Call before you dig, and have it located and moved first.',
     ])
   })
 })
@@ -59,7 +59,7 @@ describe('the first try, with the north block 14 in further south', () => {
 
   test('one press moves the north block 14 in north', () => {
     expect(told('aisle-width-min', firstTry())[0]).toBe(
-      'N2 to Post is 1\' 10" leaf to leaf; the way past it wants 3\' 0". Move N1, N2 and N3 1\' 2" north.',
+      'N2 to Post is 22" leaf to leaf; the way past it wants 36". Move N1, N2 and N3 14" north.',
     )
     const [finding] = findingsOf('aisle-width-min', firstTry())
     expect(finding?.mend).toMatchObject({ kind: 'move', dxMm: 0, dyMm: expect.closeTo(14 * 25.4, 6) })

@@ -46,7 +46,7 @@ describe('what must be seen', () => {
   test('row A stands 18 in from the heater front, which wants 36', () => {
     // 444 - (420 + 6) = 18.
     expect(sentences('keep-clear-free', 'Heater')).toEqual([
-      'A stands 1\' 6" inside what must stay clear of Heater. Move A 1\' 6" south.',
+      'A stands 18" inside what must stay clear of Heater. Move A 18" south.',
     ])
   })
 
@@ -57,8 +57,8 @@ describe('what must be seen', () => {
   test('rows C and D end 6 in from the inner corner: no way round that end', () => {
     // 300 - 6 - 288.
     expect(sentences('aisle-width-min', 'to the wall')).toEqual([
-      'C to the wall is 6" leaf to leaf; wanted there is 3\' 0".',
-      'D to the wall is 6" leaf to leaf; wanted there is 3\' 0".',
+      'C to the wall is 6" leaf to leaf; wanted there is 36".',
+      'D to the wall is 6" leaf to leaf; wanted there is 36".',
     ])
   })
 

@@ -45,7 +45,7 @@ test('one press mends the 22 in gap, and one undo brings it back', () => {
   expect(postGap(planner)?.measured.value).toBeCloseTo(inches(22), 6)
   mendPostGap(planner)
   expect(postGap(planner)).toBeUndefined()
-  expect(stateOf(planner).history.done.map(({ label }) => label)).toEqual([`Move N1, N2 and N3 1' 2" north`])
+  expect(stateOf(planner).history.done.map(({ label }) => label)).toEqual([`Move N1, N2 and N3 14" north`])
   planner.undo()
   expect(postGap(planner)?.measured.value).toBeCloseTo(inches(22), 6)
 })

@@ -30,8 +30,8 @@ describe('a row of three racks', () => {
 
   test('names its long sides by the compass', () => {
     const { leftMm, rightMm } = bay.carts.get(id)!
-    expect(valueOf(readouts, 'Widest cart, west side')).toBe(atSaw.length(leftMm))
-    expect(valueOf(readouts, 'Widest cart, east side')).toBe(atSaw.length(rightMm))
+    expect(valueOf(readouts, 'Widest cart, west side')).toBe(atSaw.onTape(leftMm))
+    expect(valueOf(readouts, 'Widest cart, east side')).toBe(atSaw.onTape(rightMm))
     expect(readouts.filter(({ name }) => name.startsWith('Widest cart'))).toHaveLength(2)
   })
 
