@@ -26,6 +26,8 @@ export interface PlannerState {
   readonly history: History
   /** Grows with every committed change: late answers name the revision that they are for. */
   readonly revision: number
+  /** Grows with every bay that is opened in place of another. */
+  readonly openings: number
   /** What a gesture would make of the layout, while it lasts. */
   readonly preview: Layout | undefined
   /** Of the preview while there is one, else of the layout. */
@@ -95,6 +97,7 @@ export const createPlanner = (layout: Layout): Planner => {
   const store = createStore<PlannerState>(() => ({
     ...opened(layout, emptyHistory, START_SIZE),
     revision: 0,
+    openings: 0,
     size: START_SIZE,
     pointer: undefined,
     notice: undefined,
@@ -145,7 +148,11 @@ export const createPlanner = (layout: Layout): Planner => {
     undo: () => step(undo),
     redo: () => step(redo),
     open: (next, history = emptyHistory) =>
-      set({ ...opened(next, history, get().size), revision: get().revision + 1 }),
+      set({
+        ...opened(next, history, get().size),
+        revision: get().revision + 1,
+        openings: get().openings + 1,
+      }),
     select: (parts) => set({ selection: present(parts, get().layout) }),
     set,
     fit: () => set({ view: fitTo(get().layout, get().size) }),

@@ -5,7 +5,7 @@ import { startBay } from '../../src/app/files/startBay'
 import { writeLayout } from '../../src/layout/file'
 import { writeHistory } from '../../src/layout/historyFile'
 import { movePartsBy } from '../../src/layout/edits'
-import { load, save } from '../../src/store/autosave'
+import { load, loadVersions, save } from '../../src/store/autosave'
 import { createPlanner } from '../../src/store/planner'
 import { firstTry } from '../support/firstTry'
 import { memoryShelf } from '../support/memoryShelf'
@@ -61,6 +61,24 @@ describe('keeping the bay on the device', () => {
     await settled()
     expect(planner.store.getState().notice?.tone).toBe('trouble')
     expect(planner.store.getState().notice?.text).toMatch(/Download the bay/)
+  })
+
+  test('a bay that another takes the place of stays behind as a version, just as it was', async () => {
+    const shelf = memoryShelf()
+    const planner = createPlanner(firstTry())
+    keepBay(planner, shelf, 0)
+    moveRow(planner)
+    await settled()
+    // The first commit has put a version behind; the second comes too soon for one.
+    moveRow(planner)
+    const left = writeLayout(planner.store.getState().layout)
+    planner.open({ ...firstTry(), title: 'Another' })
+    // Nobody has worked on this one, so it need not be kept.
+    planner.open({ ...firstTry(), title: 'A third' })
+    await settled()
+    const kept = (await loadVersions(shelf)).map(({ layoutText }) => layoutText)
+    expect(kept).toContain(left)
+    expect(kept.some((text) => text.includes('"title": "Another"'))).toBe(false)
   })
 
   test('a damaged bay gives way to the last good version', async () => {

@@ -9,9 +9,14 @@ const VERSION_EVERY_MS = 5 * 60_000
 const OVERTAKEN =
   'Another tab saved this bay in the meantime, so this tab no longer saves over it. Download this bay as a file to keep what is here, or reload to see the other tab’s.'
 
+/** A bay that somebody worked on, and that another one takes the place of. */
+const isLeaving = (state: PlannerState, { openings, history }: PlannerState): boolean =>
+  state.openings !== openings && history.done.length + history.undone.length > 0
+
 /**
  * Keeps the open bay on the device after every commit, one save at a time, always the newest. Says so, once, where the
- * device refuses or another tab was faster. `seen` is the revision that this tab loaded.
+ * device refuses or another tab was faster. A bay that makes room for another stays behind as a version, since no undo
+ * leads back to it. `seen` is the revision that this tab loaded.
  */
 export const keepBay = (planner: Planner, shelf: Shelf, seen: number): (() => void) => {
   let revision = seen
@@ -23,6 +28,10 @@ export const keepBay = (planner: Planner, shelf: Shelf, seen: number): (() => vo
 
   const say = (text: string) => planner.set({ notice: { tone: 'trouble', text, offers: 'file' } })
 
+  const putBehind = (layoutText: string, savedAt: number): Promise<void> =>
+    // A version that finds no room is no trouble to anybody: the newest is safe, or its refusal was said.
+    keepVersion(shelf, { layoutText, savedAt }).catch(() => undefined)
+
   const saveNow = async ({ layout, history }: PlannerState): Promise<void> => {
     const text = writeLayout(layout)
     const outcome = await save(shelf, revision, text, writeHistory(history))
@@ -31,8 +40,7 @@ export const keepBay = (planner: Planner, shelf: Shelf, seen: number): (() => vo
       wasRefused = false
       if (Date.now() - lastVersionAt < VERSION_EVERY_MS) return
       lastVersionAt = Date.now()
-      // The newest is safe already; a version that finds no room is no trouble to anybody.
-      await keepVersion(shelf, { layoutText: text, savedAt: lastVersionAt }).catch(() => undefined)
+      await putBehind(text, lastVersionAt)
     } else if (outcome.kind === 'overtaken') {
       isOvertaken = true
       say(OVERTAKEN)
@@ -56,6 +64,7 @@ export const keepBay = (planner: Planner, shelf: Shelf, seen: number): (() => vo
   }
 
   return planner.store.subscribe((state, before) => {
+    if (isLeaving(state, before)) void putBehind(writeLayout(before.layout), Date.now())
     if (state.revision !== before.revision && !isOvertaken) void run()
   })
 }
