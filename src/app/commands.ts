@@ -2,7 +2,7 @@ import { chooseFile, type Opened, readFile, readSample, saveFile } from './files
 import { readLayout } from '../layout/file'
 import type { Layout } from '../layout/schema'
 import type { Sample } from '../layout/samples'
-import type { Planner, PlannerState } from '../store/planner'
+import type { Notice, Planner } from '../store/planner'
 
 /** What the bars and the keys of the page can do, apart from what is drawn on the floor. */
 export interface Commands {
@@ -17,19 +17,24 @@ export interface Commands {
 }
 
 /** Undo does not lead back to another bay, so whoever worked on one is told where it went. */
-const openWords = (title: string, { history }: PlannerState): string =>
-  history.done.length > 0
-    ? `“${title}” is open. The bay before it is kept under Earlier versions on this device.`
-    : `“${title}” is open.`
+const KEPT_WORDS = 'The bay before it is kept under Earlier versions on this device.'
+
+const said = (...sentences: string[]): Notice => ({ tone: 'said', text: sentences.join(' ') })
 
 export const commandsOf = (planner: Planner): Commands => {
-  const takeLayout = (layout: Layout) => {
-    const text = openWords(layout.title, planner.store.getState())
-    planner.open(layout)
-    planner.set({ notice: { tone: 'said', text } })
+  const { store, set } = planner
+  const hasWork = () => store.getState().history.done.length > 0
+  const take = (read: Opened) => {
+    if (!read.ok) return set({ notice: { tone: 'trouble', text: read.sentence } })
+    const leaves = hasWork() ? [KEPT_WORDS] : []
+    planner.open(read.layout)
+    return set({ notice: said(`“${read.layout.title}” is open.`, ...leaves) })
   }
-  const take = (read: Opened) =>
-    read.ok ? takeLayout(read.layout) : planner.set({ notice: { tone: 'trouble', text: read.sentence } })
+  const takeLayout = (layout: Layout) => {
+    const notice = hasWork() ? said(KEPT_WORDS) : undefined
+    planner.open(layout)
+    set({ notice })
+  }
   const takeFile = async (file: File) => take(await readFile(file))
   return {
     takeFile,

@@ -122,7 +122,7 @@ export const createPlanner = (layout: Layout): Planner => {
   return {
     store,
     commit: (label, edit, selection) => {
-      const { layout: before, history, selection: held, revision, preview } = get()
+      const { layout: before, history, selection: held, revision, preview, notice } = get()
       const after = edit(before)
       const kept = present(selection ?? held, after)
       if (after === before) {
@@ -136,6 +136,8 @@ export const createPlanner = (layout: Layout): Planner => {
         preview: undefined,
         evaluation: evaluate(after),
         selection: kept,
+        // Who works on has read it.
+        notice: notice?.tone === 'said' ? undefined : notice,
       })
     },
     preview: (edit) => {

@@ -36,6 +36,17 @@ describe('planner', () => {
     expect(planner.store.getState().history.done).toHaveLength(0)
   })
 
+  test('a commit puts away what was said, but not what went wrong', () => {
+    const planner = createPlanner(firstTry())
+    const row = rowOf(planner)
+    const noticeAfter = (tone: 'said' | 'trouble', byMm: number) => {
+      planner.set({ notice: { tone, text: 'Read me.' } })
+      planner.commit('Move row', (now) => movePartsBy(now, [row], byMm, 0))
+      return planner.store.getState().notice?.tone
+    }
+    expect([noticeAfter('said', 254), noticeAfter('trouble', -254)]).toEqual([undefined, 'trouble'])
+  })
+
   test('an edit that changes nothing makes no entry', () => {
     const planner = createPlanner(firstTry())
     planner.commit('Nothing', (layout) => layout)
