@@ -3,7 +3,7 @@ import { emptyBay } from '../layout/empty'
 import type { Layout } from '../layout/schema'
 import { feet, type Units } from '../units/length'
 import { parseLength } from '../units/parseLength'
-import { writerFor } from '../units/writer'
+import { fieldWriter } from '../sidebar/fieldText'
 import { Dialog, FormEnd } from './Dialog'
 
 interface NewBayProps {
@@ -21,7 +21,7 @@ type Read = { readonly ok: true; readonly mm: number } | { readonly ok: false; r
 const readSide = (text: string, units: Units): Read => {
   const read = parseLength(text, units)
   if (!read.ok) return read
-  const { length } = writerFor(units)
+  const { length } = fieldWriter(units)
   return read.mm >= LEAST_MM && read.mm <= MOST_MM
     ? read
     : { ok: false, sentence: `A side is from ${length(LEAST_MM)} to ${length(MOST_MM)} long.` }
@@ -29,7 +29,7 @@ const readSide = (text: string, units: Units): Read => {
 
 /** Four walls to start from: inside width and length, and a name. */
 export function NewBay({ units, onMake, onClose }: NewBayProps) {
-  const { length } = writerFor(units)
+  const { length } = fieldWriter(units)
   const [title, setTitle] = useState('New bay')
   const [width, setWidth] = useState(length(feet(30)))
   const [depth, setDepth] = useState(length(feet(96)))

@@ -1,6 +1,7 @@
 import { clipped } from '../drawing/lettering'
 import type { Evaluation } from '../evaluate/evaluation'
 import { usePlannerState } from '../store/react'
+import { inTrench } from '../units/precision'
 import { writerFor } from '../units/writer'
 import { hitIndexOf } from './hit'
 import { levelStack, shortGaps, type Level, type ShortGap, type Stack } from './levelStack'
@@ -141,7 +142,7 @@ const spoken = ({ whose, levels }: Stack, write: (mm: number) => string): string
 export function StoryPole() {
   const { evaluation, ...stack } = useStack()
   const [units, height] = usePlannerState((state) => [state.units, state.size.height])
-  const write = writerFor(units, 8).length
+  const write = writerFor(units, inTrench).length
   const gaps = shortGaps(evaluation, stack)
   const bottom = height - FOOT - gaps.length * SHORT_PX
   const scale = poleScale(stack.levels, HEAD + 18, bottom - 14)

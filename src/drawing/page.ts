@@ -1,6 +1,7 @@
 import type { Box } from '../geometry/box'
 import type { Mark } from '../model/drawing'
 import type { Units } from '../units/length'
+import { inTrench } from '../units/precision'
 import { writerFor } from '../units/writer'
 import type { OrientedPaper } from './paper'
 import type { Theme } from './theme'
@@ -34,7 +35,7 @@ export interface Page {
 
 /** How one item of a page is written at `pxPerPaperMm`. The crew reads aisles off a tape, so dimensions are never in feet. */
 export const itemView = (item: PageItem, page: Page, theme: Theme, pxPerPaperMm: number): View => {
-  const writer = writerFor(page.units, 8)
+  const writer = writerFor(page.units, inTrench)
   return {
     pxPerMm: item.placement.scale * pxPerPaperMm,
     pxPerPaperMm,

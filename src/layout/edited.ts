@@ -1,3 +1,4 @@
+import { asTyped } from '../units/precision'
 import { writerFor } from '../units/writer'
 import type { NumberWriter } from './faultWords'
 import type { Layout } from './schema'
@@ -14,12 +15,9 @@ export const refusal = (words: string): Edited => ({
   sentence: `${words.charAt(0).toUpperCase()}${words.slice(1)}.`,
 })
 
-/** The finest part of an inch on any tape: a number just out of bounds must not be written as the bound. */
-const FINEST = 64
-
-/** Numbers in the units that the layout's builder reads. */
+/** Numbers in the units that the layout's builder reads. A number just out of bounds must not be written as the bound. */
 export const asRead = ({ settings }: Layout): NumberWriter => {
-  const writer = writerFor(settings.units, FINEST)
+  const writer = writerFor(settings.units, asTyped)
   return (value, unit) => {
     if (unit === 'length' || unit === 'level') return writer.length(value)
     return unit === 'fall' ? writer.fall(value) : String(value)

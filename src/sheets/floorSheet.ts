@@ -5,6 +5,7 @@ import type { OrientedPaper } from '../drawing/paper'
 import type { Evaluation } from '../evaluate/evaluation'
 import { boxOf, type Box } from '../geometry/box'
 import type { Mark } from '../model/drawing'
+import { inTrench } from '../units/precision'
 import { writerFor } from '../units/writer'
 import { aisleMarks } from './aisleMarks'
 import { checkBar } from './bars'
@@ -24,12 +25,10 @@ import type { Sheet, SheetOptions } from './sheet'
 const CODE = 'FS'
 const TITLE = 'Floor sheet'
 const INSET_MM = 3
-/** Finest part of an inch that is read on a floor. */
-const DENOMINATOR = 8
 
 const wordsFor = ({ layout }: Evaluation, { units }: SheetOptions): Words => {
   const names = new Map(layout.parts.map(({ id, name }) => [id, name]))
-  return { ...writerFor(units, DENOMINATOR), name: (part) => names.get(part) || part }
+  return { ...writerFor(units, inTrench), name: (part) => names.get(part) || part }
 }
 
 const benchmarkBox = ({ bay }: Evaluation, ratio: number): Box => {

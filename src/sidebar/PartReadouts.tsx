@@ -2,14 +2,12 @@ import type { Evaluation } from '../evaluate/evaluation'
 import type { Part } from '../layout/schema'
 import type { DrainRun } from '../model/levels'
 import { usePlannerState } from '../store/react'
+import { inTrench } from '../units/precision'
 import { type Writer, writerFor } from '../units/writer'
 import { Fold } from './Fold'
 import { drainPegs, drainReadouts, pitReadouts, rackReadouts, type Readout } from './readouts'
 import { ShimTables } from './ShimTables'
 import { useWords } from './words'
-
-/** Finest part of an inch that a trench can be dug to. */
-const TRENCH = 8
 
 function Pegs({ run, writer }: { readonly run: DrainRun; readonly writer: Writer }) {
   return (
@@ -56,15 +54,15 @@ function ZeroNote({ benchmarkMm, writer }: ZeroNoteProps) {
 const readoutsOf = (
   part: Part,
   { bay }: Evaluation,
-  atSaw: Writer,
-  inTrench: Writer,
+  saw: Writer,
+  trench: Writer,
   nameOf: (part: string) => string,
 ): readonly Readout[] => {
   const rack = bay.builtOf.get(part.id)?.rack
   const run = bay.levels.drains.get(part.id)
-  if (rack) return rackReadouts(rack, bay.carts.get(part.id), bay.settings.wheelchair, atSaw)
-  if (run) return drainReadouts(run, inTrench)
-  return pitReadouts(part.id, bay.joins, bay.levels, nameOf, inTrench)
+  if (rack) return rackReadouts(rack, bay.carts.get(part.id), bay.settings.wheelchair, saw)
+  if (run) return drainReadouts(run, trench)
+  return pitReadouts(part.id, bay.joins, bay.levels, nameOf, trench)
 }
 
 /** What the program worked out of a part, live while it is dragged. */
@@ -72,11 +70,11 @@ export function PartReadouts({ part }: { readonly part: Part }) {
   const [units, evaluation] = usePlannerState((state) => [state.units, state.evaluation])
   const { bay } = evaluation
   const words = useWords(evaluation.layout.parts)
-  const trench = writerFor(units, TRENCH)
-  const atSaw = writerFor(units)
+  const trench = writerFor(units, inTrench)
+  const saw = writerFor(units)
   const run = bay.levels.drains.get(part.id)
   const rack = bay.builtOf.get(part.id)?.rack
-  const readouts = readoutsOf(part, evaluation, atSaw, trench, words.name)
+  const readouts = readoutsOf(part, evaluation, saw, trench, words.name)
   return (
     <>
       {readouts.length > 0 && (
@@ -92,7 +90,7 @@ export function PartReadouts({ part }: { readonly part: Part }) {
       )}
       {readouts.length > 0 && !rack && <ZeroNote benchmarkMm={bay.house.benchmark.levelMm} writer={trench} />}
       {part.kind === 'rack-row' && rack && (
-        <ShimTables row={part} rack={rack} feet={bay.levels.feet.get(part.id) ?? []} writer={atSaw} />
+        <ShimTables row={part} rack={rack} feet={bay.levels.feet.get(part.id) ?? []} writer={saw} />
       )}
       {run && run.outlets.length > 0 && <Pegs run={run} writer={trench} />}
     </>

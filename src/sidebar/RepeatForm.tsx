@@ -2,9 +2,8 @@ import { useState } from 'react'
 import type { Heading } from '../geometry/motion'
 import type { PartId } from '../model/ids'
 import { usePlanner, usePlannerState } from '../store/react'
-import { writerFor } from '../units/writer'
 import { ChoiceField } from './ChoiceField'
-import { readField, readLength } from './fieldText'
+import { fieldWriter, readField, readLength } from './fieldText'
 import { repeatNow, stepWithAisle } from './partActions'
 import { ways } from './placeWords'
 import { TypedField } from './TypedField'
@@ -45,7 +44,7 @@ export function RepeatForm({ ids }: { readonly ids: readonly PartId[] }) {
       />
       <TypedField
         label="From one to the next"
-        shown={writerFor(units).length(stepMm)}
+        shown={fieldWriter(units).length(stepMm)}
         help={typedMm === undefined ? 'Leaves a work aisle between.' : undefined}
         onTyped={takeStep}
       />

@@ -2,6 +2,7 @@ import type { FieldMeta } from '../model/fields'
 import type { Units } from '../units/length'
 import { parseFall } from '../units/parseFall'
 import { parseLength } from '../units/parseLength'
+import { asTyped } from '../units/precision'
 import { type Writer, writerFor } from '../units/writer'
 
 /** What came of a typed text: a value for the file, or a sentence. */
@@ -9,10 +10,10 @@ export type Typed =
   { readonly ok: true; readonly value: number | string } | { readonly ok: false; readonly sentence: string }
 
 /**
- * The writer of fields. A field shows every 1/64 in that the file holds: rounded to the tape, 15/32 in would be read
- * as 1/2.
+ * The writer of fields. A field shows every 1/64 in or 0.1 mm that the file holds: rounded to the tape, 15/32 in
+ * would be read as 1/2.
  */
-export const fieldWriter = (units: Units): Writer => writerFor(units, 64)
+export const fieldWriter = (units: Units): Writer => writerFor(units, asTyped)
 
 /** A value as it stands in its field. */
 export const fieldText = (unit: FieldMeta['unit'], value: unknown, writer: Writer): string => {

@@ -2,6 +2,7 @@ import { MIXED, NUMBER, readMixed } from './fraction'
 import { feet, inches, INCHES_PER_FOOT, LONGEST_MM, MM_PER_CM, MM_PER_M, onTick } from './length'
 import type { Units } from './length'
 import { faultOfText, respell, splitSign } from './typed'
+import { asTyped } from './precision'
 import { writeLength } from './writeLength'
 
 export type ParsedLength =
@@ -40,7 +41,7 @@ const readFeetAnd = (feetText: string, inchText: string | undefined): Reading =>
   if (!rest.ok) return rest
   const mm = feet(feetRead.value) + inches(rest.value)
   if (rest.value < INCHES_PER_FOOT) return { ok: true, mm }
-  const meant = writeLength(mm, 'feet-inches', 64)
+  const meant = writeLength(mm, 'feet-inches', asTyped)
   return { ok: false, fault: `has 12 in or more beside its feet; write ${meant} if that is meant` }
 }
 

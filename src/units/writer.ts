@@ -1,5 +1,5 @@
-import type { Denominator } from './fraction'
 import type { Units } from './length'
+import { atSaw, type Precision } from './precision'
 import { writeFall } from './writeFall'
 import { writeLength, writeOnTape } from './writeLength'
 
@@ -13,9 +13,9 @@ export interface Writer {
   readonly fall: (mmPerM: number) => string
 }
 
-/** The writer of a reader's units. The denominator is the finest part of an inch that the work can use: 16 at the saw, 8 in the trench. */
-export const writerFor = (units: Units, denominator: Denominator = 16): Writer => ({
-  length: (mm) => writeLength(mm, units, denominator),
-  onTape: (mm) => writeOnTape(mm, units, denominator),
+/** The writer of a reader's units, to the precision that the work can use. */
+export const writerFor = (units: Units, precision: Precision = atSaw): Writer => ({
+  length: (mm) => writeLength(mm, units, precision),
+  onTape: (mm) => writeOnTape(mm, units, precision),
   fall: (mmPerM) => writeFall(mmPerM, units),
 })

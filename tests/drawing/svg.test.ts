@@ -71,7 +71,7 @@ describe('a page as SVG', () => {
       note: 'leaf to leaf',
     }
     const placement = { scale: 1 / 10, xMm: 50, yMm: 50 }
-    expect(written([mark], { placement })).toContain('914.4 mm leaf to leaf')
+    expect(written([mark], { placement })).toContain('914 mm leaf to leaf')
     const inFeet = { ...pageWith({ marks: [mark], placement }), units: 'feet-inches' } as const
     expect(pageSvg(inFeet, paperTheme)).toContain('36&quot; leaf to leaf')
   })

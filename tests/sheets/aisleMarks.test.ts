@@ -4,11 +4,12 @@ import { evaluate } from '../../src/evaluate/evaluate'
 import { aisleMarks, aislesToShow } from '../../src/sheets/aisleMarks'
 import { clearWords } from '../../src/sheets/clearWords'
 import { inches } from '../../src/units/length'
+import { inTrench } from '../../src/units/precision'
 import { writerFor } from '../../src/units/writer'
 import { bay } from '../support/bay'
 
 const RATIO = 48
-const write = writerFor('feet-inches', 8)
+const write = writerFor('feet-inches', inTrench)
 const everywhere = { x0: -1e6, y0: -1e6, x1: 1e6, y1: 1e6 }
 
 const two = bay('30 x 50 ft').row('A', [63, 100], { racks: 2 }).row('B', [165, 100], { racks: 2 })

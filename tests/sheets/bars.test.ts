@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { standardScales } from '../../src/drawing/paper'
 import { checkBar, checkLength, scaleSegment } from '../../src/sheets/bars'
+import { inTrench } from '../../src/units/precision'
 import { writerFor } from '../../src/units/writer'
 
 describe('the scale bar', () => {
@@ -28,7 +29,7 @@ describe('the check bar', () => {
     ['lying', { x0: 10, y0: 10, x1: 330, y1: 18 }],
     ['upright', { x0: 10, y0: 10, x1: 18, y1: 330 }],
   ])('%s is as long on paper as it says', (_, room) => {
-    const [line, ...others] = checkBar(room, 'feet-inches', writerFor('feet-inches', 8))
+    const [line, ...others] = checkBar(room, 'feet-inches', writerFor('feet-inches', inTrench))
     if (line?.as !== 'path') throw new Error('the bar is a line')
     const [x0, y0, x1, y1] = line.points
     expect(Math.hypot(x1! - x0!, y1! - y0!)).toBeCloseTo(12 * 25.4)

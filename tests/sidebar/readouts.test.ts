@@ -2,14 +2,15 @@ import { describe, expect, test } from 'vitest'
 import { evaluate } from '../../src/evaluate/evaluate'
 import type { RackFacts } from '../../src/model/rackFacts'
 import { drainPegs, drainReadouts, pitReadouts, rackReadouts } from '../../src/sidebar/readouts'
+import { inTrench } from '../../src/units/precision'
 import { writerFor } from '../../src/units/writer'
 import { scenarios } from '../support/scenarios'
 import { nameOf } from '../../src/sidebar/words'
 
 const { bay, layout } = evaluate(scenarios['kestrel-bend-house-2']!())
 const partOf = (name: string) => layout.parts.find((part) => part.name === name)!
-const atSaw = writerFor('feet-inches')
-const inTrench = writerFor('feet-inches', 8)
+const saw = writerFor('feet-inches')
+const trench = writerFor('feet-inches', inTrench)
 
 const valueOf = (readouts: readonly { name: string; value: string }[], name: string) =>
   readouts.find((readout) => readout.name === name)?.value
@@ -18,7 +19,7 @@ const rackOf = (name: string): RackFacts => bay.builtOf.get(partOf(name).id)!.ra
 
 describe('a row of three racks', () => {
   const id = partOf('N1').id
-  const readouts = rackReadouts(rackOf('N1'), bay.carts.get(id), false, atSaw)
+  const readouts = rackReadouts(rackOf('N1'), bay.carts.get(id), false, saw)
 
   // 96 towers, holes 69.3748 and 69.4428 in, riser half a 12 ft board: worked example of the trade notes, hand arithmetic.
   test('comes to its towers, its holes from the foot and its riser', () => {
@@ -30,21 +31,21 @@ describe('a row of three racks', () => {
 
   test('names its long sides by the compass', () => {
     const { leftMm, rightMm } = bay.carts.get(id)!
-    expect(valueOf(readouts, 'Widest cart, west side')).toBe(atSaw.onTape(leftMm))
-    expect(valueOf(readouts, 'Widest cart, east side')).toBe(atSaw.onTape(rightMm))
+    expect(valueOf(readouts, 'Widest cart, west side')).toBe(saw.onTape(leftMm))
+    expect(valueOf(readouts, 'Widest cart, east side')).toBe(saw.onTape(rightMm))
     expect(readouts.filter(({ name }) => name.startsWith('Widest cart'))).toHaveLength(2)
   })
 
   test('says that no cart comes where none does, at its ends too where a wheelchair must turn', () => {
     const none = { leftMm: 0, rightMm: 0, startMm: 0, endMm: 0, outMm: 0 }
-    const turning = rackReadouts(rackOf('N1'), none, true, atSaw)
+    const turning = rackReadouts(rackOf('N1'), none, true, saw)
     for (const side of ['west', 'east', 'south', 'north'])
       expect(valueOf(turning, `Widest cart, ${side} side`)).toBe('no cart')
   })
 })
 
 test('a single rack has no big hole to drill', () => {
-  const readouts = rackReadouts({ ...rackOf('N1'), racks: 1 }, undefined, false, atSaw)
+  const readouts = rackReadouts({ ...rackOf('N1'), racks: 1 }, undefined, false, saw)
   expect(readouts.some(({ name }) => name.startsWith('Big hole'))).toBe(false)
 })
 
@@ -53,26 +54,26 @@ describe('a drain', () => {
 
   // North drain: invert -8.23 in at the start, -11.08 in at the pit. Worked example of the trade notes, hand arithmetic.
   test('tells its inverts to an eighth of an inch', () => {
-    const readouts = drainReadouts(run, inTrench)
+    const readouts = drainReadouts(run, trench)
     expect(valueOf(readouts, 'Invert, high end')).toBe('-8-1/4"')
     expect(valueOf(readouts, 'Invert, low end')).toBe('-11-1/8"')
   })
 
   test('has one peg a place where outlets drop in, from the low end up, each deeper the nearer to it', () => {
-    const pegs = drainPegs(run, inTrench)
+    const pegs = drainPegs(run, trench)
     expect(pegs.length).toBeGreaterThan(1)
     expect(new Set(pegs.map(({ fromPit }) => fromPit)).size).toBe(pegs.length)
     const depths = pegs.map(({ invert }) => invert)
     expect(depths[0]).not.toBe(depths.at(-1))
     expect(pegs[0]!.fromPit).toBe(
-      inTrench.length(run.lengthMm - Math.max(...run.outlets.map(({ alongMm }) => alongMm))),
+      trench.length(run.lengthMm - Math.max(...run.outlets.map(({ alongMm }) => alongMm))),
     )
   })
 })
 
 test('a pit tells at what level each of its drains comes in', () => {
   const name = (id: string) => nameOf(layout.parts.find((part) => part.id === id)!)
-  const readouts = pitReadouts(partOf('Pit').id, bay.joins, bay.levels, name, inTrench)
+  const readouts = pitReadouts(partOf('Pit').id, bay.joins, bay.levels, name, trench)
   expect(readouts.map((readout) => readout.name).sort()).toEqual([
     'Drain N comes in at',
     'Drain S comes in at',

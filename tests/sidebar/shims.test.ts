@@ -28,9 +28,9 @@ describe('gutter shims', () => {
     // 4-7/8 in and 2.0996 in.
     expect(first).toEqual({
       bearer: 1,
-      fromHigh: '123.8 mm',
-      height: '53.3 mm',
-      pieces: ['2 x 25.4 mm', '3.2 mm'],
+      fromHigh: '124 mm',
+      height: '53 mm',
+      pieces: ['2 x 25 mm', '3 mm'],
     })
   })
 })

@@ -10,6 +10,7 @@ import type { Page, PageItem } from '../../src/drawing/page'
 import { isOnPaper } from '../../src/drawing/view'
 import type { Box } from '../../src/geometry/box'
 import type { Mark } from '../../src/model/drawing'
+import { inTrench } from '../../src/units/precision'
 import { writerFor } from '../../src/units/writer'
 
 /** One line of words as it stands on a printed page, mm of paper from its lower left corner. */
@@ -26,7 +27,7 @@ const lettering = (mark: Mark, page: Page, ratio: number): readonly Lettering[] 
     return [{ text: mark.text, at: mark.at, turn, heightMm: mark.paperMm * ratio, anchor: mark.anchor }]
   }
   if (mark.as !== 'dimension') return []
-  const length = writerFor(page.units, 8).onTape(dimensionLength(mark))
+  const length = writerFor(page.units, inTrench).onTape(dimensionLength(mark))
   const sizes = { letterMm: DIMENSION_LETTER_MM * ratio, tickMm: DIMENSION_TICK_MM * ratio }
   return dimensionStrokes(mark, length, sizes)?.words ?? []
 }

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { inches } from '../../src/units/length'
+import { asTyped, atSaw, inTrench } from '../../src/units/precision'
 import { writeLength, writeOnTape } from '../../src/units/writeLength'
 
 describe('feet and inches', () => {
@@ -36,10 +37,10 @@ describe('feet and inches', () => {
     expect(writeLength(-0, 'feet-inches')).toBe(`0"`)
   })
 
-  test('the denominator is the finest part, not the only one', () => {
-    expect(writeLength(inches(1.078125), 'feet-inches', 64)).toBe(`1-5/64"`)
-    expect(writeLength(inches(1.5), 'feet-inches', 64)).toBe(`1-1/2"`)
-    expect(writeLength(inches(1.3), 'feet-inches', 2)).toBe(`1-1/2"`)
+  test('the precision is the finest part, not the only one', () => {
+    expect(writeLength(inches(1.078125), 'feet-inches', asTyped)).toBe(`1-5/64"`)
+    expect(writeLength(inches(1.5), 'feet-inches', asTyped)).toBe(`1-1/2"`)
+    expect(writeLength(inches(1.3), 'feet-inches', { ...atSaw, inchParts: 2 })).toBe(`1-1/2"`)
   })
 })
 
@@ -58,16 +59,21 @@ describe('on the tape', () => {
 
 describe('metric', () => {
   test.each([
-    [1690, '1690 mm'],
-    [1690.5, '1690.5 mm'],
-    [1690.04, '1690 mm'],
-    [0.05, '0.1 mm'],
-    [0, '0 mm'],
-    [-0.04, '0 mm'],
-    [-12.3, '-12.3 mm'],
-    [2_000_000, '2000000 mm'],
-  ])('%d mm is written %s', (mm, written) => {
-    expect(writeLength(mm, 'metric')).toBe(written)
+    [1690, '1690 mm', '1690 mm'],
+    [1690.5, '1691 mm', '1690.5 mm'],
+    [1690.04, '1690 mm', '1690 mm'],
+    [0.05, '0 mm', '0.1 mm'],
+    [0, '0 mm', '0 mm'],
+    [-0.04, '0 mm', '0 mm'],
+    [-0.4, '0 mm', '-0.4 mm'],
+    [-12.3, '-12 mm', '-12.3 mm'],
+    [-12.5, '-13 mm', '-12.5 mm'],
+    [2_000_000, '2000000 mm', '2000000 mm'],
+  ])('%d mm is read as %s and typed as %s', (mm, read, typed) => {
+    expect(writeLength(mm, 'metric')).toBe(read)
+    expect(writeLength(mm, 'metric', inTrench)).toBe(read)
+    expect(writeOnTape(mm, 'metric')).toBe(read)
+    expect(writeLength(mm, 'metric', asTyped)).toBe(typed)
   })
 })
 

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest'
+import { asTyped, inTrench } from '../../src/units/precision'
 import { writerFor } from '../../src/units/writer'
 
 test('a feet-and-inches writer, to 1/16 in unless the work asks otherwise', () => {
@@ -9,14 +10,12 @@ test('a feet-and-inches writer, to 1/16 in unless the work asks otherwise', () =
     '1/8 in/ft',
   ])
   expect(saw.length(1690)).toBe(`5' 6-9/16"`)
-  expect(writerFor('feet-inches', 8).length(1690)).toBe(`5' 6-1/2"`)
+  expect(writerFor('feet-inches', inTrench).length(1690)).toBe(`5' 6-1/2"`)
 })
 
-test('a metric writer', () => {
-  const write = writerFor('metric')
-  expect([write.length(1690), write.onTape(1690.5), write.fall(10)]).toEqual([
-    '1690 mm',
-    '1690.5 mm',
-    '10 mm/m',
-  ])
+test('a metric writer, to the whole millimetre unless it writes what is typed', () => {
+  const saw = writerFor('metric')
+  expect([saw.length(1690), saw.onTape(1690.5), saw.fall(10)]).toEqual(['1690 mm', '1691 mm', '10 mm/m'])
+  expect(writerFor('metric', inTrench).length(1690.4)).toBe('1690 mm')
+  expect(writerFor('metric', asTyped).length(1690.4)).toBe('1690.4 mm')
 })

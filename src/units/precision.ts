@@ -1,0 +1,16 @@
+import type { Denominator } from './fraction'
+
+/** The finest step that a reader can use: parts of an inch on the one tape, parts of a millimetre on the other. */
+export interface Precision {
+  readonly inchParts: Denominator
+  readonly mmParts: 1 | 10
+}
+
+/** At the saw and the bench: 1/16 in, or the whole millimetre of a metric tape. */
+export const atSaw: Precision = { inchParts: 16, mmParts: 1 }
+
+/** In the trench and on the floor: 1/8 in, or the whole millimetre. */
+export const inTrench: Precision = { inchParts: 8, mmParts: 1 }
+
+/** As typed and kept: 1/64 in or 0.1 mm, for a field must give back what was put in it. */
+export const asTyped: Precision = { inchParts: 64, mmParts: 10 }
