@@ -21,6 +21,8 @@ export interface PagePointer {
 /** Two presses nearer than this in time and place are a double click. */
 const DOUBLE_MS = 400
 const DOUBLE_PX = 8
+/** A finger comes down less surely than a mouse. */
+const DOUBLE_TOUCH_PX = 28
 
 /** Fingers on the canvas by the pointer's number. */
 type Fingers = Map<number, Point>
@@ -64,8 +66,9 @@ export const createPointing = (planner: Planner, gestures: Gestures): Pointing =
     clicks,
   })
 
-  const clicksOf = ({ atMs, px }: PagePointer): number => {
-    const isSecond = atMs - last.atMs < DOUBLE_MS && distance(px, last.px) < DOUBLE_PX
+  const clicksOf = ({ atMs, px, pointerType }: PagePointer): number => {
+    const withinPx = pointerType === 'touch' ? DOUBLE_TOUCH_PX : DOUBLE_PX
+    const isSecond = atMs - last.atMs < DOUBLE_MS && distance(px, last.px) < withinPx
     last = isSecond ? { atMs: -Infinity, px } : { atMs, px }
     return isSecond ? 2 : 1
   }

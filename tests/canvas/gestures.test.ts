@@ -121,6 +121,24 @@ describe('handles', () => {
     expect(state(on).history.done).toHaveLength(1)
   })
 
+  test('that are pressed and not dragged stay where they are, whatever is near to line up with', () => {
+    const on = desk(
+      bay('40 x 60 ft')
+        .drain('Drain', [
+          [60, 498],
+          [300, 498],
+        ])
+        .post('Post', [61, 400])
+        .layout(),
+    )
+    on.click([200, 498])
+    on.click([61, 499])
+    expect(state(on).history.done).toEqual([])
+    // Dragged as little as a drag can be, the same point lines up.
+    on.drag([61, 499], [62.5, 499])
+    expect(state(on).history.done.map(({ label }) => label)).toEqual(['Reshape Drain'])
+  })
+
   test('belong to what is chosen: without a choice the same press takes the row itself', () => {
     const on = desk(yard())
     on.drag([100, 219], [100, 400], { isFree: true })

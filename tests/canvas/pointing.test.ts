@@ -70,13 +70,14 @@ describe('two presses', () => {
     return 'points' in drain ? drain.points.length : 0
   }
 
-  const twice = (apartMs: number, apartPx: number) => {
+  const twice = (apartMs: number, apartPx: number, pointerType = 'mouse') => {
     const on = table()
     const { x, y } = toScreen(on.view(), at(200, 300))
-    on.pointing.press(on.event(x, y, { atMs: 1000 }))
-    on.pointing.release(on.event(x, y, { atMs: 1050 }))
-    on.pointing.press(on.event(x + apartPx, y, { atMs: 1000 + apartMs }))
-    on.pointing.release(on.event(x + apartPx, y, { atMs: 1050 + apartMs }))
+    const event = (shiftPx: number, atMs: number) => on.event(x + shiftPx, y, { atMs, pointerType })
+    on.pointing.press(event(0, 1000))
+    on.pointing.release(event(0, 1050))
+    on.pointing.press(event(apartPx, 1000 + apartMs))
+    on.pointing.release(event(apartPx, 1050 + apartMs))
     return points(on)
   }
 
@@ -87,6 +88,10 @@ describe('two presses', () => {
   test('long after each other or far apart are two clicks', () => {
     expect(twice(900, 1)).toBe(2)
     expect(twice(200, 30)).toBe(2)
+  })
+
+  test('of a finger may lie further apart than those of a mouse', () => {
+    expect([twice(200, 20), twice(200, 20, 'touch')]).toEqual([2, 3])
   })
 })
 

@@ -6,7 +6,7 @@ import type { PartHandle } from '../hit'
 import { nameOf } from '../partNames'
 import { keptGuides, NO_SNAP, snapPoint, SNAP_PX } from '../snap'
 import { sceneOf, type SnapScene } from '../snapScene'
-import type { Commit, Gesture, Pointer, Step, ToolContext } from './tool'
+import { isDragged, type Commit, type Gesture, type Pointer, type Step, type ToolContext } from './tool'
 
 /** A handle in hand; the pointer may have taken it a little off its middle. */
 interface Grip {
@@ -54,12 +54,18 @@ const pulling = (grip: Grip): Gesture => ({
   end: (pointer, context) => ({ commit: pulled(grip, pointer, context).commit }),
 })
 
-/** Takes a handle, which then follows the pointer as far as its part allows. */
-export const pull = (handle: PartHandle, from: Pointer, { evaluation, units }: ToolContext): Step => ({
-  gesture: pulling({
-    handle,
-    offset: { x: handle.at.x - from.at.x, y: handle.at.y - from.at.y },
-    scene: sceneOf(evaluation, [handle.part], units),
-  }),
-  cursor: 'grabbing',
+/** The handle is pressed, and may yet be dragged: a press alone must not line it up with what is near. */
+const gripping = (grip: Grip, from: Pointer): Gesture => ({
+  move: (pointer, context) =>
+    isDragged(from, pointer)
+      ? pulling(grip).move(pointer, context)
+      : { gesture: gripping(grip, from), cursor: 'grabbing' },
+  end: () => ({}),
 })
+
+/** Takes a handle, which then follows the pointer as far as its part allows. */
+export const pull = (handle: PartHandle, from: Pointer, { evaluation, units }: ToolContext): Step => {
+  const offset = { x: handle.at.x - from.at.x, y: handle.at.y - from.at.y }
+  const grip = { handle, offset, scene: sceneOf(evaluation, [handle.part], units) }
+  return { gesture: gripping(grip, from), cursor: 'grabbing' }
+}
