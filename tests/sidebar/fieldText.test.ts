@@ -18,6 +18,10 @@ describe('a field holds in words', () => {
   })
 })
 
+test('a metric field gives back the tenth of a millimetre that was typed', () => {
+  expect(fieldText('length', 1690.4, fieldWriter('metric'))).toBe('1690.4 mm')
+})
+
 describe('a field takes', () => {
   test.each([
     ['length', `5' 6"`, 1676.4],
