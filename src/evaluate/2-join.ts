@@ -37,6 +37,8 @@ const joinMouth = (kind: Join['kind'], from: PartId, mouth: Mouth, { all, reachM
   let gapMm = Infinity
   let alongMm = 0
   for (const receiver of all) {
+    // A drain's end lies on its own pipe, and is joined to it by nobody.
+    if (receiver.part === from) continue
     const near = receiver.reach(mouth.at)
     if (near.gapMm < gapMm) {
       gapMm = near.gapMm
@@ -77,16 +79,43 @@ const pits = rememberEach<Built, null, readonly Receiver[]>((built) =>
   built.bodies.filter((body) => body.role === 'pit').map(pitReceiver),
 )
 
-/** A drain's low end, and a main's pump end, may stop this far short of the pit's wall: the last fitting reaches over. */
-const PIT_REACH_MM = 50
+/** A drain's low end may stop this far short of a pit's wall or of another drain: the last fitting reaches over. */
+const DRAIN_END_REACH_MM = 50
 
 const joinOutlets = joiner('outlet-to-drain', 'trough-outlet', (built) => drains(built, 'drain'))
-const joinDrains = joiner('drain-to-pit', 'drain-end', (built) => pits(built, null))
+const joinPits = joiner('drain-to-pit', 'drain-end', (built) => pits(built, null))
+const joinBranches = joiner('drain-to-drain', 'drain-end', (built) => drains(built, 'drain'))
 const joinZones = joiner('zone-to-main', 'zone-inlet', (built) => mains(built, 'main'))
+
+/** Whether water that leaves a drain comes round to it again. */
+const isRound = (drain: PartId, nextOf: ReadonlyMap<PartId, PartId>): boolean => {
+  const passed = new Set<PartId>()
+  let next = nextOf.get(drain)
+  while (next !== undefined && next !== drain && !passed.has(next)) {
+    passed.add(next)
+    next = nextOf.get(next)
+  }
+  return next === drain
+}
+
+/**
+ * Each drain's low end comes to a pit, or else to another drain, unless the two only lead to each other. Where it comes to
+ * neither, the join tells of the nearest pit.
+ */
+const joinDrainEnds = (built: readonly Built[]): readonly Join[] => {
+  const toPits = joinPits(built, DRAIN_END_REACH_MM)
+  const branches = joinBranches(built, DRAIN_END_REACH_MM).filter((_, end) => toPits[end]?.to === undefined)
+  const nextOf = new Map(branches.flatMap(({ from, to }) => (to === undefined ? [] : [[from, to] as const])))
+  const branchOf = new Map(branches.map((branch) => [branch.from, branch]))
+  return toPits.map((toPit) => {
+    const branch = branchOf.get(toPit.from)
+    return branch?.to === undefined || isRound(branch.from, nextOf) ? toPit : branch
+  })
+}
 
 /** Step 2: where mouths meet. Joins are made over roles and places, never over kinds of parts. */
 export const join = (built: readonly Built[], settings: Settings): readonly Join[] => [
   ...joinOutlets(built, settings.outletReachMm),
-  ...joinDrains(built, PIT_REACH_MM),
+  ...joinDrainEnds(built),
   ...joinZones(built, settings.mainReachMm),
 ]

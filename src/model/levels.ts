@@ -46,7 +46,7 @@ export interface Levels {
 
 /** Where water passes from one part into another. `gapMm` is the distance on the floor between the two. */
 export interface Join {
-  readonly kind: 'outlet-to-drain' | 'drain-to-pit' | 'zone-to-main' | 'main-to-pump'
+  readonly kind: 'outlet-to-drain' | 'drain-to-drain' | 'drain-to-pit' | 'zone-to-main'
   readonly from: PartId
   /** Undefined where nothing is in reach. */
   readonly to: PartId | undefined
