@@ -18,6 +18,7 @@ export const fittings: readonly FittingItem[] = [
   ...group('growing', {
     tower: 'Tower',
     hook: 'Tower hook, closed loop',
+    'hook-tie': 'Tie that shuts a hook',
   }),
   ...group('feet', {
     'foot-plate': 'Foot plate, 8 x 16 x 2 in block',
@@ -27,6 +28,7 @@ export const fittings: readonly FittingItem[] = [
   ...group('conduit', {
     'end-cap': 'Conduit end cap',
     'bar-stop': 'Hanger bar stop',
+    'rail-stop': 'Rail stop at the first riser',
   }),
   ...group('gutter', {
     'gutter-joiner': 'Gutter joiner',
@@ -38,6 +40,7 @@ export const fittings: readonly FittingItem[] = [
   ...group('drain', {
     drop: 'Drop tube, outlet to drain',
     'drain-hole': 'Hole in the drain crown',
+    'drain-wye': 'Drain wye, where a line joins another',
     'drain-cap': 'Drain end cap',
     'drain-bend': 'Drain bend',
     'drain-cleanout': 'Drain cleanout with plug',

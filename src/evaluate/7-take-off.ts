@@ -1,27 +1,56 @@
 import { fittingOf } from '../catalogue/fittings'
+import { shimStack } from '../catalogue/shims'
 import type { Built } from '../model/built'
 import type { CountLine } from '../model/countLine'
-import { rememberEach, rememberLast, steadyList } from '../model/remember'
+import type { Foot, Join, Levels } from '../model/levels'
+import { rememberEach } from '../model/remember'
 
 type Tally = ReadonlyMap<string, number>
 
-const tallyOf = rememberEach<Built, null, Tally>((built) => {
+const tallied = (items: readonly string[]): Tally => {
   const tally = new Map<string, number>()
-  for (const { item } of built.fittings) tally.set(item, (tally.get(item) ?? 0) + 1)
+  for (const item of items) tally.set(item, (tally.get(item) ?? 0) + 1)
   return tally
-})
+}
 
-const steady = steadyList<Tally>()
+const tallyOf = rememberEach<Built, null, Tally>((built) => tallied(built.fittings.map(({ item }) => item)))
 
-const sum = rememberLast((tallies: readonly Tally[]): readonly CountLine[] => {
-  const total = new Map<string, number>()
-  for (const tally of tallies)
-    for (const [item, count] of tally) total.set(item, (total.get(item) ?? 0) + count)
-  return [...total]
+/** What is bought or drilled where water passes from one part into another. A row brings its own tee for the main. */
+const atJoin: Readonly<Record<Join['kind'], readonly string[]>> = {
+  'outlet-to-drain': ['drop', 'drain-hole'],
+  'drain-to-drain': ['drain-wye'],
+  'drain-to-pit': [],
+  'zone-to-main': [],
+}
+
+const jointItems = (joins: readonly Join[]): string[] =>
+  joins.flatMap(({ kind, to }) => (to === undefined ? [] : atJoin[kind]))
+
+/** Feet that stand as high as the highest, to the thinnest shim, have nothing under them. */
+const shimmedFeet = rememberEach<readonly Foot[], null, number>(
+  (feet) => feet.filter(({ shimMm }) => shimStack(shimMm).length > 0).length,
+)
+
+const footShims = ({ feet }: Levels): Tally => {
+  let shimmed = 0
+  for (const under of feet.values()) shimmed += shimmedFeet(under, null)
+  return new Map(shimmed > 0 ? [['foot-shim', shimmed]] : [])
+}
+
+const total = (tallies: readonly Tally[]): Tally => {
+  const sum = new Map<string, number>()
+  for (const tally of tallies) for (const [item, count] of tally) sum.set(item, (sum.get(item) ?? 0) + count)
+  return sum
+}
+
+/** Step 7: how many of each counted thing the bay holds: what its parts bring, what joins them and what levels them. */
+export const takeOff = (
+  built: readonly Built[],
+  joins: readonly Join[],
+  levels: Levels,
+): readonly CountLine[] => {
+  const ofParts = built.map((b) => tallyOf(b, null))
+  return [...total([...ofParts, tallied(jointItems(joins)), footShims(levels)])]
     .map(([item, count]) => ({ item, title: fittingOf(item).title, count }))
     .sort((a, b) => (a.title < b.title ? -1 : 1))
-})
-
-/** Step 7: how many of each counted thing the bay holds. */
-export const takeOff = (built: readonly Built[]): readonly CountLine[] =>
-  sum(steady(built.map((b) => tallyOf(b, null))))
+}

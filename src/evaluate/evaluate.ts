@@ -45,7 +45,7 @@ export const evaluate = (layout: Layout): Evaluation => {
     layout,
     bay,
     cuts: cutLists(bay.built, layout.settings),
-    counts: takeOff(bay.built),
+    counts: takeOff(bay.built, bay.joins, bay.levels),
     towers: sumOf(bay.built, (rack) => rack.towers),
     sites: sumOf(bay.built, (rack) => rack.sites),
     findings: check(bay),

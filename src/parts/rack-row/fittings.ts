@@ -46,11 +46,14 @@ const barFittings = (bars: readonly Stick[]): Fitting[] => [
   ...bars.flatMap(({ from }) => times(STOPS_A_BAR, { item: 'bar-stop', at: from })),
 ]
 
-/** A rail is capped where the row ends, and screwed where it meets the next. Rails come from the high end, side by side. */
+/**
+ * A rail is capped where the row ends, and screwed where it meets the next; at the first riser a stop keeps
+ * the whole line from creeping. Rails come from the high end, side by side.
+ */
 const railFittings = (rails: readonly Stick[]): Fitting[] =>
   rails.flatMap(({ from, to }, index) => [
     ...(index < SIDES.length
-      ? [{ item: 'end-cap', at: from }]
+      ? ['end-cap', 'rail-stop'].map((item) => ({ item, at: from }))
       : times(SCREWS_A_JOINT, { item: 'sleeve-screw', at: from })),
     ...(index >= rails.length - SIDES.length ? [{ item: 'end-cap', at: to }] : []),
   ])
@@ -85,10 +88,9 @@ const troughFittings = ({ part, frame, positions, levels }: RackPlan, v: number)
   ]
 }
 
-const towerFittings = (towers: readonly HungTower[]): Fitting[] => [
-  ...towers.map(({ head }) => ({ item: 'tower', at: head })),
-  ...towers.map(({ head }) => ({ item: 'hook', at: head })),
-]
+/** A hook is shut with a tie, so that a knocked tower does not jump off its bar. */
+const towerFittings = (towers: readonly HungTower[]): Fitting[] =>
+  ['tower', 'hook', 'hook-tie'].flatMap((item) => towers.map(({ head }) => ({ item, at: head })))
 
 const marked = (sticks: readonly Stick[], ...marks: readonly string[]): Stick[] =>
   sticks.filter(({ mark }) => marks.includes(mark))
