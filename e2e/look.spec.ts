@@ -24,6 +24,14 @@ const clipped = (things: Locator): Promise<string[]> =>
       .map(({ className, textContent }) => `${className}: ${textContent?.slice(0, 40)}`),
   )
 
+/** Lengths that break across two lines. */
+const broken = (lengths: Locator): Promise<string[]> =>
+  lengths.evaluateAll((elements) =>
+    elements
+      .filter((element) => element.getClientRects().length > 1)
+      .map(({ textContent }) => textContent ?? ''),
+  )
+
 /** Things that reach over the edge of the window. */
 const cutOff = (page: Page, things: Locator): Promise<string[]> => {
   const { width } = page.viewportSize()!
@@ -55,6 +63,7 @@ for (const viewport of screens)
           await clipped(page.locator('.frame-bar, .frame-hint, .frame-shelf, .frame-side *')),
           name,
         ).toEqual([])
+        expect(await broken(page.locator('.unbroken')), name).toEqual([])
         expect(await cutOff(page, page.getByRole('button')), name).toEqual([])
         await page.screenshot({ path: test.info().outputPath(`${name}.png`) })
       }

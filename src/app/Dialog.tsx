@@ -1,4 +1,5 @@
 import { type ReactNode, useEffect, useRef } from 'react'
+import { Said } from '../sidebar/Said'
 
 interface DialogProps {
   readonly title: string
@@ -71,7 +72,7 @@ export function FormEnd({ refused, does, isWorking = false, onClose }: FormEndPr
   return (
     <>
       <p className="refused" role="alert">
-        {refused}
+        <Said words={refused} />
       </p>
       <footer>
         <button type="button" onClick={onClose}>

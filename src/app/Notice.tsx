@@ -1,4 +1,5 @@
 import { Save, X } from 'lucide-react'
+import { Said } from '../sidebar/Said'
 import { usePlanner, usePlannerState } from '../store/react'
 
 interface NoticeProps {
@@ -14,7 +15,9 @@ export function Notice({ onSave }: NoticeProps) {
     <div aria-live={notice?.tone === 'trouble' ? 'assertive' : 'polite'}>
       {notice && (
         <div className={`notice notice-${notice.tone}`}>
-          <span>{notice.text}</span>
+          <span>
+            <Said words={notice.text} />
+          </span>
           {notice.offers === 'file' && (
             <button onClick={onSave}>
               <Save size={18} /> Save as a file

@@ -4,6 +4,7 @@ import { unaccept } from '../layout/bayEdits'
 import { type Finding, rankOf } from '../model/finding'
 import { usePlanner } from '../store/react'
 import { Fold } from './Fold'
+import { Said } from './Said'
 import { StateMark } from './StateMark'
 import { jumpTo } from './floorActions'
 import type { AcceptedFinding } from './warningGroups'
@@ -27,7 +28,7 @@ export function AcceptedWarnings({ accepted, words }: AcceptedWarningsProps) {
             <li key={finding.key} className="warning">
               <p>
                 <StateMark word={finding.state} rank={rankOf(finding)} />{' '}
-                {ruleOf(finding.rule).say(finding, words)}
+                <Said words={ruleOf(finding.rule).say(finding, words)} />
               </p>
               <blockquote>
                 {reason}

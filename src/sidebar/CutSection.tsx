@@ -5,6 +5,7 @@ import { writerFor } from '../units/writer'
 import { boardWords, boughtWords, boundWords, howCut, unitOfStock, wasteWords } from './cutWords'
 import { Fold } from './Fold'
 import { hasMark, memberName } from './memberNames'
+import { Said } from './Said'
 
 function Marks({ marks }: { readonly marks: readonly string[] }) {
   return (
@@ -48,7 +49,10 @@ function StopTable({ list, units }: StopTableProps) {
               </th>
               <td className="cuts-number">{line.count}</td>
               <td>
-                <Marks marks={line.marks} /> <span className="cuts-how">{how}</span>
+                <Marks marks={line.marks} />{' '}
+                <span className="cuts-how">
+                  <Said words={how} />
+                </span>
               </td>
             </tr>
           )
@@ -70,7 +74,7 @@ function TooLong({ lines, stock, units }: TooLongProps) {
     <ul className="cuts-too-long">
       {lines.map(({ count, lengthMm, marks }) => (
         <li key={`${lengthMm} ${marks.join()}`}>
-          {count} x {onTape(lengthMm)} ({marks.map(memberName).join(', ')}): longer than any{' '}
+          {count} x <Said words={onTape(lengthMm)} /> ({marks.map(memberName).join(', ')}): longer than any{' '}
           {unitOfStock(stock)}.
         </li>
       ))}
@@ -86,18 +90,27 @@ export const CutSection = memo(function CutSection({ list, units }: StopTablePro
       <h2>{title}</h2>
       <p className="cuts-buy">
         <span>
-          Buy <b>{boughtWords(list, units) || 'nothing'}</b>
+          Buy{' '}
+          <b>
+            <Said words={boughtWords(list, units) || 'nothing'} />
+          </b>
         </span>
         <small>{wasteWords(list)}</small>
       </p>
       {tooLong.length > 0 && <TooLong lines={tooLong} stock={stock} units={units} />}
       <StopTable list={list} units={units} />
       <Fold title={`How each ${unitOfStock(stock)} is cut`}>
-        <p className="cuts-bound">{boundWords(list, units)}</p>
+        <p className="cuts-bound">
+          <Said words={boundWords(list, units)} />
+        </p>
         <ul className="cuts-boards">
           {boards.map((board) => {
             const said = boardWords(board, units)
-            return <li key={said}>{said}</li>
+            return (
+              <li key={said}>
+                <Said words={said} />
+              </li>
+            )
           })}
         </ul>
       </Fold>

@@ -3,6 +3,7 @@ import { useState } from 'react'
 import type { Units } from '../units/length'
 import { fieldWriter, readLength } from './fieldText'
 import type { LengthRow } from './houseRows'
+import { Said } from './Said'
 import { TypedField } from './TypedField'
 
 interface LengthTableProps {
@@ -73,7 +74,7 @@ export function LengthTable(props: LengthTableProps) {
       </button>
       {refusal && (
         <p role="alert" className="field-refused">
-          {refusal}
+          <Said words={refusal} />
         </p>
       )}
     </div>

@@ -6,6 +6,7 @@ import { inTrench } from '../units/precision'
 import { type Writer, writerFor } from '../units/writer'
 import { Fold } from './Fold'
 import { drainPegs, drainReadouts, pitReadouts, rackReadouts, type Readout } from './readouts'
+import { Said } from './Said'
 import { ShimTables } from './ShimTables'
 import { useWords } from './words'
 
@@ -46,7 +47,7 @@ function ZeroNote({ benchmarkMm, writer }: ZeroNoteProps) {
   if (benchmarkMm === 0) return null
   return (
     <p className="field-help">
-      Levels from the bay’s zero; the benchmark lies at {writer.length(benchmarkMm)}.
+      Levels from the bay’s zero; the benchmark lies at <Said words={writer.length(benchmarkMm)} />.
     </p>
   )
 }
@@ -82,7 +83,9 @@ export function PartReadouts({ part }: { readonly part: Part }) {
           {readouts.map(({ name, value, why }) => (
             <div key={name}>
               <dt>{name}</dt>
-              <dd>{value}</dd>
+              <dd>
+                <Said words={value} />
+              </dd>
               {why && <dd className="readouts-why">{why}</dd>}
             </div>
           ))}

@@ -9,6 +9,7 @@ import { writerFor } from '../units/writer'
 import { type PartRow, partRows } from './partRows'
 import './partsList.css'
 import { bringInSight } from './floorActions'
+import { Said } from './Said'
 import { StateMark } from './StateMark'
 
 /** px; the list draws only the rows in sight, so it must know their sizes beforehand. */
@@ -21,7 +22,9 @@ function Row({ row }: { readonly row: PartRow }) {
         {row.name} {row.isLocked && <Lock size={12} aria-label="locked" />}
       </b>
       <StateMark word={row.word} rank={row.rank} />
-      <span>{row.place}</span>
+      <span>
+        <Said words={row.place} />
+      </span>
     </ListBoxItem>
   )
 }

@@ -1,5 +1,6 @@
 import { type KeyboardEvent, useId, useState } from 'react'
 import './fields.css'
+import { Said } from './Said'
 
 interface TypedFieldProps {
   readonly label: string
@@ -60,7 +61,7 @@ export function TypedField(props: TypedFieldProps) {
         onKeyDown={press}
       />
       <p id={`${id}-said`} className={refusal ? 'field-refused' : 'field-help'} role={refusal && 'alert'}>
-        {refusal ?? help}
+        <Said words={refusal ?? help ?? ''} />
       </p>
     </div>
   )

@@ -6,6 +6,7 @@ import { type Finding, rankOf } from '../model/finding'
 import { usePlanner } from '../store/react'
 import { AcceptForm } from './AcceptForm'
 import { Arithmetic } from './Arithmetic'
+import { Said } from './Said'
 import { StateMark } from './StateMark'
 import { jumpTo, mendNow } from './floorActions'
 
@@ -32,11 +33,11 @@ export function WarningCard({ rule, finding, words, isChosen }: WarningCardProps
   return (
     <li ref={card} className="warning" data-chosen={isChosen}>
       <p>
-        <StateMark word={finding.state} rank={rankOf(finding)} /> {said}
+        <StateMark word={finding.state} rank={rankOf(finding)} /> <Said words={said} />
       </p>
       {mend && (
         <button className="warning-mend" onClick={() => mendNow(planner, finding, mend, words)}>
-          <Wrench {...ICON} /> {mendWords(mend, finding, words)}
+          <Wrench {...ICON} /> <Said words={mendWords(mend, finding, words)} />
         </button>
       )}
       <div className="warning-does">

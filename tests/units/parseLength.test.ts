@@ -41,6 +41,7 @@ describe('feet and inches', () => {
     ['.5', 12.7],
     ['  12  ', 304.8],
     ['12\u00a01/2', 317.5],
+    [`5'\u00a06-1/2"`, tall],
     ['0', 0],
   ])('%s', (text, mm) => {
     expect(parseLength(text, 'feet-inches')).toEqual({ ok: true, mm })
