@@ -6,18 +6,24 @@ export const shimsMm: readonly number[] = [1, 1 / 2, 1 / 4, 1 / 8, 1 / 16].map(i
 /** Height in the thinnest shims, none finer. Counted in ticks, as the tape is read: a half goes up for both. */
 const sixteenthsOf = (heightMm: number): number => Math.round(toTicks(heightMm) / toTicks(inches(1 / 16)))
 
+/** Like shims in a stack. */
+export interface Shims {
+  readonly thickMm: number
+  readonly count: number
+}
+
 /**
- * The pieces, thickest first, of a shim stack as near to a height in mm as the thinnest shim allows;
- * none where the height is nothing or less.
+ * The shims, thickest first, of a stack as near to a height in mm as the thinnest shim allows; none where the height is
+ * nothing or less. They are counted, not listed: an absurd floor may ask for a mile of them.
  */
-export const shimStack = (heightMm: number): readonly number[] => {
-  const pieces: number[] = []
+export const shimStack = (heightMm: number): readonly Shims[] => {
+  const stack: Shims[] = []
   let left = sixteenthsOf(heightMm)
-  for (const shimMm of shimsMm) {
-    const sixteenths = sixteenthsOf(shimMm)
+  for (const thickMm of shimsMm) {
+    const sixteenths = sixteenthsOf(thickMm)
     const count = Math.max(0, Math.floor(left / sixteenths))
-    for (let piece = 0; piece < count; piece++) pieces.push(shimMm)
+    if (count > 0) stack.push({ thickMm, count })
     left -= count * sixteenths
   }
-  return pieces
+  return stack
 }

@@ -12,13 +12,10 @@ export interface ShimWords {
   readonly pieces: readonly string[]
 }
 
-const piecesWords = (heightMm: number, { onTape }: Writer): string[] => {
-  const stack = shimStack(heightMm)
-  return [...new Set(stack)].map((sizeMm) => {
-    const count = stack.filter((pieceMm) => pieceMm === sizeMm).length
-    return count > 1 ? `${count} x ${onTape(sizeMm)}` : onTape(sizeMm)
-  })
-}
+const piecesWords = (heightMm: number, { onTape }: Writer): string[] =>
+  shimStack(heightMm).map(({ thickMm, count }) =>
+    count > 1 ? `${count} x ${onTape(thickMm)}` : onTape(thickMm),
+  )
 
 const shimWords = (heightMm: number, writer: Writer): ShimWords => ({
   height: writer.onTape(heightMm),
