@@ -5,6 +5,7 @@ import { quantityWords } from '../checks/words'
 import type { Evaluation } from '../evaluate/evaluation'
 import type { Finding } from '../model/finding'
 import type { PartId } from '../model/ids'
+import type { Writer } from '../units/writer'
 import type { Distance } from './distances'
 import type { PartHandle } from './hit'
 import type { Label } from './label'
@@ -116,14 +117,20 @@ export const drawMeasure = (ctx: CanvasLike, lens: Lens, { from, to }: Measure):
 
 const BESIDE_PX = 20
 
-/** The tape's length, and how far it goes across and up the plan where it slants. */
-export const measureLabel = (lens: Lens, { from, to }: Measure): Label => {
-  const { length } = lens.writer
-  const dx = Math.abs(to.x - from.x)
-  const dy = Math.abs(to.y - from.y)
-  const slant = dx > 0 && dy > 0 ? ` (${length(dx)} across, ${length(dy)} up)` : ''
-  const { x, y } = pxOf(lens, between(from, to, 0.5))
-  return { at: { x, y: y - BESIDE_PX }, words: `${length(distance(from, to))}${slant}` }
+/**
+ * What the tape reads, and how far that is by the compass where it slants: `10' 0" (6' 0" east, 8' 0" south)`. In feet,
+ * for it may be pulled the whole length of the house.
+ */
+export const measureWords = ({ from, to }: Measure, { length }: Writer): string => {
+  const [dx, dy] = [to.x - from.x, to.y - from.y]
+  const east = `${length(Math.abs(dx))} ${dx > 0 ? 'east' : 'west'}`
+  const north = `${length(Math.abs(dy))} ${dy > 0 ? 'north' : 'south'}`
+  return `${length(distance(from, to))}${dx !== 0 && dy !== 0 ? ` (${east}, ${north})` : ''}`
+}
+
+export const measureLabel = (lens: Lens, measure: Measure): Label => {
+  const { x, y } = pxOf(lens, between(measure.from, measure.to, 0.5))
+  return { at: { x, y: y - BESIDE_PX }, words: measureWords(measure, lens.writer) }
 }
 
 const AROUND_PX = 16
