@@ -7,6 +7,7 @@ import type { Rule } from './context'
 import { doorHeadMin } from './door-head-min'
 import { doorMissing } from './door-missing'
 import { doorWidthMin } from './door-width-min'
+import { drainBranchLevel } from './drain-branch-level'
 import { drainCoverMin } from './drain-cover-min'
 import { drainFallMin } from './drain-fall-min'
 import { drainPitReach } from './drain-pit-reach'
@@ -21,9 +22,11 @@ import { lineReachMax } from './line-reach-max'
 import { outletDrainReach } from './outlet-drain-reach'
 import { outletDropMin } from './outlet-drop-min'
 import { pitInletLevel } from './pit-inlet-level'
+import { pitLevelOrder } from './pit-level-order'
 import { serviceCrossingMin } from './service-crossing-min'
 import { stockLengthMax } from './stock-length-max'
 import { tipTroughWidth } from './tip-trough-width'
+import { tipWindowMin } from './tip-window-min'
 import { towerWithdrawalMin } from './tower-withdrawal-min'
 import { trenchFootClear } from './trench-foot-clear'
 import { wheelchairRouteMin } from './wheelchair-route-min'
@@ -49,12 +52,15 @@ export const rules: readonly Rule[] = [
   drainFallMin,
   drainCoverMin,
   drainPitReach,
+  drainBranchLevel,
   pitInletLevel,
+  pitLevelOrder,
   trenchFootClear,
   serviceCrossingMin,
   levelStackShort,
   footShimMax,
   gutterRunMax,
+  tipWindowMin,
   tipTroughWidth,
   barRiserGap,
   barSleeveGap,

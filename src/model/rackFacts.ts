@@ -40,6 +40,9 @@ export interface RackFacts {
   readonly tipMm: number
   /** Tip height that the fall, the trough and the bearers ask for; above `tipMm` where a fixed riser is too short. */
   readonly tipNeededMm: number
+  /** The tip window: how low and how high the tips may hang, by the invert at the high end and the lip at the low end. */
+  readonly tipLowestMm: number
+  readonly tipHighestMm: number
   readonly lipHighMm: number
   readonly lipLowMm: number
   readonly invertHighMm: number

@@ -71,6 +71,8 @@ const levelFacts = (plan: RackPlan) => {
   return {
     tipMm: levels.tipMm,
     tipNeededMm: levels.tipNeededMm,
+    tipLowestMm: levels.invertHighMm + TIP_OVER_INVERT_MM,
+    tipHighestMm: levels.lipLowMm - TIP_BELOW_LIP_MM,
     lipHighMm: levels.lipHighMm,
     lipLowMm: levels.lipLowMm,
     invertHighMm: levels.invertHighMm,
