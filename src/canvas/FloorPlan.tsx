@@ -50,6 +50,16 @@ const usePlacing = (paper: RefObject<HTMLElement | null>, gestures: Gestures) =>
   }, [paper, planner, gestures, placing])
 }
 
+/** What was done last, for who cannot see it; said twice, it is heard twice. */
+function Said() {
+  const { words, times } = usePlannerState((state) => state.said)
+  return (
+    <p className="only-heard" role="status" aria-label="Done">
+      <span key={times}>{words}</span>
+    </p>
+  )
+}
+
 /** The live distances of what is dragged, for who cannot see them. */
 function Carried() {
   const [layout, preview, evaluation, units] = usePlannerState((state) => [
@@ -75,7 +85,7 @@ export function FloorPlan() {
   const [tool, title, view] = usePlannerState((state) => [state.tool, state.layout.title, state.view])
   const cursor = useStore(gestures.shown, (shown) => shown.cursor)
   const pointing = usePointing(paper, gestures)
-  const { said, onKeyDown } = useKeys(gestures)
+  const onKeyDown = useKeys(gestures)
   useSize(paper)
   usePlacing(paper, gestures)
   return (
@@ -99,9 +109,7 @@ export function FloorPlan() {
       <p id={help} className="only-heard">
         {toolOf(tool).hint}. {keyHelp.map(({ keys, does }) => `${keys}: ${does}`).join('. ')}.
       </p>
-      <p className="only-heard" role="status">
-        {said}
-      </p>
+      <Said />
       <Carried />
     </div>
   )

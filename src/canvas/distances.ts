@@ -4,7 +4,7 @@ import type { Evaluation } from '../evaluate/evaluation'
 import type { StateWord } from '../model/finding'
 import type { PartId } from '../model/ids'
 import type { Writer } from '../units/writer'
-import { namesOf } from './partNames'
+import { namesOf } from '../store/partNames'
 import { aislesAround, besideOf, widthWords } from './spoken'
 
 /** A live distance on the floor, leaf to leaf, with its state. */

@@ -1,9 +1,9 @@
 import type { Point } from '../geometry/point'
+import { chainOf } from '../layout/chaining'
 import { addParts, replacePart } from '../layout/edits'
 import { nextId, nextName } from '../layout/names'
 import type { Layout, Part } from '../layout/schema'
-import { kindOf, type ShelfItem } from '../parts/index'
-import { chainOf } from './chaining'
+import type { ShelfItem } from '../parts/index'
 
 /** Obstacles and openings are called by what they are, such as `Post 3`; of the other kinds a crew counts all alike. */
 const isCalledByPreset = ({ kind }: ShelfItem): boolean => kind.kind === 'obstacle' || kind.kind === 'opening'
@@ -16,10 +16,6 @@ const newName = (item: ShelfItem, layout: Layout): string =>
 /** A whole part of a shelf item, not yet in the layout, with its middle at a place. */
 export const partFrom = (item: ShelfItem, layout: Layout, at: Point): Part =>
   item.kind.create(nextId(layout, item.kind.kind), newName(item, layout), at, item.preset)
-
-/** The part where its kind says that it belongs in this house. */
-export const fittedIn = (part: Part, { house }: Layout): Part =>
-  kindOf(part).fitIn?.(part, house.outline) ?? part
 
 /** The layout with a new part; chained on to another where it stands against one. */
 export const withDropped = (layout: Layout, part: Part): { layout: Layout; onto?: Part } => {

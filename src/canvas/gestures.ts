@@ -2,7 +2,7 @@ import { createStore, type StoreApi } from 'zustand/vanilla'
 import type { Evaluation } from '../evaluate/evaluation'
 import type { Planner } from '../store/planner'
 import { toolOf } from './tools/index'
-import type { Gesture, Overlay, Pointer, Step, Tool, ToolContext } from './tools/tool'
+import type { Commit, Gesture, Overlay, Pointer, Step, Tool, ToolContext } from './tools/tool'
 
 /** What the canvas shows of the gesture under way, beside the planner's preview. */
 export interface Shown {
@@ -45,8 +45,14 @@ export const createGestures = (planner: Planner): Gestures => {
     return { layout, evaluation, selection, placing, view, units }
   }
 
+  const keepCommit = ({ label, edit, selection }: Commit) => {
+    const { revision } = store.getState()
+    planner.commit(label, edit, selection)
+    if (store.getState().revision !== revision) planner.say(label)
+  }
+
   const keep = ({ commit, selection, tool, view }: Step) => {
-    if (commit) planner.commit(commit.label, commit.edit, commit.selection)
+    if (commit) keepCommit(commit)
     if (selection) planner.select(selection)
     if (view) planner.set({ view })
     if (tool) planner.set(tool === 'place' ? { tool } : { tool, placing: undefined })

@@ -90,7 +90,7 @@ export const keyHelp: readonly { readonly keys: string; readonly does: string }[
   { keys: '. and ,', does: 'select the next or the previous part' },
   { keys: 'Enter', does: 'drop the part in hand' },
   { keys: 'Escape', does: 'stop what is under way, then let go of what is selected' },
-  { keys: 'Delete', does: 'take out what is selected' },
+  { keys: 'Delete', does: 'delete what is selected' },
   { keys: 'R', does: 'turn a quarter' },
   { keys: 'M', does: 'mirror east to west; with Shift north to south' },
   { keys: 'D', does: 'copy' },

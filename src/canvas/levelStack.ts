@@ -6,7 +6,7 @@ import type { PartId } from '../model/ids'
 import type { DrainRun, DrainStation, Join } from '../model/levels'
 import type { PitFacts } from '../model/pitFacts'
 import type { RackFacts } from '../model/rackFacts'
-import { nameOf } from './partNames'
+import { nameOf } from '../store/partNames'
 
 /** A level by the name that the crew knows it by, mm from the benchmark's zero. */
 export interface Level {

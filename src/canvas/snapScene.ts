@@ -7,7 +7,7 @@ import { inches, type Units } from '../units/length'
 import { writerFor, type Writer } from '../units/writer'
 import { segmentsOf } from '../geometry/polyline'
 import { aisleWidths, type AisleWidth } from './aisleWidths'
-import { nameOf } from './partNames'
+import { nameOf } from '../store/partNames'
 import { isAlongAisles, standBoxOf } from './standing'
 
 /** Something that stands still while another thing is moved. */

@@ -3,7 +3,7 @@ import { shiftWords } from '../checks/words'
 import type { Evaluation } from '../evaluate/evaluation'
 import type { PartId } from '../model/ids'
 import type { Writer } from '../units/writer'
-import { nameOf, namesOf } from './partNames'
+import { nameOf, namesOf } from '../store/partNames'
 
 /** What stands across an aisle from what is chosen. */
 export const besideOf = ({ row, other }: Aisle, ids: readonly PartId[], { layout }: Evaluation): string => {

@@ -1,4 +1,4 @@
-import { useState, type KeyboardEvent } from 'react'
+import type { KeyboardEvent } from 'react'
 import type { Planner } from '../store/planner'
 import { usePlanner } from '../store/react'
 import { toFloor, toScreen } from '../store/view'
@@ -55,11 +55,10 @@ const answer = (planner: Planner, gestures: Gestures, deed: KeyDeed): string | u
   return gestures.isBusy() ? undefined : perform(planner, deed)
 }
 
-/** The keys of the focused plan, and what was done in words for a screen reader. */
+/** The keys of the focused plan; what they did is said. */
 export const useKeys = (gestures: Gestures) => {
   const planner = usePlanner()
-  const [said, setSaid] = useState('')
-  const onKeyDown = (event: KeyboardEvent<HTMLElement>) => {
+  return (event: KeyboardEvent<HTMLElement>) => {
     if (event.key === ' ') event.preventDefault()
     const press = {
       key: event.key,
@@ -71,7 +70,6 @@ export const useKeys = (gestures: Gestures) => {
     const words = deed && answer(planner, gestures, deed)
     if (words === undefined) return
     event.preventDefault()
-    if (words !== '') setSaid(words)
+    planner.say(words)
   }
-  return { said, onKeyDown }
 }

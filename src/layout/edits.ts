@@ -42,9 +42,10 @@ export const addParts = (layout: Layout, added: readonly Part[]): Layout => {
   return added.length === 0 || parts.length > MOST_PARTS ? layout : withParts(layout, parts)
 }
 
-/** Takes parts out, and with them the acceptance of findings about them: an id may come again for another part. */
+/** Takes loose parts out, and with them the acceptance of findings about them: an id may come again for another part. */
 export const removeParts = (layout: Layout, ids: readonly PartId[]): Layout => {
-  const gone = new Set(ids)
+  const loose = layout.parts.filter(({ id, locked }) => !locked && ids.includes(id))
+  const gone = new Set(loose.map(({ id }) => id))
   const parts = layout.parts.filter(({ id }) => !gone.has(id))
   if (parts.length === layout.parts.length) return layout
   const { accepted } = layout.settings

@@ -11,7 +11,7 @@ import { PlaceFields } from './PlaceFields'
 import { SchemaGroups } from './SchemaGroups'
 import { TowersTakenOut } from './TowersTakenOut'
 import { TypedField } from './TypedField'
-import { nameOf } from './words'
+import { nameOf } from '../store/partNames'
 
 /** Shown at the top of the inspector, not among the fields of its group. */
 const atTheTop: ReadonlySet<string> = new Set(['name', 'locked'])

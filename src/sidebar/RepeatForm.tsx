@@ -1,10 +1,10 @@
 import { useState } from 'react'
 import type { Heading } from '../geometry/motion'
 import type { PartId } from '../model/ids'
+import { repeatNow, stepWithAisle } from '../store/copying'
 import { usePlanner, usePlannerState } from '../store/react'
 import { ChoiceField } from './ChoiceField'
 import { fieldWriter, readField, readLength } from './fieldText'
-import { repeatNow, stepWithAisle } from './partActions'
 import { ways } from './placeWords'
 import { TypedField } from './TypedField'
 
@@ -48,7 +48,7 @@ export function RepeatForm({ ids }: { readonly ids: readonly PartId[] }) {
         help={typedMm === undefined ? 'Leaves a work aisle between.' : undefined}
         onTyped={takeStep}
       />
-      <button onClick={() => repeatNow(planner, ids, times, stepMm, way)}>Repeat</button>
+      <button onClick={() => planner.say(repeatNow(planner, ids, times, stepMm, way))}>Repeat</button>
     </div>
   )
 }

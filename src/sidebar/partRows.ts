@@ -5,7 +5,7 @@ import { kinds } from '../parts/index'
 import type { Writer } from '../units/writer'
 import { placeOfPart, placeWords } from './placeWords'
 import { sortedByAcceptance, worstOfParts } from './warningGroups'
-import { nameOf } from './words'
+import { nameOf } from '../store/partNames'
 
 /** One part in words: role by its group, name, place, state. */
 export interface PartRow {

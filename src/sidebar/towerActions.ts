@@ -5,7 +5,7 @@ import type { RackRow } from '../parts/rack-row/schema'
 import type { Planner } from '../store/planner'
 import { commitEdited } from './commitEdited'
 import { readCount } from './fieldText'
-import { nameOf } from './words'
+import { nameOf } from '../store/partNames'
 
 /** `station 5, line 2` */
 export const towerPlaceWords = ({ station, line }: TowerPlace): string => `station ${station}, line ${line}`

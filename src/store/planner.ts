@@ -20,6 +20,13 @@ export interface Notice {
   readonly offers?: 'file'
 }
 
+/** What was done, in words for a screen reader. */
+export interface Said {
+  readonly words: string
+  /** Grows with each time that something is said, so that the same words are heard again. */
+  readonly times: number
+}
+
 /** The document with its history, and the session round it. Only the document is ever saved or undone. */
 export interface PlannerState {
   readonly layout: Layout
@@ -44,6 +51,7 @@ export interface PlannerState {
   /** Key of the finding that is opened or jumped to. */
   readonly finding: string | undefined
   readonly notice: Notice | undefined
+  readonly said: Said
 }
 
 export type Edit = (layout: Layout) => Layout
@@ -59,6 +67,8 @@ export interface Planner {
   /** Takes another layout as the document; its history is what came with it, or none. */
   readonly open: (layout: Layout, history?: History) => void
   readonly select: (parts: readonly PartId[]) => void
+  /** Says what was done to who cannot see it; no words leave the last ones. */
+  readonly say: (words: string) => void
   readonly set: (session: Partial<Session>) => void
   readonly fit: () => void
 }
@@ -101,11 +111,16 @@ export const createPlanner = (layout: Layout): Planner => {
     size: START_SIZE,
     pointer: undefined,
     notice: undefined,
+    said: { words: '', times: 0 },
   }))
   const { getState: get, setState: set } = store
 
+  const say = (words: string) => {
+    if (words !== '') set({ said: { words, times: get().said.times + 1 } })
+  }
+
   /** Takes a layout that the history gave back. */
-  const step = (turn: typeof undo | typeof redo) => {
+  const step = (turn: typeof undo | typeof redo, done: string) => {
     const { history, layout: now, revision } = get()
     const back = turn(history, now)
     if (!back) return
@@ -117,6 +132,7 @@ export const createPlanner = (layout: Layout): Planner => {
       evaluation: evaluate(back.layout),
       selection: present(back.selection, back.layout),
     })
+    say(`${done}: ${back.label}`)
   }
 
   return {
@@ -147,8 +163,8 @@ export const createPlanner = (layout: Layout): Planner => {
       if (shown === preview) return
       set({ preview: shown, evaluation: evaluate(shown ?? now) })
     },
-    undo: () => step(undo),
-    redo: () => step(redo),
+    undo: () => step(undo, 'Undone'),
+    redo: () => step(redo, 'Done again'),
     open: (next, history = emptyHistory) =>
       set({
         ...opened(next, history, get().size),
@@ -156,6 +172,7 @@ export const createPlanner = (layout: Layout): Planner => {
         openings: get().openings + 1,
       }),
     select: (parts) => set({ selection: present(parts, get().layout) }),
+    say,
     set,
     fit: () => set({ view: fitTo(get().layout, get().size) }),
   }

@@ -67,9 +67,13 @@ describe('arrow keys', () => {
     on.select(['rack-row-2'])
     doing(on, 'l')
     const { layout } = on.store.getState()
-    expect(doing(on, 'ArrowUp')).toBe('N2 cannot move')
+    for (const key of ['ArrowUp', 'r', 'm', 'Delete']) {
+      on.set({ notice: undefined })
+      expect(doing(on, key)).toBe('')
+      expect(on.store.getState().notice?.text).toMatch(/^Locked in place: N2/)
+    }
     expect(on.store.getState().layout).toBe(layout)
-    doing(on, 'l')
+    expect(doing(on, 'l')).toBe('N2 unlocked')
     doing(on, 'ArrowUp')
     expect(at(on, 1)).toEqual([220, 301])
   })
@@ -78,21 +82,27 @@ describe('arrow keys', () => {
 describe('letters', () => {
   test.each([
     ['r', 'Turn N1'],
-    ['m', 'Mirror N1'],
+    ['M', 'Mirror N1'],
     ['d', 'Copy N1'],
-    ['Delete', 'Take out N1'],
+    ['Delete', 'Delete N1'],
   ])('%s is one entry: %s', (key, label) => {
     const on = planner()
     on.select(['rack-row-1'])
-    doing(on, key)
+    doing(on, key, { shift: key === 'M' })
     expect(on.store.getState().history.done.map((entry) => entry.label)).toEqual([label])
   })
 
-  test('a copy lies just past its original and is selected', () => {
+  test('m on a row that is its own mirror image is no entry', () => {
+    const on = planner()
+    on.select(['rack-row-1'])
+    expect(doing(on, 'm')).toBe('N1 stays as it was')
+    expect(on.store.getState().history.done).toEqual([])
+  })
+
+  test('a copy is selected', () => {
     const on = planner()
     on.select(['obstacle-1'])
-    doing(on, 'd')
-    expect(at(on, 3)).toEqual([224, 260])
+    expect(doing(on, 'd')).toBe('Post copied')
     expect(on.store.getState().selection).toEqual(['obstacle-2'])
   })
 

@@ -5,7 +5,7 @@ import { drainPegs, drainReadouts, pitReadouts, rackReadouts } from '../../src/s
 import { inTrench } from '../../src/units/precision'
 import { writerFor } from '../../src/units/writer'
 import { scenarios } from '../support/scenarios'
-import { nameOf } from '../../src/sidebar/words'
+import { nameOf } from '../../src/store/partNames'
 
 const { bay, layout } = evaluate(scenarios['kestrel-bend-house-2']!())
 const partOf = (name: string) => layout.parts.find((part) => part.name === name)!

@@ -36,6 +36,21 @@ describe('planner', () => {
     expect(planner.store.getState().history.done).toHaveLength(0)
   })
 
+  test('what is undone and done again is said, and said anew each time', () => {
+    const planner = createPlanner(firstTry())
+    const row = rowOf(planner)
+    planner.commit('Move row', (layout) => movePartsBy(layout, [row], 254, 0))
+    planner.undo()
+    const { said } = planner.store.getState()
+    expect(said.words).toBe('Undone: Move row')
+    planner.redo()
+    expect(planner.store.getState().said.words).toBe('Done again: Move row')
+    planner.undo()
+    expect(planner.store.getState().said).toEqual({ words: said.words, times: said.times + 2 })
+    planner.say('')
+    expect(planner.store.getState().said.words).toBe(said.words)
+  })
+
   test('a commit puts away what was said, but not what went wrong', () => {
     const planner = createPlanner(firstTry())
     const row = rowOf(planner)

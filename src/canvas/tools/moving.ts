@@ -1,9 +1,8 @@
-import { movePartsBy, replacePart } from '../../layout/edits'
-import type { Layout, Part } from '../../layout/schema'
+import { atRest, type Rested } from '../../layout/atRest'
+import { movePartsBy } from '../../layout/edits'
+import type { Layout } from '../../layout/schema'
 import type { PartId } from '../../model/ids'
-import { withChained } from '../chaining'
-import { fittedIn } from '../dropping'
-import { namesOf, nameOf } from '../partNames'
+import { namesOf, nameOf } from '../../store/partNames'
 import { keptGuides, NO_SNAP, snap, SNAP_PX, type Snap } from '../snap'
 import { movedBy, movingOf, type Moving } from '../snapMoving'
 import { sceneOf, type SnapScene } from '../snapScene'
@@ -28,24 +27,10 @@ const loadOf = ({ layout, evaluation }: ToolContext, ids: readonly PartId[]): Mo
 const snapOf = ({ moving, scene }: Load, dx: number, dy: number, pointer: Pointer, pxPerMm: number): Snap =>
   moving && !pointer.isFree ? snap(movedBy(moving, dx, dy), scene, SNAP_PX / pxPerMm) : NO_SNAP
 
-interface Moved {
-  readonly layout: Layout
-  readonly onto?: Part
-  /** The part that did not stay where it was carried, because it fitted itself into the house. */
-  readonly fitted?: Part
-}
+const movedLayout = (layout: Layout, ids: readonly PartId[], dxMm: number, dyMm: number): Rested =>
+  atRest(layout, movePartsBy(layout, ids, dxMm, dyMm), ids)
 
-/** The move; a single part then fits itself into the house, and chains on to another that it comes to stand against. */
-const movedLayout = (layout: Layout, ids: readonly PartId[], dxMm: number, dyMm: number): Moved => {
-  const moved = movePartsBy(layout, ids, dxMm, dyMm)
-  const part = moved !== layout && ids.length === 1 ? moved.parts.find(({ id }) => id === ids[0]) : undefined
-  if (!part) return { layout: moved }
-  const fitted = fittedIn(part, moved)
-  const chained = withChained(replacePart(moved, fitted), part.id)
-  return fitted === part ? chained : { ...chained, fitted }
-}
-
-const commitOf = ({ ids }: Load, layout: Layout, { onto }: Moved, dxMm: number, dyMm: number): Commit => {
+const commitOf = ({ ids }: Load, layout: Layout, { onto }: Rested, dxMm: number, dyMm: number): Commit => {
   const edit = (before: Layout) => movedLayout(before, ids, dxMm, dyMm).layout
   const names = namesOf(layout, ids)
   return onto

@@ -1,5 +1,5 @@
-import { removeParts, replacePart } from '../layout/edits'
-import type { Layout, Part } from '../layout/schema'
+import { removeParts, replacePart } from './edits'
+import type { Layout, Part } from './schema'
 import type { PartId } from '../model/ids'
 import { kindOf } from '../parts/index'
 
