@@ -1,11 +1,45 @@
-import { inches } from '../units/length'
-import type { BayRule } from './context'
+import type { Finding, Mend } from '../model/finding'
+import type { DrainRun, Join } from '../model/levels'
+import { DRAIN_BACK_UNDER_OVERFLOW_MM, INLET_OVER_OVERFLOW_MM, type PitFacts } from '../model/pitFacts'
+import type { Bay, BayRule } from './context'
 import { CLOSE_MM, found, inFeet, lengthOf, stateFor, term } from './found'
 
 const RULE = 'pit-inlet-level'
 
-/** A drain's inlet stands this far over the overflow, so that a full pit never stands in the drain. Common practice, no source. */
-const OVER_OVERFLOW_MM = inches(1)
+/** The overflow alone set lower, or the whole pit where that would leave no room for what runs home. */
+const mendFor = (part: string, pit: PitFacts, inletMm: number): Mend => {
+  const overflowMm = inletMm - INLET_OVER_OVERFLOW_MM
+  return overflowMm >= pit.drainBackMm + DRAIN_BACK_UNDER_OVERFLOW_MM - CLOSE_MM
+    ? { kind: 'set', part, field: 'overflowMm', value: overflowMm }
+    : { kind: 'lower', part, byMm: pit.overflowMm - overflowMm }
+}
+
+const findingOf = (join: Join, run: DrainRun, part: string, pit: PitFacts): Finding[] => {
+  const inletMm = run.low.invertMm
+  const overMm = inletMm - pit.overflowMm
+  if (overMm >= INLET_OVER_OVERFLOW_MM - CLOSE_MM) return []
+  return [
+    found({
+      rule: RULE,
+      subject: 'drain',
+      state: stateFor('drain', overMm, INLET_OVER_OVERFLOW_MM, 0),
+      parts: [join.from, part],
+      at: join.at,
+      measured: lengthOf(overMm),
+      limit: lengthOf(INLET_OVER_OVERFLOW_MM),
+      terms: [term('Inlet invert', inFeet(inletMm)), term('Overflow invert', inFeet(pit.overflowMm))],
+      mend: mendFor(part, pit, inletMm),
+    }),
+  ]
+}
+
+const check = ({ joins, levels, builtOf }: Bay): Finding[] =>
+  joins.flatMap((join) => {
+    if (join.kind !== 'drain-to-pit' || join.to === undefined) return []
+    const run = levels.drains.get(join.from)
+    const pit = builtOf.get(join.to)?.pit
+    return run && pit ? findingOf(join, run, join.to, pit) : []
+  })
 
 /** The drain must come into the pit above the overflow. */
 export const pitInletLevel: BayRule = {
@@ -15,36 +49,7 @@ export const pitInletLevel: BayRule = {
   limit: 'Inlet invert at least 1 in over the overflow invert',
   source: 'Common practice, no source: a drain that stands full drops its solids and drowns roots',
   mending: 'Set the overflow and the levels under it lower, or start the drain higher.',
-  check: ({ joins, levels, builtOf }) =>
-    joins.flatMap((join) => {
-      if (join.kind !== 'drain-to-pit' || join.to === undefined) return []
-      const run = levels.drains.get(join.from)
-      const inlet = builtOf.get(join.to)?.mouths.find(({ role }) => role === 'pit-inlet')
-      if (!run || !inlet) return []
-      const overMm = run.low.invertMm - inlet.at.z
-      if (overMm >= OVER_OVERFLOW_MM - CLOSE_MM) return []
-      return [
-        found({
-          rule: RULE,
-          subject: 'drain',
-          state: stateFor('drain', overMm, OVER_OVERFLOW_MM, 0),
-          parts: [join.from, join.to],
-          at: join.at,
-          measured: lengthOf(overMm),
-          limit: lengthOf(OVER_OVERFLOW_MM),
-          terms: [
-            term('Inlet invert', inFeet(run.low.invertMm)),
-            term('Overflow invert', inFeet(inlet.at.z)),
-          ],
-          mend: {
-            kind: 'set',
-            part: join.to,
-            field: 'overflowMm',
-            value: run.low.invertMm - OVER_OVERFLOW_MM,
-          },
-        }),
-      ]
-    }),
+  check,
   say: ({ parts, measured, limit }, { onTape, name }) => {
     const [drain = '', pit = ''] = parts
     const where = measured.value >= 0 ? `${onTape(measured.value)} over` : `${onTape(-measured.value)} under`

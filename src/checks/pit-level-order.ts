@@ -1,14 +1,10 @@
 import type { Built } from '../model/built'
 import type { Finding } from '../model/finding'
-import type { PitFacts } from '../model/pitFacts'
-import { inches } from '../units/length'
+import { DRAIN_BACK_UNDER_OVERFLOW_MM, type PitFacts } from '../model/pitFacts'
 import type { PartRule } from './context'
 import { CLOSE_MM, found, inFeet, lengthOf, stateFor, term } from './found'
 
 const RULE = 'pit-level-order'
-
-/** What runs home when the pump stops must stay this far under the overflow. Common practice, no source. */
-const UNDER_OVERFLOW_MM = inches(1)
 
 /** A level of a pit, its name in words, and how far the next one must stand under it, mm. */
 interface Rung {
@@ -20,7 +16,7 @@ interface Rung {
 /** From the top down. */
 const RUNGS: readonly Rung[] = [
   { level: 'rimMm', title: 'rim', nextUnderMm: 0 },
-  { level: 'overflowMm', title: 'overflow', nextUnderMm: UNDER_OVERFLOW_MM },
+  { level: 'overflowMm', title: 'overflow', nextUnderMm: DRAIN_BACK_UNDER_OVERFLOW_MM },
   { level: 'drainBackMm', title: 'drain-back level', nextUnderMm: 0 },
   { level: 'runningMm', title: 'running level', nextUnderMm: 0 },
   { level: 'makeUpMm', title: 'level at which make-up opens', nextUnderMm: 0 },

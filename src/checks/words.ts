@@ -42,6 +42,8 @@ export const mendWords = (mend: Mend, finding: Finding, words: Words): string =>
         : `Lay a drain line under ${words.name(finding.parts[0] ?? '')}`
     case 'dig':
       return `Dig a pit at the end of ${words.name(finding.parts[0] ?? '')}`
+    case 'lower':
+      return `Let ${words.name(mend.part)} down ${words.onTape(mend.byMm)}, all its levels but the rim`
     case 'set':
       return setWords(mend, words)
   }

@@ -1,7 +1,7 @@
 import type { Mend } from '../model/finding'
 import type { PartId } from '../model/ids'
-import { levelsForInlet } from '../parts/sump/pitFor'
-import { addParts, movePartsBy } from './edits'
+import { levelsForInlet, lowerPit } from '../parts/sump/pitFor'
+import { addParts, movePartsBy, replacePart } from './edits'
 import { nextId, nextName } from './names'
 import { type Layout, partSchema } from './schema'
 import { setField } from './setField'
@@ -26,6 +26,11 @@ const withPart = (layout: Layout, kind: 'drain-line' | 'main' | 'sump', values: 
   return made.success ? addParts(layout, [made.data]) : layout
 }
 
+const withPitLowered = (layout: Layout, id: PartId, byMm: number): Layout => {
+  const pit = layout.parts.find((part) => part.id === id)
+  return pit?.kind === 'sump' ? replacePart(layout, lowerPit(pit, byMm)) : layout
+}
+
 /** A finding's repair as an edit. What can't be repaired so, such as a locked part to be moved, stays as it is. */
 export const applyMend = (layout: Layout, mend: Mend): Layout => {
   switch (mend.kind) {
@@ -35,6 +40,8 @@ export const applyMend = (layout: Layout, mend: Mend): Layout => {
       return withField(layout, mend.part, mend.field, mend.value)
     case 'lay':
       return withPart(layout, mend.what, { points: mend.points, ...lineValues(mend.what, layout) })
+    case 'lower':
+      return withPitLowered(layout, mend.part, mend.byMm)
     case 'dig':
       return withPart(layout, 'sump', { at: mend.at, heading: mend.heading, ...levelsForInlet(mend.inletMm) })
   }

@@ -35,6 +35,8 @@ export type Mend =
     }
   /** Lay a drain line or a main along these points. */
   | { readonly kind: 'lay'; readonly what: 'drain-line' | 'main'; readonly points: readonly Point[] }
+  /** Let all levels of a pit but its rim down by so much. */
+  | { readonly kind: 'lower'; readonly part: PartId; readonly byMm: number }
   /** Dig a pit that a drain comes into at this invert; its long side runs along the heading. */
   | { readonly kind: 'dig'; readonly at: Point; readonly heading: Heading; readonly inletMm: number }
 

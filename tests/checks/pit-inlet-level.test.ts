@@ -4,7 +4,7 @@ import { ruleTable } from '../support/ruleTable'
 // The inlet stands 1 in over the overflow, so that a full pit never stands in the drain. Common practice, no source.
 
 /** A drain that starts 8 in down and falls 2-1/2 in over 20 ft: its inlet is at -10.5. */
-const inlet = (overflow: number): Sketch =>
+const inlet = (overflow: number, values = {}): Sketch =>
   bay('40 x 60 ft')
     .drain(
       'D',
@@ -14,7 +14,7 @@ const inlet = (overflow: number): Sketch =>
       ],
       { startInvert: -8 },
     )
-    .pit('Pit', { x: [400, 436], y: [50, 164] }, { overflow })
+    .pit('Pit', { x: [400, 436], y: [50, 164] }, { overflow, ...values })
 
 ruleTable('pit-inlet-level', {
   passes: [
@@ -33,6 +33,13 @@ ruleTable('pit-inlet-level', {
       inlet(-8.5),
       'Backs up, -2 of 1',
       'D comes into Pit 2" under the overflow; it wants 1" over it. Set the overflow of Pit to -11-1/2".',
+    ],
+    [
+      // The overflow alone, at -11.5, would stand under what runs home, which fills the pit to -11.
+      'an inlet 2 in under the overflow of a full pit',
+      inlet(-8.5, { drainBack: -11 }),
+      'Backs up, -2 of 1',
+      'D comes into Pit 2" under the overflow; it wants 1" over it. Let Pit down 3", all its levels but the rim.',
     ],
   ],
 })

@@ -3,7 +3,7 @@ import { replacePart } from '../../src/layout/edits'
 import { applyMend } from '../../src/layout/mend'
 import type { Layout } from '../../src/layout/schema'
 import type { Mend } from '../../src/model/finding'
-import { inches } from '../../src/units/length'
+import { inches, onTick } from '../../src/units/length'
 import { inchesPerFoot } from '../../src/units/slope'
 import { bay } from '../support/bay'
 import { firstTry } from '../support/firstTry'
@@ -66,6 +66,20 @@ describe('applyMend', () => {
       at,
       overflowMm: inches(-21),
       bottomMm: inches(-45),
+    })
+  })
+
+  test('lets a pit down with all its levels, while its rim stays at the floor', () => {
+    const pit = bay('30 x 96 ft')
+      .pit('Pit', { x: [100, 136], y: [50, 164] })
+      .layout()
+    const after = mended(pit, { kind: 'lower', part: 'sump-1', byMm: inches(3) })
+    expect(after.parts[0]).toMatchObject({
+      rimMm: 0,
+      overflowMm: inches(-16),
+      drainBackMm: onTick(inches(-17)),
+      runningMm: onTick(inches(-25.5)),
+      bottomMm: inches(-40),
     })
   })
 

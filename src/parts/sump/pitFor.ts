@@ -1,8 +1,5 @@
-import { inches } from '../../units/length'
+import { INLET_OVER_OVERFLOW_MM } from '../../model/pitFacts'
 import { sumpSchema, type Sump } from './schema'
-
-/** A drain's inlet stands this far over the overflow. Common practice, no source. */
-const INLET_OVER_OVERFLOW_MM = inches(1)
 
 const LEVELS = [
   'overflowMm',
@@ -14,9 +11,14 @@ const LEVELS = [
   'bottomMm',
 ] as const satisfies readonly (keyof Sump)[]
 
+const levelsLowered = (pit: Sump, byMm: number): Partial<Sump> =>
+  Object.fromEntries(LEVELS.map((level) => [level, pit[level] - byMm]))
+
+/** A pit dug deeper: all its levels let down together, while its rim stays at the floor. */
+export const lowerPit = (pit: Sump, byMm: number): Sump => ({ ...pit, ...levelsLowered(pit, byMm) })
+
 /** The usual levels of a pit, all let down together so that a drain at this invert comes in over the overflow. */
 export const levelsForInlet = (inletMm: number): Partial<Sump> => {
   const usual = sumpSchema.parse({ kind: 'sump', id: 'sump-1', at: { x: 0, y: 0 } })
-  const shiftMm = inletMm - INLET_OVER_OVERFLOW_MM - usual.overflowMm
-  return Object.fromEntries(LEVELS.map((level) => [level, usual[level] + shiftMm]))
+  return levelsLowered(usual, usual.overflowMm - (inletMm - INLET_OVER_OVERFLOW_MM))
 }
