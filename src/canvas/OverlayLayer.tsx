@@ -8,12 +8,13 @@ import type { PartId } from '../model/ids'
 import { usePlannerState } from '../store/react'
 import { drawNorth, drawScaleBar } from './compass'
 import { distancesOf } from './distances'
-import type { DrawnPart } from './drawnParts'
+import { drawnPart, type DrawnPart } from './drawnParts'
 import type { Gestures } from './gestures'
 import { handlesOf } from './hit'
 import { drawLabels, type Label, type Slip } from './label'
 import { floorTransform, type Lens } from './lens'
 import { MarksShape } from './MarksShape'
+import { namesIn, wordBoxes } from './names'
 import {
   distanceLabel,
   drawChosen,
@@ -65,6 +66,12 @@ const roomIn = ({ size }: Lens): Slip => ({
   y1: size.height - 4,
 })
 
+/** Where the names of parts stand that a distance would hide. */
+const namesNear = ({ evaluation, lens }: Seen, ids: readonly PartId[]): readonly Slip[] => {
+  const parts = [...new Set(ids)].map((id) => drawnPart(evaluation, id)).filter((part) => part !== undefined)
+  return wordBoxes(namesIn(parts, lens), lens)
+}
+
 /** Everything over the floor: what is chosen, its distances, the gesture, the opened finding, and the frame. */
 const drawOverlay = (ctx: CanvasLike, seen: Seen) => {
   const { lens, evaluation, selection, moved } = seen
@@ -84,7 +91,8 @@ const drawOverlay = (ctx: CanvasLike, seen: Seen) => {
   ]
   drawNorth(ctx, lens, evaluation.bay.house.northDegrees)
   drawScaleBar(ctx, lens)
-  drawLabels(ctx, labels, lens.theme, roomIn(lens))
+  const names = namesNear(seen, [...chosen, ...distances.flatMap(({ parts }) => parts)])
+  drawLabels(ctx, labels, lens.theme, roomIn(lens), names)
   drawRulers(ctx, lens, evaluation.bay.house, seen.pointer)
 }
 

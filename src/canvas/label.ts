@@ -47,13 +47,21 @@ const meets = (a: Slip, b: Slip): boolean => a.x0 < b.x1 && b.x0 < a.x1 && a.y0 
 /** Steps up and down to try, nearest first. */
 const TRIES = [0, -1, 1, -2, 2, -3, 3, -4, 4, -5, 5].map((step) => step * (SLIP_PX + BETWEEN_PX))
 
-/** Where each label goes so that none covers another; the first ones have their wish. */
-export const layLabels = (labels: readonly Label[], room: Slip): readonly Slip[] => {
+/**
+ * Where each label goes so that none covers another; the first ones have their wish. Words of the plan, `names`, are
+ * left free where there is room beside them.
+ */
+export const layLabels = (
+  labels: readonly Label[],
+  room: Slip,
+  names: readonly Slip[] = [],
+): readonly Slip[] => {
   const laid: Slip[] = []
   for (const label of labels) {
     const tries = TRIES.map((downPx) => slipAt(label, room, downPx))
-    const free = tries.find((slip) => !laid.some((other) => meets(slip, other)))
-    laid.push(free ?? slipAt(label, room, 0))
+    const free = tries.filter((slip) => !laid.some((other) => meets(slip, other)))
+    const best = free.find((slip) => !names.some((name) => meets(slip, name)))
+    laid.push(best ?? free[0] ?? slipAt(label, room, 0))
   }
   return laid
 }
@@ -76,8 +84,14 @@ const drawSlip = (ctx: CanvasLike, { words, state }: Label, slip: Slip, theme: T
   ctx.fillText(words, slip.x0 + PAD_PX + (state ? SHAPE_PX : 0), middle + 1)
 }
 
-export const drawLabels = (ctx: CanvasLike, labels: readonly Label[], theme: Theme, room: Slip): void => {
-  layLabels(labels, room).forEach((slip, index) => {
+export const drawLabels = (
+  ctx: CanvasLike,
+  labels: readonly Label[],
+  theme: Theme,
+  room: Slip,
+  names: readonly Slip[],
+): void => {
+  layLabels(labels, room, names).forEach((slip, index) => {
     const label = labels[index]
     if (label) drawSlip(ctx, label, slip, theme)
   })

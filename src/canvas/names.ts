@@ -45,6 +45,13 @@ const isOnScreen = (box: Box, { size }: Lens): boolean =>
 const isShown = ({ nearMm }: TextMark, { view }: Lens): boolean =>
   nearMm === undefined || nearMm * view.pxPerMm >= 1
 
+/** Where these words lie on the canvas, px, but for those too small to be shown. */
+export const wordBoxes = (words: readonly Mark[], lens: Lens): readonly Box[] =>
+  words
+    .filter(isText)
+    .filter((mark) => isShown(mark, lens))
+    .map((mark) => boxOf(mark, lens))
+
 /** Words in order of need that have room; each keeps the ones after it off its place. */
 export const roomyWords = (words: readonly Mark[], lens: Lens): TextMark[] => {
   const taken: Box[] = []

@@ -145,8 +145,9 @@ export const drawFinding = (ctx: CanvasLike, lens: Lens, { span, at, state }: Fi
   else strokeOutline(ctx, around(pxOf(lens, at)), ink)
 }
 
+/** What is less than nothing, such as the depth of a dig into a wire, is not for a tape: its state says enough. */
 const measuredWords = ({ measured }: Finding, { writer }: Lens): string =>
-  measured.unit === 'count' ? '' : `${quantityWords(measured, writer)} `
+  measured.unit === 'count' || measured.value < 0 ? '' : `${quantityWords(measured, writer)} `
 
 export const findingLabel = (lens: Lens, finding: Finding): Label => {
   const { x, y } = pxOf(lens, middle(boxOf(finding.span ?? [finding.at])))

@@ -86,6 +86,17 @@ describe('labels', () => {
       { seed: 11, numRuns: 300 },
     )
   })
+
+  test('step beside a name that they would cover, and lie on it only where they must', () => {
+    const words = '36" Fits'
+    const wish = { at: { x: 300, y: 200 }, words }
+    const name = { x0: 290, y0: 190, x1: 310, y1: 210 }
+    const covers = (names: readonly (typeof name)[]) =>
+      layLabels([wish], room, names).map(({ y0, y1 }) => y0 < name.y1 && name.y0 < y1)
+    expect(covers([])).toEqual([true])
+    expect(covers([name])).toEqual([false])
+    expect(covers([{ ...name, y0: 0, y1: 400 }])).toEqual([true])
+  })
 })
 
 describe('names on the plan', () => {
