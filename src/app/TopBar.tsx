@@ -14,6 +14,7 @@ import {
   Undo2,
 } from 'lucide-react'
 import type { ReactNode } from 'react'
+import { toolOf } from '../canvas/tools/index'
 import type { CutList } from '../model/cutList'
 import type { ToolId } from '../store/planner'
 import { usePlanner, usePlannerState } from '../store/react'
@@ -28,10 +29,10 @@ interface TopBarProps {
   readonly onExport: () => void
 }
 
-const tools: readonly { id: ToolId; name: string; icon: ReactNode }[] = [
-  { id: 'select', name: 'Pick and move', icon: <MousePointer2 size={18} /> },
-  { id: 'hand', name: 'Move the view', icon: <Hand size={18} /> },
-  { id: 'tape', name: 'Tape measure', icon: <Ruler size={18} /> },
+const tools: readonly { id: ToolId; icon: ReactNode }[] = [
+  { id: 'select', icon: <MousePointer2 size={18} /> },
+  { id: 'hand', icon: <Hand size={18} /> },
+  { id: 'tape', icon: <Ruler size={18} /> },
 ]
 
 function Tools() {
@@ -39,11 +40,11 @@ function Tools() {
   const tool = usePlannerState((state) => state.tool)
   return (
     <div className="frame-group" role="group" aria-label="Tools">
-      {tools.map(({ id, name, icon }) => (
+      {tools.map(({ id, icon }) => (
         <button
           key={id}
-          title={name}
-          aria-label={name}
+          title={toolOf(id).title}
+          aria-label={toolOf(id).title}
           aria-pressed={tool === id}
           onClick={() => planner.set({ tool: id, placing: undefined })}
         >

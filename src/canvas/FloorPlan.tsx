@@ -6,12 +6,14 @@ import { carriedWords } from './distances'
 import { FloorStage } from './FloorStage'
 import './floorPlan.css'
 import { createGestures, type Gestures } from './gestures'
+import { showHeld } from './keyboard'
 import { keyHelp } from './keys'
 import { movedIn } from './moved'
 import { StoryPole } from './StoryPole'
 import { toolOf } from './tools/index'
-import { showHeld, useKeys } from './useKeys'
+import { useKeys } from './useKeys'
 import { usePointing } from './usePointing'
+import { ZoomButtons } from './ZoomButtons'
 
 /** Tells the planner how large the paper is; the first time, it shows the whole house. */
 const useSize = (paper: RefObject<HTMLElement | null>) => {
@@ -85,7 +87,7 @@ export function FloorPlan() {
   const [tool, title, view] = usePlannerState((state) => [state.tool, state.layout.title, state.view])
   const cursor = useStore(gestures.shown, (shown) => shown.cursor)
   const pointing = usePointing(paper, gestures)
-  const onKeyDown = useKeys(gestures)
+  const onKeyDown = useKeys(paper, gestures)
   useSize(paper)
   usePlacing(paper, gestures)
   return (
@@ -106,6 +108,7 @@ export function FloorPlan() {
       >
         <FloorStage gestures={gestures} />
       </div>
+      <ZoomButtons />
       <p id={help} className="only-heard">
         {toolOf(tool).hint}. {keyHelp.map(({ keys, does }) => `${keys}: ${does}`).join('. ')}.
       </p>

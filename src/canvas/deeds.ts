@@ -7,6 +7,7 @@ import { panned, zoomedAt } from '../store/view'
 import { writerFor } from '../units/writer'
 import type { KeyDeed } from './keys'
 import { movedWords } from './spoken'
+import { toolOf } from './tools/index'
 
 const nudge = (planner: Planner, ids: readonly PartId[], dxMm: number, dyMm: number): string => {
   const said = moveNow(planner, ids, dxMm, dyMm)
@@ -62,13 +63,13 @@ export const perform = (planner: Planner, deed: KeyDeed): string | undefined => 
       return ''
     case 'zoom':
       zoom(planner, deed.factor)
-      return ''
+      return deed.factor > 1 ? 'Zoomed in' : 'Zoomed out'
     case 'fit':
       planner.fit()
       return 'The whole house is shown'
     case 'tool':
       planner.set({ tool: deed.tool, placing: undefined })
-      return ''
+      return toolOf(deed.tool).title
     case 'all':
       planner.select(layout.parts.map(({ id }) => id))
       return `${layout.parts.length} parts selected`

@@ -41,7 +41,8 @@ export const nudgeMm = (units: Units, isFine: boolean): number => {
 }
 
 const PAN_PX = 80
-const ZOOM = 1.25
+/** One step of the keys and of the buttons. */
+export const ZOOM = 1.25
 
 const arrowDeed = ({ x, y }: Step, { shift, ctrl }: KeyPress, units: Units): KeyDeed => {
   // The screen looks the way the arrow points, so the paper goes the other way.
@@ -85,10 +86,10 @@ export const deedOf = (press: KeyPress, units: Units): KeyDeed | undefined => {
 export const keyHelp: readonly { readonly keys: string; readonly does: string }[] = [
   {
     keys: 'Arrow keys',
-    does: 'move what is selected 1 in (10 mm); with Shift 1/16 in (1 mm); with Ctrl the paper',
+    does: 'move what is selected or in hand 1 in (10 mm); with Shift 1/16 in (1 mm); with Ctrl the paper',
   },
   { keys: '. and ,', does: 'select the next or the previous part' },
-  { keys: 'Enter', does: 'drop the part in hand' },
+  { keys: 'Enter', does: 'drop the part in hand, with Shift to keep another; hook the tape, and let it go' },
   { keys: 'Escape', does: 'stop what is under way, then let go of what is selected' },
   { keys: 'Delete', does: 'delete what is selected' },
   { keys: 'R', does: 'turn a quarter' },

@@ -1,73 +1,37 @@
-import type { KeyboardEvent } from 'react'
-import type { Planner } from '../store/planner'
+import { useEffect, type KeyboardEvent, type RefObject } from 'react'
 import { usePlanner } from '../store/react'
-import { toFloor, toScreen } from '../store/view'
-import { perform } from './deeds'
 import type { Gestures } from './gestures'
-import { deedOf, type KeyDeed } from './keys'
-import type { Pointer } from './tools/tool'
+import { answerKey, cancelled } from './keyboard'
 
-/** Where a part in hand is, for keys: under the pointer, else in the middle of the plan. */
-const heldAt = (planner: Planner): Pointer => {
-  const { pointer, view, size } = planner.store.getState()
-  const at = pointer ?? toFloor(view, { x: size.width / 2, y: size.height / 2 })
-  const px = toScreen(view, at)
-  return { at, px, shift: false, alt: false, isFree: true, isTouch: false, clicks: 1 }
-}
+/** Where Escape has a meaning of its own. */
+const OWN_ESCAPE = 'dialog, input, select, textarea'
 
-/** Shows the part in hand where the keys will move it from. */
-export const showHeld = (planner: Planner, gestures: Gestures): void => {
-  const pointer = heldAt(planner)
-  planner.set({ pointer: pointer.at })
-  gestures.move(pointer)
-}
-
-/** Keys while a part is in hand; undefined where the key is not about it. */
-const placed = (planner: Planner, gestures: Gestures, deed: KeyDeed): string | undefined => {
-  const pointer = heldAt(planner)
-  if (deed.does === 'nudge') {
-    planner.set({ pointer: { x: pointer.at.x + deed.dxMm, y: pointer.at.y + deed.dyMm } })
-    showHeld(planner, gestures)
-    return ''
-  }
-  if (deed.does !== 'drop') return undefined
-  gestures.press(pointer)
-  gestures.release(pointer)
-  return planner.store.getState().history.done.at(-1)?.label ?? ''
-}
-
-/** Escape stops the gesture, then puts down the tool, then lets go of what is chosen. */
-const cancelled = (planner: Planner, gestures: Gestures): string => {
-  const wasBusy = gestures.cancel()
-  const { tool, selection } = planner.store.getState()
-  if (tool === 'place') planner.set({ tool: 'select', placing: undefined })
-  else if (!wasBusy && tool !== 'select') planner.set({ tool: 'select' })
-  else if (!wasBusy && selection.length > 0) planner.select([])
-  return wasBusy ? 'Stopped' : ''
-}
-
-const answer = (planner: Planner, gestures: Gestures, deed: KeyDeed): string | undefined => {
-  if (deed.does === 'cancel') return cancelled(planner, gestures)
-  if (planner.store.getState().tool === 'place') {
-    const said = placed(planner, gestures, deed)
-    if (said !== undefined) return said
-  }
-  return gestures.isBusy() ? undefined : perform(planner, deed)
+/** Escape stops what is under way also where the focus lies elsewhere, as on the tool's own button. */
+const useEscape = (paper: RefObject<HTMLElement | null>, gestures: Gestures): void => {
+  const planner = usePlanner()
+  useEffect(() => {
+    const escape = ({ key, target }: globalThis.KeyboardEvent) => {
+      const isOwn =
+        target instanceof Element && (paper.current?.contains(target) || target.closest(OWN_ESCAPE))
+      if (key === 'Escape' && !isOwn) planner.say(cancelled(planner, gestures))
+    }
+    window.addEventListener('keydown', escape)
+    return () => window.removeEventListener('keydown', escape)
+  }, [paper, planner, gestures])
 }
 
 /** The keys of the focused plan; what they did is said. */
-export const useKeys = (gestures: Gestures) => {
+export const useKeys = (paper: RefObject<HTMLElement | null>, gestures: Gestures) => {
   const planner = usePlanner()
+  useEscape(paper, gestures)
   return (event: KeyboardEvent<HTMLElement>) => {
     if (event.key === ' ') event.preventDefault()
-    const press = {
+    const words = answerKey(planner, gestures, {
       key: event.key,
       shift: event.shiftKey,
       ctrl: event.ctrlKey || event.metaKey,
       alt: event.altKey,
-    }
-    const deed = deedOf(press, planner.store.getState().units)
-    const words = deed && answer(planner, gestures, deed)
+    })
     if (words === undefined) return
     event.preventDefault()
     planner.say(words)
