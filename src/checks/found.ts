@@ -1,5 +1,3 @@
-import type { Point } from '../geometry/point'
-import { type Box, middle } from '../geometry/box'
 import type { Finding, Quantity, StateWord, Subject, Term } from '../model/finding'
 import { stateWords } from '../model/finding'
 import type { PartId } from '../model/ids'
@@ -49,6 +47,3 @@ export const leastOfEach = (findings: readonly Finding[]): Finding[] => {
   }
   return [...least.values()]
 }
-
-/** The middle of a box as a place to jump to. */
-export const placeOf = (box: Box): Point => middle(box)

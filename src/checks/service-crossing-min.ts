@@ -1,4 +1,5 @@
-import { crossings } from '../geometry/polyline'
+import { drainStation } from '../geometry/drainProfile'
+import { crossings, nearestOn } from '../geometry/polyline'
 import type { Point } from '../geometry/point'
 import type { Service } from '../layout/house'
 import type { Body } from '../model/built'
@@ -20,16 +21,34 @@ const serviceNames: Readonly<Record<Service['what'], string>> = {
   other: 'buried line',
 }
 
-const placeOfCrossing = (outline: readonly Point[], service: Service): Point | undefined => {
-  const [first] = outline
-  return first && crossings([...outline, first], service.points)[0]?.at
+interface Crossing {
+  readonly at: Point
+  /** How deep is dug there, mm. */
+  readonly digMm: number
 }
 
-const findingsOf = (body: Body, service: Service, index: number): Finding[] => {
-  const at = placeOfCrossing(body.outline, service)
-  if (!at) return []
-  const digMm = -body.fromMm
-  // Earth between the deepest of the dig and the top of the line; a dig that goes past the line leaves none.
+/** A trench is as deep as its pipe lies at that place; anything else is dug to one bottom. */
+const digAt = ({ part, role, fromMm }: Body, at: Point, { levels, builtOf, site }: Bay): number => {
+  const run = role === 'trench' ? levels.drains.get(part) : undefined
+  const tube = run && builtOf.get(part)?.tubes.find((each) => each.role === 'drain')
+  if (!run || !tube) return -fromMm
+  const { alongMm } = nearestOn(tube.path, at)
+  const groundMm = site.groundAt(at.x, at.y)
+  return drainStation({ at, alongMm, groundMm }, run.high.invertMm, run).digMm
+}
+
+/** Where the edge of a dig meets a buried line, at the deepest of such places. */
+const deepestCrossing = (body: Body, service: Service, bay: Bay): Crossing | undefined => {
+  const [first] = body.outline
+  const places = first ? crossings([...body.outline, first], service.points) : []
+  return places.map(({ at }) => ({ at, digMm: digAt(body, at, bay) })).sort((a, b) => b.digMm - a.digMm)[0]
+}
+
+const findingsOf = (body: Body, service: Service, index: number, bay: Bay): Finding[] => {
+  const crossing = deepestCrossing(body, service, bay)
+  if (!crossing) return []
+  const { at, digMm } = crossing
+  // Earth between the dig and the top of the line; a dig that goes past the line leaves none.
   const clearMm = service.depthMm - digMm
   if (clearMm >= CLEAR_MM - CLOSE_MM) return []
   return [
@@ -43,18 +62,19 @@ const findingsOf = (body: Body, service: Service, index: number): Finding[] => {
       measured: lengthOf(clearMm),
       limit: lengthOf(CLEAR_MM),
       facts: { service: service.name, what: serviceNames[service.what], depthMm: service.depthMm },
-      terms: [term('Depth dug', lengthOf(digMm)), term('Depth of the line', lengthOf(service.depthMm))],
+      terms: [term('Depth dug there', lengthOf(digMm)), term('Depth of the line', lengthOf(service.depthMm))],
     }),
   ]
 }
 
 const isDug = ({ role }: Body) => role === 'trench' || role === 'pit'
 
-const check = ({ built, house }: Bay): Finding[] => {
+const check = (bay: Bay): Finding[] => {
+  const { built, house } = bay
   if (house.services.length === 0) return []
   const dug = built.flatMap((b) => b.bodies.filter(isDug))
   return house.services.flatMap((service, index) =>
-    leastOfEach(dug.flatMap((body) => findingsOf(body, service, index))),
+    leastOfEach(dug.flatMap((body) => findingsOf(body, service, index, bay))),
   )
 }
 

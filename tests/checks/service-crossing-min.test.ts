@@ -4,8 +4,8 @@ import { ruleTable } from '../support/ruleTable'
 // 12 in of earth between a dig and any buried line. Common practice, no source; call before you dig.
 
 /**
- * A 4 in drain under 3 in of cover in 2 in of sand is dug 3 + 4.215 + 2 = 9.215 in deep at its high end, and over 10 ft at
- * 1/8 in a foot 1.25 in deeper: 10.465 in.
+ * A 4 in drain under 3 in of cover in 2 in of sand is dug 3 + 4.215 + 2 = 9.215 in deep at its high end, and 60 in further
+ * on at 1/8 in a foot, where it crosses the line, 0.625 in deeper: 9.84 in.
  */
 const over = (depth: number): Sketch =>
   bay('40 x 60 ft')
@@ -25,7 +25,7 @@ const over = (depth: number): Sketch =>
 
 ruleTable('service-crossing-min', {
   passes: [
-    ['12 in and a hair under the trench', over(22.47)],
+    ['12 in and a hair under the trench', over(21.84)],
     [
       'a line that the trench does not cross',
       bay('40 x 60 ft')
@@ -46,15 +46,15 @@ ruleTable('service-crossing-min', {
   ],
   fails: [
     [
-      '22 in deep: 11.535 in under the trench',
-      over(22),
-      'Tight, 11.535 of 12',
-      'D is dug to 11-9/16" over the gas line “Gas line”, 22" deep; it wants 12". Call before you dig.',
+      '21-1/2 in deep: 11.66 in under the trench',
+      over(21.5),
+      'Tight, 11.66 of 12',
+      'D is dug to 11-11/16" over the gas line “Gas line”, 21-1/2" deep; it wants 12". Call before you dig.',
     ],
     [
       'a line in the trench itself',
       over(6),
-      'Clash, -4.465 of 12',
+      'Clash, -3.84 of 12',
       'D is dug through the gas line “Gas line”, 6" deep. Call before you dig, and have it located and moved first.',
     ],
     [
