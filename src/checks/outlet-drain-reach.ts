@@ -1,15 +1,11 @@
-import { type Box, boxOf, middle } from '../geometry/box'
-import { across, type Axis, high, low, pointOn } from '../geometry/facing'
-import { distance, type Point } from '../geometry/point'
+import { boxOf, middle } from '../geometry/box'
 import type { Join } from '../model/levels'
 import type { Finding, Mend } from '../model/finding'
 import type { Bay, BayRule } from './context'
-import { CLOSE_MM, found, lengthOf, term } from './found'
+import { drainRoute } from './drainRoute'
+import { found, lengthOf, term } from './found'
 
 const RULE = 'outlet-drain-reach'
-
-/** A drain past the outermost outlets by this much, so that the last drop is clear of the end. */
-const PAST_OUTLET_MM = 150
 
 /** Outlets of one row with no drain in reach, as one finding. */
 const orphansByRow = (joins: readonly Join[]): Map<string, Join[]> => {
@@ -21,32 +17,9 @@ const orphansByRow = (joins: readonly Join[]): Map<string, Join[]> => {
   return rows
 }
 
-/** A straight drain from past the furthest outlet to the pit's near side; none where the pit does not lie ahead on that axis. */
-const lineAlong = (axis: Axis, outlets: Box, pit: Box): readonly [Point, Point] | undefined => {
-  const side = across(axis)
-  const aside = (low(outlets, side) + high(outlets, side)) / 2
-  if (aside < low(pit, side) - CLOSE_MM || aside > high(pit, side) + CLOSE_MM) return undefined
-  const line = (fromMm: number, toMm: number) =>
-    [pointOn(axis, fromMm, aside), pointOn(axis, toMm, aside)] as const
-  if (low(pit, axis) >= high(outlets, axis) - CLOSE_MM)
-    return line(low(outlets, axis) - PAST_OUTLET_MM, low(pit, axis))
-  if (high(pit, axis) <= low(outlets, axis) + CLOSE_MM)
-    return line(high(outlets, axis) + PAST_OUTLET_MM, high(pit, axis))
-  return undefined
-}
-
-/** The shortest straight drain to a pit that all the outlets reach. */
-const layDrain = (outlets: readonly Join[], { built, settings }: Bay): Mend | undefined => {
-  const box = boxOf(outlets.map(({ at }) => at))
-  const axes = (['x', 'y'] as const).filter(
-    (axis) => high(box, across(axis)) - low(box, across(axis)) <= 2 * settings.outletReachMm,
-  )
-  const pits = built.flatMap(({ bodies }) => bodies.filter(({ role }) => role === 'pit'))
-  const [shortest] = pits
-    .flatMap(({ outline }) => axes.map((axis) => lineAlong(axis, box, boxOf(outline))))
-    .filter((line) => line !== undefined)
-    .sort((a, b) => distance(...a) - distance(...b))
-  return shortest && { kind: 'lay', what: 'drain-line', points: shortest }
+const layDrain = (outlets: readonly Join[], bay: Bay): Mend | undefined => {
+  const points = drainRoute(boxOf(outlets.map(({ at }) => at)), bay)
+  return points && { kind: 'lay', what: 'drain-line', points }
 }
 
 const findingOf = (row: string, outlets: readonly Join[], bay: Bay): Finding => {

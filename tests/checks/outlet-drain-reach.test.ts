@@ -27,7 +27,18 @@ ruleTable('outlet-drain-reach', {
     ],
   ],
   fails: [
-    ['no drain', row(), 'Backs up, 0 of 6', 'A: 4 trough outlets have no drain line to fall into.'],
+    [
+      'no drain and no pit, so that a drain is laid to where a pit has room at the far wall',
+      row(),
+      'Backs up, 0 of 6',
+      'A: 4 trough outlets have no drain line to fall into. Lay a drain line under A.',
+    ],
+    [
+      'a house too narrow for a pit beside the row',
+      bay('9 x 60 ft').row('A', [54, 100], { racks: 2 }),
+      'Backs up, 0 of 6',
+      'A: 4 trough outlets have no drain line to fall into.',
+    ],
     [
       'a drain 7 in off',
       row().drain('D', under(332)),
@@ -49,8 +60,14 @@ ruleTable('outlet-drain-reach', {
       'T: 1 trough outlets have no drain line to fall into. Lay a drain line under T.',
     ],
     [
-      'a pit that is not straight ahead',
+      'a pit that is not straight ahead, but round one corner',
       row().pit('Pit', { x: [400, 436], y: [400, 500] }),
+      'Backs up, 0 of 6',
+      'A: 4 trough outlets have no drain line to fall into. Lay a drain line under A.',
+    ],
+    [
+      'a pit under which the outlets lie, that no drain with one corner comes to',
+      row().pit('Pit', { x: [147, 183], y: [400, 500] }),
       'Backs up, 0 of 6',
       'A: 4 trough outlets have no drain line to fall into.',
     ],
