@@ -93,7 +93,7 @@ export const keyHelp: readonly { readonly keys: string; readonly does: string }[
   { keys: 'Escape', does: 'stop what is under way, then let go of what is selected' },
   { keys: 'Delete', does: 'delete what is selected' },
   { keys: 'R', does: 'turn a quarter' },
-  { keys: 'M', does: 'mirror east to west; with Shift north to south' },
+  { keys: 'M', does: 'mirror east-west; with Shift north-south' },
   { keys: 'D', does: 'copy' },
   { keys: 'L', does: 'lock in place, or unlock' },
   { keys: 'S, H, T', does: 'select, move the paper, measuring tape' },

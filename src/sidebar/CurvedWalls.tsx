@@ -39,7 +39,7 @@ function OneWall({ wall, house, units, onWall }: OneWallProps) {
         newRow={() => [farthestMm + inches(12), house.headroomMm]}
         onRows={(rows) => onWall(withProfile(wall, rows))}
       />
-      <button onClick={() => onWall(undefined)}>Take out this profile</button>
+      <button onClick={() => onWall(undefined)}>Delete this profile</button>
     </fieldset>
   )
 }

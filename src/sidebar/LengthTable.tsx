@@ -57,7 +57,7 @@ export function LengthTable(props: LengthTableProps) {
           ))}
           <button
             className="length-table-out"
-            aria-label={`Take out ${rowName.toLowerCase()} ${row + 1}`}
+            aria-label={`Delete ${rowName.toLowerCase()} ${row + 1}`}
             disabled={isDisabled || rows.length <= leastRows}
             onClick={() => setRefusal(onRows(rows.filter((_, r) => r !== row)))}
           >

@@ -23,8 +23,8 @@ export function PartActions({ parts }: { readonly parts: readonly Part[] }) {
   return (
     <div className="part-actions">
       <div className="part-actions-row" role="group" aria-label="Actions">
-        <button aria-pressed={areLocked} onClick={act(() => lockNow(planner, ids, !areLocked))}>
-          {areLocked ? <Lock {...ICON} /> : <LockOpen {...ICON} />} {areLocked ? 'Locked' : 'Lock'}
+        <button onClick={act(() => lockNow(planner, ids, !areLocked))}>
+          {areLocked ? <LockOpen {...ICON} /> : <Lock {...ICON} />} {areLocked ? 'Unlock' : 'Lock'}
         </button>
         <button disabled={areLocked} onClick={act(() => turnNow(planner, ids))}>
           <RotateCcw {...ICON} /> Turn a quarter

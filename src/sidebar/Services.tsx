@@ -39,7 +39,7 @@ function OneService({ service, units, onService }: OneServiceProps) {
         newRow={() => service.points.map(pointRow).at(-1) ?? [0, 0]}
         onRows={(rows) => onService('Buried line', { ...service, points: rows.map(pointOf) })}
       />
-      <button onClick={() => onService('Take out a buried line', undefined)}>Take out this line</button>
+      <button onClick={() => onService('Delete a buried line', undefined)}>Delete this line</button>
     </fieldset>
   )
 }

@@ -92,7 +92,7 @@ export const turnNow = (planner: Planner, ids: readonly PartId[]): string =>
 export const mirrorNow = (planner: Planner, ids: readonly PartId[], axis: 'x' | 'y'): string =>
   onLoose(planner, ids, {
     verb: 'Mirror',
-    done: axis === 'x' ? 'mirrored east to west' : 'mirrored north to south',
+    done: axis === 'x' ? 'mirrored east-west' : 'mirrored north-south',
     edit: resting(ids, (layout) => mirrorParts(layout, ids, axis)),
   })
 
