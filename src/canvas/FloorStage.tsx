@@ -43,6 +43,7 @@ export function FloorStage({ gestures }: { readonly gestures: Gestures }) {
         evaluation={evaluation}
         moved={moved}
         parts={parts.filter(({ id }) => isMoved.has(id))}
+        all={parts}
       />
     </Stage>
   )

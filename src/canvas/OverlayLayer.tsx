@@ -8,13 +8,13 @@ import type { PartId } from '../model/ids'
 import { usePlannerState } from '../store/react'
 import { drawNorth, drawScaleBar } from './compass'
 import { distancesOf } from './distances'
-import { drawnPart, type DrawnPart } from './drawnParts'
+import type { DrawnPart } from './drawnParts'
 import type { Gestures } from './gestures'
 import { handlesOf } from './hit'
 import { drawLabels, type Label, type Slip } from './label'
 import { floorTransform, type Lens } from './lens'
 import { MarksShape } from './MarksShape'
-import { namesIn, wordBoxes } from './names'
+import { nameBoxes } from './names'
 import {
   distanceLabel,
   drawChosen,
@@ -40,6 +40,8 @@ interface Seen {
   readonly overlay: Overlay
   readonly pointer: Point | undefined
   readonly finding: string | undefined
+  /** What its labels step beside. */
+  readonly names: readonly Slip[]
 }
 
 const drawGesture = (ctx: CanvasLike, { lens, overlay }: Seen) => {
@@ -66,12 +68,6 @@ const roomIn = ({ size }: Lens): Slip => ({
   y1: size.height - 4,
 })
 
-/** Where the names of parts stand that a distance would hide. */
-const namesNear = ({ evaluation, lens }: Seen, ids: readonly PartId[]): readonly Slip[] => {
-  const parts = [...new Set(ids)].map((id) => drawnPart(evaluation, id)).filter((part) => part !== undefined)
-  return wordBoxes(namesIn(parts, lens), lens)
-}
-
 /** Everything over the floor: what is chosen, its distances, the gesture, the opened finding, and the frame. */
 const drawOverlay = (ctx: CanvasLike, seen: Seen) => {
   const { lens, evaluation, selection, moved } = seen
@@ -91,8 +87,7 @@ const drawOverlay = (ctx: CanvasLike, seen: Seen) => {
   ]
   drawNorth(ctx, lens, evaluation.bay.house.northDegrees)
   drawScaleBar(ctx, lens)
-  const names = namesNear(seen, [...chosen, ...distances.flatMap(({ parts }) => parts)])
-  drawLabels(ctx, labels, lens.theme, roomIn(lens), names)
+  drawLabels(ctx, labels, lens.theme, roomIn(lens), seen.names)
   drawRulers(ctx, lens, evaluation.bay.house, seen.pointer)
 }
 
@@ -103,10 +98,12 @@ interface OverlayLayerProps {
   readonly moved: readonly PartId[]
   /** What is dragged. */
   readonly parts: readonly DrawnPart[]
+  /** Everything on the floor, for its names. */
+  readonly all: readonly DrawnPart[]
 }
 
 /** What changes with every move of the pointer, on a canvas of its own over the floor. */
-export function OverlayLayer({ lens, gestures, evaluation, moved, parts }: OverlayLayerProps) {
+export function OverlayLayer({ lens, gestures, evaluation, moved, parts, all }: OverlayLayerProps) {
   const [selection, pointer, finding] = usePlannerState((state) => [
     state.selection,
     state.pointer,
@@ -118,15 +115,16 @@ export function OverlayLayer({ lens, gestures, evaluation, moved, parts }: Overl
     held.current = lens
   }, [lens])
   const marks = useMemo(
-    () => parts.map((part) => ({ ...part, all: [...part.shapes, ...part.words] })),
+    () => parts.map((part) => ({ ...part, shown: [...part.shapes, ...part.words] })),
     [parts],
   )
-  const seen: Seen = { lens, evaluation, selection, moved, overlay, pointer, finding }
+  const names = useMemo(() => nameBoxes(all, lens), [all, lens])
+  const seen: Seen = { lens, evaluation, selection, moved, overlay, pointer, finding, names }
   return (
     <Layer listening={false}>
       <Group {...floorTransform(lens.view)}>
-        {marks.map(({ id, box, all }) => (
-          <MarksShape key={id} marks={all} box={box} lens={held} />
+        {marks.map(({ id, box, shown }) => (
+          <MarksShape key={id} marks={shown} box={box} lens={held} />
         ))}
       </Group>
       <Shape listening={false} sceneFunc={(ctx) => drawOverlay(ctx, seen)} />

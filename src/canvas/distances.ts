@@ -11,8 +11,6 @@ import { aislesAround, besideOf, widthWords } from './spoken'
 export interface Distance {
   readonly from: Point
   readonly to: Point
-  /** The parts that it lies between; one alone before a wall. */
-  readonly parts: readonly PartId[]
   /** Name of what stands across. */
   readonly beside: string
   readonly words: string
@@ -42,13 +40,12 @@ export const distancesOf = (evaluation: Evaluation, ids: readonly PartId[], writ
   oneASide(aislesAround(evaluation, ids))
     .slice(0, MOST)
     .map((aisle) => {
-      const { from, to, row, other, widthMm } = aisle
+      const { from, to, widthMm } = aisle
       const state = aisleState(aisle)
       const beside = besideOf(aisle, ids, evaluation)
       return {
         from,
         to,
-        parts: other ? [row, other] : [row],
         beside,
         words: `${widthWords(widthMm, writer)} ${state}`,
         state,

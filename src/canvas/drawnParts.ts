@@ -30,12 +30,6 @@ const drawnOf = rememberEach<readonly Mark[], Built, DrawnPart>((marks, built) =
 /** Racks come first, so that what is buried under them still shows as the hidden line it is. */
 const rank = ({ rack }: Built): number => (rack ? 0 : 1)
 
-/** One part as it is drawn; undefined where there is none of that name. */
-export const drawnPart = ({ bay, marksOf }: Evaluation, id: PartId): DrawnPart | undefined => {
-  const [marks, built] = [marksOf.get(id), bay.builtOf.get(id)]
-  return marks && built && drawnOf(marks, built)
-}
-
 /** Every part in the order of drawing; the same object for as long as neither its marks nor its place change. */
 export const drawnParts = ({ bay, marksOf }: Evaluation): readonly DrawnPart[] =>
   bay.built

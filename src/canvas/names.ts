@@ -45,13 +45,6 @@ const isOnScreen = (box: Box, { size }: Lens): boolean =>
 const isShown = ({ nearMm }: TextMark, { view }: Lens): boolean =>
   nearMm === undefined || nearMm * view.pxPerMm >= 1
 
-/** Where these words lie on the canvas, px, but for those too small to be shown. */
-export const wordBoxes = (words: readonly Mark[], lens: Lens): readonly Box[] =>
-  words
-    .filter(isText)
-    .filter((mark) => isShown(mark, lens))
-    .map((mark) => boxOf(mark, lens))
-
 /** Words in order of need that have room; each keeps the ones after it off its place. */
 export const roomyWords = (words: readonly Mark[], lens: Lens): TextMark[] => {
   const taken: Box[] = []
@@ -67,3 +60,7 @@ export const roomyWords = (words: readonly Mark[], lens: Lens): TextMark[] => {
 /** The names of all parts that are large enough to bear one, in the order of the parts. */
 export const namesIn = (parts: readonly DrawnPart[], lens: Lens): readonly Mark[] =>
   parts.filter((part) => isLargeEnough(part, lens)).flatMap(({ words }) => words)
+
+/** Where the names of parts stand on the canvas, px. */
+export const nameBoxes = (parts: readonly DrawnPart[], lens: Lens): readonly Box[] =>
+  roomyWords(namesIn(parts, lens), lens).map((mark) => boxOf(mark, lens))
