@@ -37,7 +37,10 @@ export function WarningCard({ rule, finding, words, isChosen }: WarningCardProps
       </p>
       {mend && (
         <button className="warning-mend" onClick={() => mendNow(planner, finding, mend, words)}>
-          <Wrench {...ICON} /> <Said words={mendWords(mend, finding, words)} />
+          <Wrench {...ICON} />{' '}
+          <span>
+            <Said words={mendWords(mend, finding, words)} />
+          </span>
         </button>
       )}
       <div className="warning-does">

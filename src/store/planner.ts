@@ -102,6 +102,12 @@ const present = (selection: readonly PartId[], layout: Layout): readonly PartId[
   return selection.every((id) => ids.has(id)) ? selection : selection.filter((id) => ids.has(id))
 }
 
+/** Whether the opened finding names one of these parts; who turns to another part is done with it. */
+const isAbout = ({ evaluation, finding }: PlannerState, parts: readonly PartId[]): boolean =>
+  evaluation.findings.some(
+    ({ key, parts: named }) => key === finding && named.some((id) => parts.includes(id)),
+  )
+
 /** The planner's one store. It runs without a page: screens are thin readers of it. */
 export const createPlanner = (layout: Layout): Planner => {
   const store = createStore<PlannerState>(() => ({
@@ -171,7 +177,11 @@ export const createPlanner = (layout: Layout): Planner => {
         revision: get().revision + 1,
         openings: get().openings + 1,
       }),
-    select: (parts) => set({ selection: present(parts, get().layout) }),
+    select: (parts) =>
+      set((state) => ({
+        selection: present(parts, state.layout),
+        finding: isAbout(state, parts) ? state.finding : undefined,
+      })),
     say,
     set,
     fit: () => set({ view: fitTo(get().layout, get().size) }),

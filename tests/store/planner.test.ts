@@ -23,6 +23,20 @@ describe('planner', () => {
     expect(planner.store.getState().layout).not.toEqual(before)
   })
 
+  test('an opened finding stays open while one of its parts is selected, and no longer', () => {
+    const planner = createPlanner(firstTry())
+    const { evaluation, layout } = planner.store.getState()
+    const { key, parts } = evaluation.findings.find((finding) => finding.parts.length > 0)!
+    const other = layout.parts.find(({ id }) => !parts.includes(id))!
+    const openAfter = (selected: readonly string[]) => {
+      planner.set({ finding: key })
+      planner.select(selected)
+      return planner.store.getState().finding
+    }
+    expect([openAfter(parts), openAfter([parts[0]!, other.id])]).toEqual([key, key])
+    expect([openAfter([other.id]), openAfter([])]).toEqual([undefined, undefined])
+  })
+
   test('a preview is evaluated and never kept', () => {
     const planner = createPlanner(firstTry())
     const { layout, evaluation } = planner.store.getState()
