@@ -38,7 +38,9 @@ const kept = (middle: number, size: number, low: number, high: number): number =
 const slipAt = (label: Label, room: Slip, downPx: number): Slip => {
   const width = widthOf(label)
   const x = kept(label.at.x, width, room.x0, room.x1)
-  const y = kept(label.at.y + downPx, SLIP_PX, room.y0, room.y1)
+  // Kept in the room before it steps: else all steps of a label from beyond the edge would end on the same place.
+  const wish = kept(label.at.y, SLIP_PX, room.y0, room.y1)
+  const y = kept(wish + downPx, SLIP_PX, room.y0, room.y1)
   return { x0: x - width / 2, x1: x + width / 2, y0: y - SLIP_PX / 2, y1: y + SLIP_PX / 2 }
 }
 

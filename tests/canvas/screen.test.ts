@@ -87,6 +87,14 @@ describe('labels', () => {
     )
   })
 
+  test('from beyond the edge step beside a name at the edge', () => {
+    const wish = { at: { x: 300, y: -900 }, words: '36" Fits' }
+    const name = { x0: 290, y0: 0, x1: 310, y1: 15 }
+    const [slip] = layLabels([wish], room, [name])
+    expect(slip!.y0).toBeGreaterThanOrEqual(name.y1)
+    expect(slip!.y1).toBeLessThan(60)
+  })
+
   test('step beside a name that they would cover, and lie on it only where they must', () => {
     const words = '36" Fits'
     const wish = { at: { x: 300, y: 200 }, words }
