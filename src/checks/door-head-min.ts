@@ -4,6 +4,7 @@ import type { Body } from '../model/built'
 import type { Finding } from '../model/finding'
 import { inches } from '../units/length'
 import type { Bay, BayRule } from './context'
+import { doorsOf } from './doors'
 import { CLOSE_MM, found, lengthOf, stateFor, term } from './found'
 import { rowBoxes, type Standing } from './standing'
 
@@ -67,7 +68,7 @@ export const doorHeadMin: BayRule = {
   mending: 'Move the row away from the door.',
   check: (bay) => {
     const rows = rowBoxes(bay.built)
-    const doors = bay.built.flatMap(({ bodies }) => bodies.filter(({ role }) => role === 'door'))
+    const doors = doorsOf(bay.built).filter(({ role }) => role === 'door')
     return doors.flatMap((door) => findingsOf(door, rows, bay))
   },
   say: ({ parts, measured, limit }, { onTape, name }) =>

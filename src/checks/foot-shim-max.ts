@@ -1,5 +1,6 @@
 import type { Finding } from '../model/finding'
 import type { Foot } from '../model/levels'
+import { rememberEach } from '../model/remember'
 import { inches } from '../units/length'
 import type { BayRule } from './context'
 import { found, inFeet, lengthOf, term } from './found'
@@ -16,11 +17,15 @@ const REFUSED_OVER_MM = inches(4)
 const STACKED_MM = inches(1 / 32)
 
 /** The foot with the most under it; the first of equals. */
-const tallest = (feet: readonly Foot[]): Foot | undefined =>
-  feet.reduce<Foot | undefined>((most, foot) => (most && most.shimMm >= foot.shimMm ? most : foot), undefined)
+const tallestOf = rememberEach<readonly Foot[], null, Foot | undefined>((feet) =>
+  feet.reduce<Foot | undefined>(
+    (most, foot) => (most && most.shimMm >= foot.shimMm ? most : foot),
+    undefined,
+  ),
+)
 
 const findingsOf = (part: string, feet: readonly Foot[], datumMm: number): Finding[] => {
-  const worst = tallest(feet)
+  const worst = tallestOf(feet, null)
   if (!worst || worst.shimMm <= BLOCK_OVER_MM + STACKED_MM) return []
   const isRefused = worst.shimMm > REFUSED_OVER_MM + STACKED_MM
   return [

@@ -4,7 +4,7 @@ import type { Point } from '../geometry/point'
 import { sides, wallAhead } from '../geometry/wallAhead'
 import type { Built } from '../model/built'
 import type { PartId } from '../model/ids'
-import { rememberEach } from '../model/remember'
+import { rememberEach, rememberLast } from '../model/remember'
 import { inches } from '../units/length'
 import { solidsOf } from './solids'
 
@@ -30,12 +30,10 @@ const rowBoxOf = rememberEach<Built, null, Standing | undefined>((built) => {
   return solids && { part: built.part, box: solids.box }
 })
 
-/** Each row as the box of its widest parts: leaves, bars, runners, foot plates. */
-export const rowBoxes = (built: readonly Built[]): Standing[] =>
-  built.flatMap((b) => {
-    const row = rowBoxOf(b, null)
-    return row ? [row] : []
-  })
+/** Each row as the box of its widest parts: leaves, bars, runners, foot plates. Asked by many rules in one evaluation. */
+export const rowBoxes = rememberLast((built: readonly Built[]): readonly Standing[] =>
+  built.flatMap((b) => rowBoxOf(b, null) ?? []),
+)
 
 const toWallMm = (box: Box, outline: readonly Point[]): number =>
   Math.min(...sides.map(([axis, sign]) => Math.abs(wallAhead(box, outline, axis, sign)?.gapMm ?? Infinity)))

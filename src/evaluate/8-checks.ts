@@ -16,9 +16,13 @@ const partFindings = rememberEach<Built, Settings, readonly Finding[]>((built, s
   partRules.flatMap((rule) => rule.check(built, settings)),
 )
 
+/** What must be mended, then what must be looked at, each in the order of the rules. */
+const worstFirst = (findings: readonly Finding[]): Finding[] =>
+  [2, 1].flatMap((rank) => findings.filter((finding) => rankOf(finding) === rank))
+
 /** Step 8: every rule over the bay; what must be mended comes first. */
 export const check = (bay: Bay): readonly Finding[] =>
-  [
+  worstFirst([
     ...bay.built.flatMap((built) => partFindings(built, bay.settings)),
     ...bayRules.flatMap((rule) => rule.check(bay)).map((finding) => withSoundMend(finding, bay)),
-  ].sort((a, b) => rankOf(b) - rankOf(a))
+  ])

@@ -1,12 +1,14 @@
 import { obstacleThings, rowBoxes } from '../checks/standing'
 import type { CartReach } from '../checks/context'
+import { doorsOf } from '../checks/doors'
 import { EXIT_ACCESS_MM } from '../checks/exitAccess'
 import { boxOf, type Box } from '../geometry/box'
 import { type Heading, turnHeading } from '../geometry/motion'
 import { widestPassage } from '../geometry/passage'
 import type { Point } from '../geometry/point'
-import type { BodyRole, Built } from '../model/built'
+import type { Body, Built } from '../model/built'
 import type { PartId } from '../model/ids'
+import { rememberEach } from '../model/remember'
 
 interface Side {
   readonly from: Point
@@ -28,8 +30,11 @@ const sideOf = ({ x0, y0, x1, y1 }: Box, facing: Heading): Side => {
   }
 }
 
-const boxesOf = (built: readonly Built[], role: BodyRole): Box[] =>
-  built.flatMap((b) => b.bodies.filter((body) => body.role === role).map(({ outline }) => boxOf(outline)))
+const pitsIn = rememberEach<Built, null, readonly Box[]>(({ bodies }) =>
+  bodies.filter(({ role }) => role === 'pit').map(({ outline }) => boxOf(outline)),
+)
+
+const boxesOf = (doors: readonly Body[]): Box[] => doors.map(({ outline }) => boxOf(outline))
 
 /** Left and right of a row, seen along it, and its start and end where they are asked for. */
 const sidesOf = (box: Box, left: Heading, areEndsAsked: boolean): Side[] =>
@@ -66,13 +71,14 @@ export const cartReach = (
 ): ReadonlyMap<PartId, CartReach> => {
   const rows = rowBoxes(built)
   const things = obstacleThings(built, outline)
-  const blocks = [...[...rows, ...things].map(({ box }) => box), ...boxesOf(built, 'pit')]
+  const blocks = [...[...rows, ...things].map(({ box }) => box), ...built.flatMap((b) => pitsIn(b, null))]
   const leftOf = new Map(built.map((b) => [b.part, b.rack?.leftFace.facing ?? 180]))
   const sides = rows.flatMap(({ part, box }) => sidesOf(box, leftOf.get(part) ?? 180, areEndsAsked))
   const ways: Ways = (doors) => widestPassage({ blocks, outline }, doors, sides)
 
-  const forCarts = boxesOf(built, 'door')
-  const all = [...forCarts, ...boxesOf(built, 'person-door')]
+  const doors = doorsOf(built)
+  const forCarts = boxesOf(doors.filter(({ role }) => role === 'door'))
+  const all = boxesOf(doors)
   const isAll = forCarts.length === 0 || forCarts.length === all.length
   const cart = ways(isAll ? all : forCarts)
   const each = areEndsAsked ? 4 : 2
