@@ -11,7 +11,7 @@ import { kindOf } from '../parts/index'
 
 /** What is under the pointer, from our own index over the bodies: Konva is never asked. */
 export interface HitIndex {
-  /** The part at a place, or within `reachMm` of it; the smallest thing wins, so that nothing hides under a row. */
+  /** The part at a place, or the nearest within `reachMm` of it; of several at one place the smallest, so that nothing hides under a row. */
   readonly at: (p: Point, reachMm: number) => PartId | undefined
   /** Parts that stand wholly inside a box, in the order of the layout. */
   readonly within: (box: Box) => readonly PartId[]
@@ -40,22 +40,31 @@ const extentOf = (targets: readonly Target[]): Box | undefined => {
   return solid.length > 0 ? solid.map(({ box }) => box).reduce(joined) : undefined
 }
 
-const isNear = ({ body }: Target, p: Point, reachMm: number): boolean =>
-  isInside(body.outline, p) || outlineDistance(body.outline, p).gapMm <= reachMm
+/** How far a place is from a target, mm; 0 within it. */
+const gapTo = ({ body }: Target, p: Point): number =>
+  isInside(body.outline, p) ? 0 : outlineDistance(body.outline, p).gapMm
 
-/** Solid before cleared, then small before large. */
-const isBefore = (a: Target, b: Target): boolean => {
-  const clearing = Number(isClearing(a.body.role)) - Number(isClearing(b.body.role))
-  return clearing === 0 ? a.areaMm2 < b.areaMm2 : clearing < 0
+interface Found {
+  readonly target: Target
+  readonly gapMm: number
+}
+
+/** Solid before cleared, then what is nearer, then of all that lie under the place the smallest. */
+const isBefore = (a: Found, b: Found): boolean => {
+  const clearing = Number(isClearing(a.target.body.role)) - Number(isClearing(b.target.body.role))
+  if (clearing !== 0) return clearing < 0
+  return a.gapMm === b.gapMm ? a.target.areaMm2 < b.target.areaMm2 : a.gapMm < b.gapMm
 }
 
 const best = (targets: readonly Target[], index: BoxIndex, p: Point, reachMm: number): Target | undefined => {
-  let found: Target | undefined
+  let found: Found | undefined
   for (const number of index.search(grown({ x0: p.x, y0: p.y, x1: p.x, y1: p.y }, reachMm))) {
     const target = targets[number]
-    if (target && (!found || isBefore(target, found)) && isNear(target, p, reachMm)) found = target
+    if (!target) continue
+    const candidate = { target, gapMm: gapTo(target, p) }
+    if (candidate.gapMm <= reachMm && (!found || isBefore(candidate, found))) found = candidate
   }
-  return found
+  return found?.target
 }
 
 const holdsBox = (outer: Box, inner: Box): boolean =>

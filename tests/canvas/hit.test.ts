@@ -38,6 +38,23 @@ describe('what is under the pointer', () => {
     expect(hit(200, 207, 3)).toBe('drain-line-1')
   })
 
+  test('is what it points at before any smaller thing nearby, and else the nearest', () => {
+    // On the drain, with the much smaller post in reach; then between the two.
+    const { bay: built } = evaluate(
+      bay('40 x 60 ft')
+        .drain('Drain', [
+          [40, 200],
+          [300, 200],
+        ])
+        .post('Post', [180, 212])
+        .layout(),
+    )
+    const nearest = (y: number) => hitIndexOf(built.built, null).at(at(180, y), inches(12))
+    expect(nearest(200)).toBe('drain-line-1')
+    expect(nearest(204)).toBe('drain-line-1')
+    expect(nearest(209)).toBe('obstacle-1')
+  })
+
   test('is floor that is kept clear only where nothing stands on it', () => {
     expect(hit(320, 415)).toBe('obstacle-2')
     const covered = evaluate(
