@@ -22,6 +22,13 @@ export const quantityWords = ({ value, unit, isInFeet }: Quantity, writer: Write
 const listed = (names: readonly string[]): string =>
   names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`
 
+/**
+ * Words that tell what was measured from its limit: to the step that the crew uses, or, where both would read 914 mm, as
+ * exactly as anybody types.
+ */
+export const tellingWords = ({ measured, limit }: Finding, words: Words): Words =>
+  quantityWords(measured, words) === quantityWords(limit, words) ? { ...words, ...words.exact() } : words
+
 /** How far a thing goes by the compass: `8" north and 2" east`. */
 export const shiftWords = (dxMm: number, dyMm: number, { onTape }: Writer): string =>
   [
@@ -66,6 +73,7 @@ const setWords = ({ part, field, value }: Mend & { kind: 'set' }, { name, length
 
 /** What is wrong, by how much, and what would mend it. */
 export const sentence = (finding: Finding, words: Words): string => {
-  const wrong = ruleOf(finding.rule).say(finding, words)
-  return finding.mend ? `${wrong} ${mendWords(finding.mend, finding, words)}.` : wrong
+  const telling = tellingWords(finding, words)
+  const wrong = ruleOf(finding.rule).say(finding, telling)
+  return finding.mend ? `${wrong} ${mendWords(finding.mend, finding, telling)}.` : wrong
 }

@@ -1,5 +1,6 @@
 import type { Words } from '../checks/context'
 import { ruleOf } from '../checks/index'
+import { tellingWords } from '../checks/words'
 import { unaccept } from '../layout/bayEdits'
 import { type Finding, rankOf } from '../model/finding'
 import { usePlanner } from '../store/react'
@@ -28,7 +29,7 @@ export function AcceptedWarnings({ accepted, words }: AcceptedWarningsProps) {
             <li key={finding.key} className="warning">
               <p>
                 <StateMark word={finding.state} rank={rankOf(finding)} />{' '}
-                <Said words={ruleOf(finding.rule).say(finding, words)} />
+                <Said words={ruleOf(finding.rule).say(finding, tellingWords(finding, words))} />
               </p>
               <blockquote>
                 {reason}

@@ -1,7 +1,7 @@
 import { Calculator, Check, LocateFixed, Wrench } from 'lucide-react'
 import { useEffect, useRef, useState } from 'react'
 import type { Rule, Words } from '../checks/context'
-import { mendWords } from '../checks/words'
+import { mendWords, tellingWords } from '../checks/words'
 import { type Finding, rankOf } from '../model/finding'
 import { usePlanner } from '../store/react'
 import { AcceptForm } from './AcceptForm'
@@ -20,7 +20,8 @@ interface WarningCardProps {
 }
 
 /** One finding: what is wrong and by how much, where it is, what would mend it, and how the program knows. */
-export function WarningCard({ rule, finding, words, isChosen }: WarningCardProps) {
+export function WarningCard({ rule, finding, words: given, isChosen }: WarningCardProps) {
+  const words = tellingWords(finding, given)
   const planner = usePlanner()
   const card = useRef<HTMLLIElement>(null)
   const [opened, setOpened] = useState<'acceptance' | 'arithmetic'>()

@@ -1,5 +1,5 @@
 import type { Units } from './length'
-import { atSaw, type Precision } from './precision'
+import { asTyped, atSaw, type Precision } from './precision'
 import { writeFall } from './writeFall'
 import { writeLength, writeOnTape } from './writeLength'
 
@@ -11,6 +11,8 @@ export interface Writer {
   readonly onTape: (mm: number) => string
   /** A fall in mm per metre: `1/8 in/ft` or `10.4 mm/m`. */
   readonly fall: (mmPerM: number) => string
+  /** The same units as typed, for the few numbers that the crew's step would make alike. */
+  readonly exact: () => Writer
 }
 
 /** The writer of a reader's units, to the precision that the work can use. */
@@ -18,4 +20,5 @@ export const writerFor = (units: Units, precision: Precision = atSaw): Writer =>
   length: (mm) => writeLength(mm, units, precision),
   onTape: (mm) => writeOnTape(mm, units, precision),
   fall: (mmPerM) => writeFall(mmPerM, units),
+  exact: () => writerFor(units, asTyped),
 })
