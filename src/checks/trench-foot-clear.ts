@@ -1,6 +1,6 @@
 import { grown, overlaps } from '../geometry/box'
 import { gapBetween } from '../geometry/polygon'
-import type { BodyRole, Built } from '../model/built'
+import type { Built } from '../model/built'
 import type { Finding } from '../model/finding'
 import { rememberEach } from '../model/remember'
 import { inches } from '../units/length'
@@ -10,71 +10,74 @@ import { type Solid, type Solids, solidsOf } from './solids'
 
 const RULE = 'trench-foot-clear'
 
-/** Undisturbed ground left between a trench and a foot plate. Common practice, no source. */
+/** Undisturbed ground left between a dig and a foot plate. Common practice, no source. */
 const CLEAR_MM = inches(3)
 
-const make = (role: BodyRole) =>
-  rememberEach<Built, null, Solids | undefined>((built) => solidsOf(built, [role]))
+const feetOf = rememberEach<Built, null, Solids | undefined>((built) => solidsOf(built, ['foot']))
 
-const feetOf = make('foot')
-const trenchesOf = make('trench')
+/** Trenches and pits; a line over the floor and a tote that stands on it are not dug. */
+const digsOf = rememberEach<Built, null, readonly Solid[]>(
+  (built) => solidsOf(built, ['trench', 'pit'])?.all.filter(({ body }) => body.fromMm < 0) ?? [],
+)
 
 interface Near {
   readonly gapMm: number
   readonly foot: Solid
 }
 
-/** The foot of a part that a trench comes nearest to, if any is too near. */
-const nearestFoot = (trench: Solid, feet: Solids): Near | undefined => {
-  const zone = grown(trench.box, CLEAR_MM)
+/** The foot of a part that a dig comes nearest to, if any is too near. */
+const nearestFoot = (dig: Solid, feet: Solids): Near | undefined => {
+  const zone = grown(dig.box, CLEAR_MM)
   if (!overlaps(zone, feet.box)) return undefined
   let nearest: Near | undefined
   for (const foot of feet.all) {
     if (!overlaps(foot.box, zone)) continue
-    const { gapMm } = gapBetween(foot.body.outline, trench.body.outline)
+    const { gapMm } = gapBetween(foot.body.outline, dig.body.outline)
     if (gapMm < CLEAR_MM - CLOSE_MM && (!nearest || gapMm < nearest.gapMm)) nearest = { gapMm, foot }
   }
   return nearest
 }
 
-const findingOf = (built: Built, trench: Solid, near: Near): Finding =>
+const findingOf = (built: Built, dig: Solid, near: Near): Finding =>
   found({
     rule: RULE,
     subject: 'fit',
     state: stateFor('fit', near.gapMm, CLEAR_MM, 0),
-    parts: [built.part, trench.body.part],
+    parts: [built.part, dig.body.part],
     at: { x: (near.foot.box.x0 + near.foot.box.x1) / 2, y: (near.foot.box.y0 + near.foot.box.y1) / 2 },
     measured: lengthOf(near.gapMm),
     limit: lengthOf(CLEAR_MM),
+    facts: { dug: dig.body.role },
   })
 
 const check = ({ built }: Bay): Finding[] => {
-  const trenches = built.flatMap((b) => trenchesOf(b, null)?.all ?? [])
+  const digs = built.flatMap((b) => digsOf(b, null))
   return built.flatMap((b) => {
     const feet = feetOf(b, null)
     if (!feet) return []
     return leastOfEach(
-      trenches.flatMap((trench) => {
-        const near = nearestFoot(trench, feet)
-        return near ? [findingOf(b, trench, near)] : []
+      digs.flatMap((dig) => {
+        const near = nearestFoot(dig, feet)
+        return near ? [findingOf(b, dig, near)] : []
       }),
     )
   })
 }
 
-/** No trench under a foot plate, nor so near that the ground beside it gives. */
+/** No trench or pit under a foot plate, nor so near that the ground beside it gives. */
 export const trenchFootClear: BayRule = {
   over: 'bay',
   id: RULE,
-  title: 'Trench and foot plates',
-  limit: '3 in of undisturbed ground between a trench and a foot plate',
+  title: 'Trenches, pits and foot plates',
+  limit: '3 in of undisturbed ground between a trench or a pit and a foot plate',
   source: 'Common practice, no source',
-  mending: 'Move the drain line to the middle of a riser bay, or the row along it.',
+  mending: 'Move the drain line to the middle of a riser bay, or the row along it; a pit clear of the row.',
   check,
-  say: ({ parts, measured, limit }, { onTape, name }) => {
-    const [row = '', drain = ''] = parts
+  say: ({ parts, measured, limit, facts }, { onTape, name }) => {
+    const [row = '', part = ''] = parts
+    const dig = facts['dug'] === 'pit' ? name(part) : `The trench of ${name(part)}`
     return measured.value > 0
-      ? `The trench of ${name(drain)} passes ${onTape(measured.value)} from a foot plate of ${name(row)}; it wants ${onTape(limit.value)}.`
-      : `The trench of ${name(drain)} runs under a foot plate of ${name(row)}.`
+      ? `${dig} passes ${onTape(measured.value)} from a foot plate of ${name(row)}; it wants ${onTape(limit.value)}.`
+      : `${dig} runs under a foot plate of ${name(row)}.`
   },
 }

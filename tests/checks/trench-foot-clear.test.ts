@@ -19,6 +19,11 @@ const trenchAt = (y: number, values = {}): Sketch =>
       values,
     )
 
+const pitFrom = (x: number, values = {}): Sketch =>
+  bay('40 x 60 ft')
+    .row('A', [165, 100])
+    .pit('Pit', { x: [x, x + 36], y: [150, 264] }, values)
+
 ruleTable('trench-foot-clear', {
   passes: [
     ['a trench in the middle of a riser bay: 15 - 4 - 5 = 6 in', trenchAt(175)],
@@ -33,6 +38,9 @@ ruleTable('trench-foot-clear', {
           [100, 400],
         ]),
     ],
+    // The plate at x = 185 reaches 8 in across the row, to 193.
+    ['a pit 3 in from the plates', pitFrom(196)],
+    ['a tote that stands on the floor over them', pitFrom(180, { bottom: 1 })],
   ],
   fails: [
     [
@@ -47,6 +55,13 @@ ruleTable('trench-foot-clear', {
       'Clash, -9 of 3',
       'The trench of D runs under a foot plate of A.',
     ],
+    [
+      'a pit 1 in from the plates',
+      pitFrom(194),
+      'Tight, 1 of 3',
+      'Pit passes 1" from a foot plate of A; it wants 3".',
+    ],
+    ['a pit under a plate', pitFrom(190), 'Clash, -3 of 3', 'Pit runs under a foot plate of A.'],
     [
       'a line whose second leg comes nearest',
       bay('40 x 60 ft')
