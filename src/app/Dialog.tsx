@@ -17,10 +17,13 @@ export function Dialog({ title, onClose, children }: DialogProps) {
       className="sheet-dialog"
       aria-label={title}
       onClose={onClose}
-      onClick={(event) => event.target === sheet.current && onClose()}
+      // The press, not the click: text that is selected to beyond the edge ends in a click out there.
+      onPointerDown={(event) => event.target === sheet.current && onClose()}
     >
-      <h2>{title}</h2>
-      {children}
+      <div className="sheet-dialog-sheet">
+        <h2>{title}</h2>
+        {children}
+      </div>
     </dialog>
   )
 }
