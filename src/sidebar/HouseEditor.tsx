@@ -7,7 +7,15 @@ import { CurvedWalls } from './CurvedWalls'
 import { fieldList } from './fieldList'
 import { fieldText, fieldWriter, readField, readLength } from './fieldText'
 import { Fold } from './Fold'
-import { pointOf, pointRow, rectangleOf, spotLevelRows, withRectangle, withSpotLevels } from './houseRows'
+import {
+  cornerAfter,
+  pointOf,
+  pointRow,
+  rectangleOf,
+  spotLevelRows,
+  withRectangle,
+  withSpotLevels,
+} from './houseRows'
 import type { HouseProps } from './houseProps'
 import { LengthTable } from './LengthTable'
 import { SchemaField } from './SchemaField'
@@ -56,22 +64,20 @@ function North({ house, units, onHouse }: HouseProps) {
 }
 
 function Outline({ house, units, onHouse }: HouseProps) {
+  const { outline } = house
+  const after = (corner: number) => pointRow(cornerAfter(outline, corner))
   return (
     <LengthTable
       rowName="Corner"
       columns={['East', 'North']}
-      rows={house.outline.map(pointRow)}
+      rows={outline.map(pointRow)}
       units={units}
       leastRows={3}
-      newRow={() => pointRow(middleOfLastWall(house))}
+      newRow={() => after(outline.length - 1)}
+      rowAfter={after}
       onRows={(rows) => onHouse('Outline of the house', { ...house, outline: rows.map(pointOf) })}
     />
   )
-}
-
-const middleOfLastWall = ({ outline }: House) => {
-  const [first, last] = [outline[0], outline.at(-1)]
-  return first && last ? { x: (first.x + last.x) / 2, y: (first.y + last.y) / 2 } : { x: 0, y: 0 }
 }
 
 function SpotLevels({ house, units, onHouse }: HouseProps) {

@@ -14,8 +14,10 @@ interface LengthTableProps {
   readonly units: Units
   /** Takes the rows as changed; a refusal comes back as its sentence. */
   readonly onRows: (rows: readonly LengthRow[]) => string | undefined
-  /** The row that a press adds at the end; without it none can be added. */
+  /** The row that a press adds at the end. */
   readonly newRow: () => LengthRow
+  /** The row that a press puts in after another, counted from 0; without it rows come at the end only. */
+  readonly rowAfter?: (row: number) => LengthRow
   readonly leastRows: number
   readonly isDisabled?: boolean
 }
@@ -25,21 +27,26 @@ const withCell = (rows: readonly LengthRow[], row: number, column: number, mm: n
 
 /** A table of typed lengths: corners, points, levels. */
 export function LengthTable(props: LengthTableProps) {
-  const { rowName, columns, rows, units, onRows, newRow, leastRows, isDisabled = false } = props
+  const { rowName, columns, rows, units, onRows, newRow, rowAfter, leastRows, isDisabled = false } = props
   const [refusal, setRefusal] = useState<string>()
   const { length } = fieldWriter(units)
+  const name = rowName.toLowerCase()
   const take = (row: number, column: number) => (text: string) => {
     const read = readLength(text, units)
     return read.ok ? onRows(withCell(rows, row, column, Number(read.value))) : read.sentence
   }
   return (
-    <div className="length-table" style={{ gridTemplateColumns: `auto repeat(${columns.length}, 1fr) auto` }}>
+    <div
+      className="length-table"
+      style={{ gridTemplateColumns: `auto repeat(${columns.length}, 1fr) auto auto` }}
+    >
       <span />
       {columns.map((column) => (
         <span key={column} className="length-table-head" aria-hidden="true">
           {column}
         </span>
       ))}
+      <span />
       <span />
       {rows.map((cells, row) => (
         // Rows have no name but their place: a changed order is a changed table.
@@ -55,9 +62,22 @@ export function LengthTable(props: LengthTableProps) {
               onTyped={take(row, index)}
             />
           ))}
+          {rowAfter ? (
+            <button
+              className="length-table-one"
+              aria-label={`Put in a ${name} after ${row + 1}`}
+              title={`Put in a ${name} after ${row + 1}`}
+              disabled={isDisabled}
+              onClick={() => setRefusal(onRows(rows.toSpliced(row + 1, 0, rowAfter(row))))}
+            >
+              <Plus size={14} aria-hidden="true" />
+            </button>
+          ) : (
+            <span />
+          )}
           <button
-            className="length-table-out"
-            aria-label={`Delete ${rowName.toLowerCase()} ${row + 1}`}
+            className="length-table-one"
+            aria-label={`Delete ${name} ${row + 1}`}
             disabled={isDisabled || rows.length <= leastRows}
             onClick={() => setRefusal(onRows(rows.filter((_, r) => r !== row)))}
           >
@@ -70,7 +90,7 @@ export function LengthTable(props: LengthTableProps) {
         disabled={isDisabled}
         onClick={() => setRefusal(onRows([...rows, newRow()]))}
       >
-        <Plus size={14} aria-hidden="true" /> Add {rowName.toLowerCase()}
+        <Plus size={14} aria-hidden="true" /> Add {name}
       </button>
       {refusal && (
         <p role="alert" className="field-refused">

@@ -1,10 +1,9 @@
-import type { Point } from '../geometry/point'
 import type { Part } from '../layout/schema'
 import type { Units } from '../units/length'
 import { ChoiceField } from './ChoiceField'
 import { fieldWriter, readLength } from './fieldText'
 import { Fold } from './Fold'
-import { pointOf, pointRow } from './houseRows'
+import { pointAfter, pointOf, pointRow } from './houseRows'
 import { LengthTable } from './LengthTable'
 import { placeNote, ways } from './placeWords'
 import { TypedField } from './TypedField'
@@ -17,13 +16,6 @@ interface PlaceFieldsProps {
 
 type Standing = Exclude<Part, { readonly points: unknown }>
 type Run = Extract<Part, { readonly points: unknown }>
-
-/** A run of points grows at its end, a step beyond the last. */
-const nextPoint = (points: readonly Point[]): Point => {
-  const [before, last] = [points.at(-2), points.at(-1)]
-  if (!before || !last) return { x: 0, y: 0 }
-  return { x: last.x + (last.x - before.x) / 2, y: last.y + (last.y - before.y) / 2 }
-}
 
 function StandingPlace({ part, units, onValue }: PlaceFieldsProps & { readonly part: Standing }) {
   const { at, locked } = part
@@ -61,6 +53,7 @@ function StandingPlace({ part, units, onValue }: PlaceFieldsProps & { readonly p
 
 function RunPoints({ part, units, onValue }: PlaceFieldsProps & { readonly part: Run }) {
   const { points, locked } = part
+  const after = (point: number) => pointRow(pointAfter(points, point))
   return (
     <LengthTable
       rowName="Point"
@@ -69,7 +62,8 @@ function RunPoints({ part, units, onValue }: PlaceFieldsProps & { readonly part:
       units={units}
       isDisabled={locked}
       leastRows={2}
-      newRow={() => pointRow(nextPoint(points))}
+      newRow={() => after(points.length - 1)}
+      rowAfter={after}
       onRows={(rows) => onValue('points', 'Points', rows.map(pointOf))}
     />
   )

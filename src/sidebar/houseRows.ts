@@ -10,6 +10,23 @@ export const pointRow = ({ x, y }: Point): LengthRow => [x, y]
 
 export const pointOf = ([x = 0, y = 0]: LengthRow): Point => ({ x, y })
 
+const midway = (a: Point, b: Point): Point => ({ x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 })
+
+/** A further corner in the middle of the wall that begins at a corner. */
+export const cornerAfter = (outline: readonly Point[], corner: number): Point => {
+  const from = outline[corner] ?? { x: 0, y: 0 }
+  return midway(from, outline[(corner + 1) % outline.length] ?? from)
+}
+
+/** A further point in the middle of the leg after a point; after the last one, half a leg beyond it. */
+export const pointAfter = (points: readonly Point[], point: number): Point => {
+  const from = points[point] ?? { x: 0, y: 0 }
+  const next = points[point + 1]
+  if (next) return midway(from, next)
+  const { x, y } = points[point - 1] ?? from
+  return { x: from.x + (from.x - x) / 2, y: from.y + (from.y - y) / 2 }
+}
+
 /** West to east and south to north of a house with four square corners, mm; undefined for any other shape. */
 export const rectangleOf = (outline: readonly Point[]): readonly [number, number] | undefined => {
   if (outline.length !== 4) return undefined

@@ -2,7 +2,9 @@ import { describe, expect, test } from 'vitest'
 import { setHouse } from '../../src/layout/bayEdits'
 import { emptyBay } from '../../src/layout/empty'
 import {
+  cornerAfter,
   newService,
+  pointAfter,
   profileRows,
   rectangleOf,
   spotLevelRows,
@@ -12,12 +14,48 @@ import {
   withRectangle,
   withSpotLevels,
 } from '../../src/sidebar/houseRows'
+import type { Point } from '../../src/geometry/point'
 import { feet, onTick } from '../../src/units/length'
 import { expectEditLaws } from '../support/laws'
 import { scenarios } from '../support/scenarios'
 
 const bay = emptyBay(feet(30), feet(96), 'A house')
 const square = bay.house
+
+describe('a row that is put in', () => {
+  const bend = [
+    { x: 0, y: 0 },
+    { x: 100, y: 0 },
+    { x: 100, y: 40 },
+  ]
+
+  test('among corners lies in the middle of the wall, the last wall back to the first corner', () => {
+    expect([0, 1, 2].map((corner) => cornerAfter(bend, corner))).toEqual([
+      { x: 50, y: 0 },
+      { x: 100, y: 20 },
+      { x: 50, y: 20 },
+    ])
+  })
+
+  test('among points lies in the middle of the leg, after the last one straight on', () => {
+    expect([0, 1, 2].map((point) => pointAfter(bend, point))).toEqual([
+      { x: 50, y: 0 },
+      { x: 100, y: 20 },
+      { x: 100, y: 60 },
+    ])
+  })
+
+  test('four corners become an L, corner by corner, through shapes that a house may have', () => {
+    const { outline } = square
+    const [a, b, c, d] = outline as [Point, Point, Point, Point]
+    const inner = cornerAfter([a, b], 0)
+    const steps: Point[][] = [
+      [a, inner, b, c, d],
+      [a, inner, cornerAfter([inner, b], 0), b, c, d],
+    ]
+    for (const corners of steps) expect(setHouse(bay, { ...square, outline: corners }).ok).toBe(true)
+  })
+})
 
 describe('the size of a house', () => {
   test('is told for four square corners, whichever comes first', () => {
