@@ -38,14 +38,14 @@ const findingOf = (join: Join, bay: Bay): Finding => {
   })
 }
 
-/** A drain's low end must come to a pit: what falls nowhere floods the floor. */
+/** A drain's low end must come to a pit, at once or by another line: what falls nowhere floods the floor. */
 export const drainPitReach: BayRule = {
   over: 'bay',
   id: RULE,
   title: 'Drain comes to a pit',
-  limit: 'The low end of each drain line ends in a pit',
+  limit: 'The low end of each drain line ends in a pit, or on another line that does',
   source: 'Geometry',
-  mending: 'Drag the low end of the line to the pit.',
+  mending: 'Drag the low end of the line to the pit, or on to a line that leads there.',
   check: (bay) =>
     bay.joins
       .filter((join) => join.kind === 'drain-to-pit' && join.to === undefined)

@@ -22,7 +22,7 @@ export interface Positions {
   readonly bearerU: readonly number[]
 }
 
-/** Plastic gutter is borne at least this often. Common practice, no source. */
+/** Plastic gutter is borne this often, before bearers make way for riser pairs. Common practice, no source. */
 const BEARER_SPACING_MM = inches(24)
 
 /** A bearer's middle keeps so far from a riser pair's: half a flat 2x4, half a riser, and a finger. Common practice, no source. */
@@ -66,8 +66,8 @@ const bearersAlong = (lengthMm: number, pairU: readonly number[], outletU: numbe
 }
 
 /**
- * Stations run unbroken through every rack joint. The outlet stands in the middle of the last riser bay: midway
- * between two stations, and with the drain's trench between foot plates.
+ * Stations run unbroken through every rack joint. The outlet stands in the middle of the last riser bay, so that the
+ * drain's trench passes between foot plates; with an even number of bars a bay that is also midway between two stations.
  */
 export const positionsOf = (part: RackRow, materials: Materials): Positions => {
   const { rackLengthMm, barsPerRack, lines, lineSpacingMm, midPairs } = part
