@@ -45,15 +45,19 @@ describe('a row that is put in', () => {
     ])
   })
 
-  test('four corners become an L, corner by corner, through shapes that a house may have', () => {
-    const { outline } = square
-    const [a, b, c, d] = outline as [Point, Point, Point, Point]
-    const inner = cornerAfter([a, b], 0)
+  test('makes an L of four corners, one typed length at a time, each of them a shape that a house may have', () => {
+    const [a, b, c, d] = square.outline as [Point, Point, Point, Point]
+    const first = cornerAfter(square.outline, 0)
+    const second = cornerAfter([a, first, b, c, d], 1)
+    const north = feet(30)
     const steps: Point[][] = [
-      [a, inner, b, c, d],
-      [a, inner, cornerAfter([inner, b], 0), b, c, d],
+      [a, first, b, c, d],
+      [a, first, second, b, c, d],
+      [a, first, { x: second.x, y: north }, b, c, d],
+      [a, first, { x: first.x, y: north }, b, c, d],
+      [a, first, { x: first.x, y: north }, { x: b.x, y: north }, c, d],
     ]
-    for (const corners of steps) expect(setHouse(bay, { ...square, outline: corners }).ok).toBe(true)
+    for (const outline of steps) expect(setHouse(bay, { ...square, outline }).ok).toBe(true)
   })
 })
 
