@@ -88,6 +88,8 @@ const strokes = (mark: DimensionMark, axis: Axis, tickMm: number): Float64Array 
     ...tick(axis.to, axis, tickMm),
   ])
 
+/** Capitals across a line that is this many letter heights long stay between its ends. */
+const ACROSS = 0.95
 /** Clear of the dimension line by a little over half a letter. */
 const BESIDE = 0.78
 
@@ -109,7 +111,7 @@ const settle = (axis: Axis, length: string, note: string, letterMm: number): Let
   if (fits(`${length} ${note}`)) return [line(`${length} ${note}`.trim(), 1)]
   if (fits(length)) return note !== '' && fits(note) ? [line(length, 1), line(note, -1)] : [line(length, 1)]
   const across = readable(axis.left)
-  if (axis.lengthMm >= letterMm * 1.2)
+  if (axis.lengthMm >= letterMm * ACROSS)
     return [{ text: length, at: centre, turn: across.turn, heightMm: letterMm, anchor: 'middle' }]
   const beyond = moved(axis.to, axis.along, letterMm / 2)
   const reads = Math.cos(turn) * axis.along.x + Math.sin(turn) * axis.along.y > 0

@@ -50,7 +50,7 @@ const inchScale = (ratio: number, paper: string, floor: string): Scale => ({
 
 /**
  * Scales that stand on a builder's scale rule, largest drawing first: the architect's and engineer's rules in inches,
- * the common triangular rule and ISO 5455 in metric.
+ * ISO 5455 and the edges of the two common triangular rules in metric, each of which serves every decade.
  */
 const scales: Readonly<Record<Units, readonly Scale[]>> = {
   'feet-inches': [
@@ -69,7 +69,9 @@ const scales: Readonly<Record<Units, readonly Scale[]>> = {
     inchScale(600, '1', '50 ft'),
     inchScale(1200, '1', '100 ft'),
   ],
-  metric: [10, 20, 25, 50, 75, 100, 125, 200, 250, 500, 1000, 2000].map(metricScale),
+  metric: [10, 20, 25, 30, 40, 50, 75, 100, 125, 200, 250, 300, 400, 500, 750, 1000, 1250, 2000].map(
+    metricScale,
+  ),
 }
 
 export const standardScales = (units: Units): readonly Scale[] => scales[units]

@@ -6,6 +6,7 @@ import { distance, type Point } from '../geometry/point'
 import type { DimensionMark } from '../model/drawing'
 import type { Writer } from '../units/writer'
 import { dimensionBoxes, type ClearWords } from './clearWords'
+import { lineBoxes } from './shunned'
 
 /** The same way measured again nearer than this says nothing new, mm of paper. */
 const AGAIN_MM = 70
@@ -35,19 +36,44 @@ const AMPLE = 1.5
 const isWorthALine = ({ widthMm, otherIs, needMm }: Aisle): boolean =>
   widthMm > 0 && (otherIs !== 'obstacle' || widthMm < AMPLE * needMm)
 
+/** The same way measured more often than this, row behind row, is written once for all of them. */
+const OFTEN = 3
+
+/** One width to write, and every aisle of the bay that it may be written in. */
+export type Way = readonly [Aisle, ...Aisle[]]
+
+/** Aisles that measure the same, in the order of the first of each. */
+const sameOnes = (aisles: readonly Aisle[]): Aisle[][] => {
+  const ways: Aisle[][] = []
+  for (const aisle of aisles) {
+    const way = ways.find(([first]) => first !== undefined && isSame(first, aisle))
+    if (way === undefined) ways.push([aisle])
+    else way.push(aisle)
+  }
+  return ways
+}
+
+/** Those of a way that are far enough apart on the paper to be written each. */
+const apart = (way: readonly Aisle[], ratio: number): Way[] => {
+  const kept: Aisle[] = []
+  for (const aisle of way)
+    if (!kept.some(({ from }) => distance(from, aisle.from) < AGAIN_MM * ratio)) kept.push(aisle)
+  return kept.map((aisle) => [aisle])
+}
+
 /**
  * Narrowest first, so that what matters finds room, and of equals the longest. A way that was measured close by is not
  * measured again: a leg of the wall is no nearer than the wall.
  */
-export const aislesToShow = (aisles: readonly Aisle[], ratio: number): Aisle[] => {
-  const shown: Aisle[] = []
+export const waysToShow = (aisles: readonly Aisle[], ratio: number): Way[] => {
   const inOrder = aisles
     .filter(isWorthALine)
     .toSorted((a, b) => Math.round(a.widthMm - b.widthMm) || b.lengthMm - a.lengthMm)
-  for (const aisle of inOrder)
-    if (!shown.some((kept) => isSame(kept, aisle) && distance(kept.from, aisle.from) < AGAIN_MM * ratio))
-      shown.push(aisle)
-  return shown
+  return sameOnes(inOrder).flatMap((way) => {
+    const [first, ...others] = way
+    if (first === undefined) return []
+    return way.length > OFTEN ? [[first, ...others] as const] : apart(way, ratio)
+  })
 }
 
 /** How far a wall is from a place on a row's edge, straight across the way; Infinity where none is ahead. */
@@ -97,12 +123,15 @@ export interface AisleMarks {
 
 /** Widths of the ways, leaf to leaf, each where its words are clear of all others. */
 export const aisleMarks = (bay: Bay, ratio: number, words: ClearWords, write: Writer): AisleMarks => {
-  const shown = aislesToShow(bay.aisles, ratio)
+  const ways = waysToShow(bay.aisles, ratio)
   const boxes = new Map(rowBoxes(bay.built).map(({ part, box }) => [part, box]))
-  const marks = shown.flatMap((aisle) => {
-    const length = write.onTape(aisle.widthMm)
-    const tries = holds(aisle, boxes.get(aisle.row), bay.house.outline).map((at) => markAt(aisle, at))
+  const marks = ways.flatMap((way) => {
+    const length = write.onTape(way[0].widthMm)
+    const tries = way.flatMap((aisle) =>
+      holds(aisle, boxes.get(aisle.row), bay.house.outline).map((at) => markAt(aisle, at)),
+    )
     return words.first(tries, (mark) => dimensionBoxes(mark, length, ratio)) ?? []
   })
-  return { marks, leftOut: shown.length - marks.length }
+  words.shun(marks.flatMap(({ from, to }) => lineBoxes([from, to], ratio)))
+  return { marks, leftOut: ways.length - marks.length }
 }

@@ -24,6 +24,9 @@ export const wordsBox = ({ text, at, turn, heightMm, anchor }: Lettering): Box =
     : { x0: at.x + start, y0: at.y - half, x1: at.x + end, y1: at.y + half }
 }
 
+export const isInside = (inner: Box, outer: Box): boolean =>
+  inner.x0 >= outer.x0 && inner.x1 <= outer.x1 && inner.y0 >= outer.y0 && inner.y1 <= outer.y1
+
 /** The box of a text mark drawn at `ratio` floor mm a paper mm, mm of floor. */
 export const textBox = (mark: TextMark, ratio: number): Box =>
   wordsBox({
@@ -44,22 +47,30 @@ export const dimensionBoxes = (mark: DimensionMark, length: string, ratio: numbe
 export interface ClearWords {
   /** True, and the place is taken, where nothing else covers any of the boxes. */
   readonly take: (boxes: readonly Box[]) => boolean
-  /** Takes the first of the tries that is clear. */
+  /** Takes the first of the tries that is clear of words and of shunned lines. */
+  readonly firstOffLines: <T>(tries: readonly T[], boxesOf: (item: T) => readonly Box[]) => T | undefined
+  /** The same, or else the first that is clear of words. */
   readonly first: <T>(tries: readonly T[], boxesOf: (item: T) => readonly Box[]) => T | undefined
+  /** Lines and hatches that words stand on only where they find no other place. */
+  readonly shun: (boxes: readonly Box[]) => void
 }
 
 export const clearWords = (taken: readonly Box[], within: Box): ClearWords => {
   const covered = [...taken]
-  const isClear = (box: Box) =>
-    box.x0 >= within.x0 &&
-    box.x1 <= within.x1 &&
-    box.y0 >= within.y0 &&
-    box.y1 <= within.y1 &&
-    !covered.some((other) => overlaps(box, other))
+  const shunned: Box[] = []
+  const isOffLines = (box: Box) => !shunned.some((line) => overlaps(box, line))
+  const isClear = (box: Box) => isInside(box, within) && !covered.some((other) => overlaps(box, other))
   const take = (boxes: readonly Box[]): boolean => {
     if (!boxes.every(isClear)) return false
     covered.push(...boxes)
     return true
   }
-  return { take, first: (tries, boxesOf) => tries.find((item) => take(boxesOf(item))) }
+  const firstOffLines: ClearWords['firstOffLines'] = (tries, boxesOf) =>
+    tries.find((item) => boxesOf(item).every(isOffLines) && take(boxesOf(item)))
+  return {
+    take,
+    firstOffLines,
+    first: (tries, boxesOf) => firstOffLines(tries, boxesOf) ?? tries.find((item) => take(boxesOf(item))),
+    shun: (boxes) => shunned.push(...boxes),
+  }
 }

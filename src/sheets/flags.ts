@@ -3,21 +3,27 @@ import type { Point } from '../geometry/point'
 import { rankOf, type Finding } from '../model/finding'
 import type { Mark } from '../model/drawing'
 import type { ClearWords } from './clearWords'
+import { isMany, membersOf, type FindingGroup } from './findingGroups'
 import { lettered, LETTERS, ruled, shaped } from './ink'
 
 /** Size of a flag about its middle, mm of paper. */
-const HALF_MM = 2.5
+const HALF_MM = 2.3
+/** The same where a group has so many flags that they would hide the plan. */
+const SMALL_HALF_MM = 1.6
 
 /** Steps away from the place, mm of paper: first on it, then about it. */
 const steps: readonly Point[] = [
   { x: 0, y: 0 },
-  ...[6, 10, 15].flatMap((r) =>
+  ...[4, 6.5, 10, 15].flatMap((r) =>
     [45, 135, 225, 315, 0, 90, 180, 270].map((degrees) => ({
       x: r * Math.cos((degrees * Math.PI) / 180),
       y: r * Math.sin((degrees * Math.PI) / 180),
     })),
   ),
 ]
+
+/** A small flag stays on its place or in the two rings next to it. */
+const NEAR_STEPS = 17
 
 const about = ({ x, y }: Point, half: number): Box => ({
   x0: x - half,
@@ -49,18 +55,45 @@ const shapeOf = (finding: Finding, { x, y }: Point, half: number): Mark =>
         'paper',
       )
 
-/** Numbered flags where the findings are, with a leader where one had to stand aside. In mm of floor. */
-export const flags = (findings: readonly Finding[], ratio: number, words: ClearWords): Mark[] => {
-  const half = HALF_MM * ratio
-  return findings.flatMap((finding, i) => {
-    const tries = steps.map(({ x, y }) => ({ x: finding.at.x + x * ratio, y: finding.at.y + y * ratio }))
-    const at = words.first(tries, (place) => [about(place, half)]) ?? finding.at
-    const pen = rankOf(finding) === 2 ? 'must-fix' : 'note'
-    const leader = at.x === finding.at.x && at.y === finding.at.y ? [] : [ruled(finding.at, at, pen)]
-    return [
-      ...leader,
-      shapeOf(finding, at, half),
-      lettered(`${i + 1}`, at, LETTERS.small, { pen, anchor: 'middle' }),
-    ]
-  })
+const atPlace = ({ at }: Finding, { x, y }: Point, ratio: number): Point => ({
+  x: at.x + x * ratio,
+  y: at.y + y * ratio,
+})
+
+interface Flag {
+  readonly finding: Finding
+  readonly number: number
+  readonly isSmall: boolean
+  /** Left out rather than set over words: others bear the same number. */
+  readonly isSpare: boolean
 }
+
+const flagMarks = ({ finding, number, isSmall, isSpare }: Flag, ratio: number, words: ClearWords): Mark[] => {
+  const half = (isSmall ? SMALL_HALF_MM : HALF_MM) * ratio
+  const tries = steps
+    .slice(0, isSmall ? NEAR_STEPS : steps.length)
+    .map((step) => atPlace(finding, step, ratio))
+  const clear = tries.find((place) => words.take([about(place, half)]))
+  if (clear === undefined && isSpare) return []
+  const at = clear ?? finding.at
+  const pen = rankOf(finding) === 2 ? 'must-fix' : 'note'
+  const isAside = at.x !== finding.at.x || at.y !== finding.at.y
+  return [
+    ...(isAside ? [ruled(finding.at, at, pen)] : []),
+    shapeOf(finding, at, half),
+    lettered(`${number}`, at, isSmall ? LETTERS.least : LETTERS.small, { pen, anchor: 'middle' }),
+  ]
+}
+
+/**
+ * Flags with the number of their group wherever a finding of it is, with a leader where one had to stand aside. What
+ * must be mended finds its place first. In mm of floor.
+ */
+export const flags = (groups: readonly FindingGroup[], ratio: number, words: ClearWords): Mark[] =>
+  groups.flatMap((group, i) =>
+    membersOf(group).flatMap((finding) => {
+      const isSmall = isMany(group)
+      const isSpare = isSmall && finding !== group.worst
+      return flagMarks({ finding, number: i + 1, isSmall, isSpare }, ratio, words)
+    }),
+  )

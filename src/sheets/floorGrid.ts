@@ -4,9 +4,14 @@ import { discMark } from '../parts/marks'
 import { lettered, LETTERS, ruled } from './ink'
 import type { Plan } from './plan'
 
-/** A tape's length that a crew can hold in mind. */
-const SPACING_MM: Readonly<Record<Units, number>> = { 'feet-inches': feet(10), metric: 3000 }
+/** Tape's lengths that a crew can hold in mind, and fives of them for floors that are large on their paper. */
+const SPACINGS_MM: Readonly<Record<Units, readonly number[]>> = {
+  'feet-inches': [10, 20, 50, 100, 200].map(feet),
+  metric: [3000, 6000, 15_000, 30_000, 60_000],
+}
 const BUBBLE_MM = 2.6
+/** Bubbles nearer than this touch, mm of paper. */
+const BUBBLES_APART_MM = 6
 /** From the plan to the middle of a bubble, mm of paper. */
 const OUT_MM = 7
 
@@ -20,6 +25,12 @@ export const gridLetter = (index: number): string => {
   return before === 0 ? last : `${gridLetter(before - 1)}${last}`
 }
 
+/** The least handy spacing at which the bubbles of a grid stand clear of each other, mm of floor. */
+export const gridSpacing = (ratio: number, units: Units): number => {
+  const spacings = SPACINGS_MM[units]
+  return spacings.find((mm) => mm / ratio >= BUBBLES_APART_MM) ?? spacings.at(-1) ?? feet(10)
+}
+
 const bubble = (x: number, y: number, text: string, ratio: number): Mark[] => [
   discMark({ x, y }, BUBBLE_MM * ratio, 'dimension', 'paper'),
   lettered(text, { x, y }, text.length > 2 ? LETTERS.small : LETTERS.body, { anchor: 'middle' }),
@@ -30,7 +41,7 @@ const lineCount = (fromMm: number, toMm: number, spacingMm: number): number =>
 
 /** Lines from the baseline: letters along the north edge, numbers along the east edge. In mm of floor. */
 export const floorGrid = ({ house, reach, scale: { ratio } }: Plan, units: Units): Mark[] => {
-  const spacing = SPACING_MM[units]
+  const spacing = gridSpacing(ratio, units)
   const north = reach.y1 + OUT_MM * ratio
   const east = reach.x1 + OUT_MM * ratio
   const rim = BUBBLE_MM * ratio

@@ -1,11 +1,12 @@
 import type { Words } from '../checks/context'
 import { BENCHMARK_MM } from '../drawing/houseMarks'
 import type { Evaluation } from '../evaluate/evaluation'
-import { boxOf, middle } from '../geometry/box'
+import { boxOf, middle, type Box } from '../geometry/box'
 import type { TextMark } from '../model/drawing'
 import { AT_THE_PIT } from './cautions'
-import { textBox, type ClearWords } from './clearWords'
+import { isInside, textBox, type ClearWords } from './clearWords'
 import { lettered, LETTERS } from './ink'
+import { besideRun, shared } from './names'
 
 /** The value of the benchmark, beside it. */
 export const benchmarkWords = (
@@ -28,40 +29,55 @@ export const benchmarkWords = (
   return clear === undefined ? tries.slice(0, 1) : [clear]
 }
 
-/** Words of caution at each pit. */
-export const pitWords = ({ bay }: Evaluation, ratio: number, words: ClearWords): TextMark[] =>
-  bay.built
-    .flatMap(({ bodies }) => bodies.filter(({ role }) => role === 'pit'))
-    .flatMap(({ outline }) => {
-      const box = boxOf(outline)
-      const at = middle(box)
-      const aside = 3.4 * ratio
-      const style = { anchor: 'middle' } as const
-      const tries = [
-        ...[aside, -aside].map((dx) =>
-          lettered(AT_THE_PIT, { x: at.x + dx, y: at.y }, LETTERS.small, { ...style, upright: true }),
-        ),
-        ...[box.y0 - aside, box.y1 + aside].map((y) =>
-          lettered(AT_THE_PIT, { x: at.x, y }, LETTERS.small, style),
-        ),
-      ]
-      return words.first(tries, (mark) => [textBox(mark, ratio)]) ?? []
-    })
+/** The words of caution stand in the column anyway; beside more pits than this they would crowd the plan. */
+const MANY_PITS = 4
+/** Where words may lie across a pit, shares of its side. */
+const ACROSS = [0.3, 0.7, 0.2, 0.8, 0.5]
+/** From the edge of a pit to the middle of words beside it, mm of paper. */
+const BESIDE_PIT_MM = 2.4
 
-/** How much each drain line falls, beside it. */
-export const fallWords = ({ bay }: Evaluation, ratio: number, words: ClearWords, write: Words): TextMark[] =>
-  [...bay.levels.drains.values()].flatMap(({ slopeMmPerM, high, low }) => {
-    const isUpright = Math.abs(low.at.y - high.at.y) > Math.abs(low.at.x - high.at.x)
-    const tries = [0.5, 0.3, 0.7].flatMap((share) =>
-      [2.4, -2.4, 5, -5].map((aside) => {
-        const x = high.at.x + (low.at.x - high.at.x) * share + (isUpright ? aside * ratio : 0)
-        const y = high.at.y + (low.at.y - high.at.y) * share + (isUpright ? 0 : aside * ratio)
-        return lettered(`falls ${write.fall(slopeMmPerM)}`, { x, y }, LETTERS.small, {
-          pen: 'drain',
-          anchor: 'middle',
-          upright: isUpright,
-        })
-      }),
-    )
-    return words.first(tries, (mark) => [textBox(mark, ratio)]) ?? []
+const atPit = (box: Box, ratio: number, words: ClearWords): TextMark[] => {
+  const at = middle(box)
+  const off = BESIDE_PIT_MM * ratio
+  const written = (x: number, y: number, upright: boolean) =>
+    lettered(AT_THE_PIT, { x, y }, LETTERS.small, { anchor: 'middle', upright })
+  const boxes = (mark: TextMark) => [textBox(mark, ratio)]
+  const inside = ACROSS.flatMap((share) => [
+    written(box.x0 + (box.x1 - box.x0) * share, at.y, true),
+    written(at.x, box.y0 + (box.y1 - box.y0) * share, false),
+  ]).filter((mark) => isInside(textBox(mark, ratio), box))
+  const beside = [
+    ...[box.x0 - off, box.x1 + off].map((x) => written(x, at.y, true)),
+    ...[box.y0 - off, box.y1 + off].map((y) => written(at.x, y, false)),
+  ]
+  const clear = inside.find((mark) => words.take(boxes(mark))) ?? words.firstOffLines(beside, boxes)
+  return clear === undefined ? [] : [clear]
+}
+
+/** Words of caution at each pit, in it where they can be, and nowhere that they would hide something. */
+export const pitWords = ({ bay }: Evaluation, ratio: number, words: ClearWords): TextMark[] => {
+  const pits = bay.built.flatMap(({ bodies }) => bodies.filter(({ role }) => role === 'pit'))
+  return pits.length > MANY_PITS ? [] : pits.flatMap(({ outline }) => atPit(boxOf(outline), ratio, words))
+}
+
+export interface FallWords {
+  readonly marks: readonly TextMark[]
+  /** What is said once of many. */
+  readonly notes: readonly string[]
+}
+
+/** How much each drain line falls, beside it; once for all where many fall alike. */
+export const fallWords = ({ bay }: Evaluation, ratio: number, words: ClearWords, write: Words): FallWords => {
+  const drains = [...bay.levels.drains.values()].map(({ slopeMmPerM, high, low }) => ({
+    fall: write.fall(slopeMmPerM),
+    run: [high.at, low.at],
+  }))
+  const common = shared(drains.map(({ fall }) => fall))
+  const marks = drains.flatMap(({ fall, run }) => {
+    if (fall === common) return []
+    const mark = lettered(`falls ${fall}`, { x: 0, y: 0 }, LETTERS.small, { pen: 'drain', anchor: 'middle' })
+    return words.first(besideRun(mark, run, ratio), (place) => [textBox(place, ratio)]) ?? []
   })
+  const notes = common === undefined ? [] : [`Drain lines fall ${common}, unless it is written beside them.`]
+  return { marks, notes }
+}

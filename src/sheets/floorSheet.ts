@@ -3,28 +3,35 @@ import { BENCHMARK_MM, benchmarkMarks, houseMarks } from '../drawing/houseMarks'
 import { onPaper, type Page } from '../drawing/page'
 import type { OrientedPaper } from '../drawing/paper'
 import type { Evaluation } from '../evaluate/evaluation'
-import { boxOf, type Box } from '../geometry/box'
+import { boxOf, grown, type Box } from '../geometry/box'
 import type { Mark } from '../model/drawing'
+import { shapeMark } from '../parts/marks'
+import type { Units } from '../units/length'
 import { inTrench } from '../units/precision'
 import { writerFor } from '../units/writer'
 import { aisleMarks } from './aisleMarks'
 import { checkBar } from './bars'
 import { clearWords, textBox, type ClearWords } from './clearWords'
-import { columnOf } from './column'
+import { columnOf, type Column } from './column'
 import { flags } from './flags'
 import { benchmarkWords, fallWords, pitWords } from './floorLabels'
 import { floorGrid } from './floorGrid'
 import { footerBlock } from './footer'
 import { panel } from './ink'
-import { clearNames, isText, partShapes, partWords } from './partNames'
-import { planOf, type Plan } from './plan'
+import { nameMarks } from './names'
+import { isText, partShapes } from './partShapes'
+import { planOf, smallerScales, withSpare, type Plan } from './plan'
+import { rowNumbers } from './rowNumbers'
 import { rowRuns, type RowRun } from './rowRuns'
-import { centrelines, runningDimensions } from './runningDimensions'
+import { centrelines, readingsAlong, runningDimensions, stringRoom } from './runningDimensions'
 import type { Sheet, SheetOptions } from './sheet'
+import { shunnedBoxes, stringBoxes } from './shunned'
 
 const CODE = 'FS'
 const TITLE = 'Floor sheet'
 const INSET_MM = 3
+/** Bubbles and ticks stand about the words that are lettered first; others keep off these too, mm of paper. */
+const LETTERED_APART_MM = 1
 
 const wordsFor = ({ layout }: Evaluation, { units }: SheetOptions): Words => {
   const names = new Map(layout.parts.map(({ id, name }) => [id, name]))
@@ -43,46 +50,71 @@ const postBoxes = ({ bay }: Evaluation): Box[] =>
     .flatMap(({ bodies }) => bodies.filter(({ role }) => role === 'post'))
     .map(({ outline }) => boxOf(outline))
 
+/** The floor and its grid. Walls are drawn once more over grid lines that run along them. */
+const groundMarks = ({ bay: { house } }: Evaluation, plan: Plan, units: Units): Mark[] => [
+  ...houseMarks(house),
+  ...floorGrid(plan, units),
+  shapeMark(house.outline, 'wall', 'none'),
+]
+
 /** What stands on the floor or under it, and its measures, before any words that move aside. In mm of floor. */
 const standingMarks = (evaluation: Evaluation, plan: Plan, rows: readonly RowRun[], write: Words): Mark[] => [
-  ...partShapes(evaluation),
+  ...partShapes(evaluation, plan.scale.ratio),
   ...centrelines(rows, plan.scale.ratio),
   ...runningDimensions(plan, rows, evaluation.bay.house.outline, write),
 ]
 
 interface Labels {
   readonly marks: readonly Mark[]
-  /** Aisle widths that found no room. */
-  readonly leftOut: number
+  /** What is said once of many, and what found no room. */
+  readonly notes: readonly string[]
   /** Keeps clear of these what is lettered after them. */
   readonly words: ClearWords
 }
 
-/** Aisle widths and names, each clear of what is lettered already. In mm of floor. */
-const labelsOf = (evaluation: Evaluation, plan: Plan, standing: readonly Mark[], write: Words): Labels => {
+const noRoomNotes = (aisles: number, names: number): string[] => [
+  ...(aisles > 0 ? [`Aisle widths that find no room at this scale: ${aisles}. Take a larger paper.`] : []),
+  ...(names > 0 ? [`Names that find no room at this scale: ${names}. Take a larger paper.`] : []),
+]
+
+/** Numbers, aisle widths and names, each clear of what is lettered already. In mm of floor. */
+const labelsOf = (evaluation: Evaluation, plan: Plan, fixed: readonly Mark[], write: Words): Labels => {
   const { ratio } = plan.scale
-  const { rows, others } = partWords(evaluation, ratio)
-  const taken = [...standing.filter(isText), ...rows].map((mark) => textBox(mark, ratio))
+  const taken = fixed.filter(isText).map((mark) => grown(textBox(mark, ratio), LETTERED_APART_MM * ratio))
   const symbols = [...postBoxes(evaluation), benchmarkBox(evaluation, ratio)]
   const words = clearWords([...taken, ...symbols], plan.window)
+  const rows = rowNumbers(evaluation, ratio, words)
+  words.shun(stringBoxes(fixed, ratio))
+  const benchmark = benchmarkWords(evaluation, ratio, words, write)
   const aisles = aisleMarks(evaluation.bay, ratio, words, write)
+  words.shun(shunnedBoxes(evaluation, ratio))
+  const names = nameMarks(evaluation, ratio, words)
+  const falls = fallWords(evaluation, ratio, words, write)
   const marks = [
-    ...rows,
-    ...clearNames(others, ratio, words),
-    ...benchmarkMarks(evaluation.bay.house, BENCHMARK_MM * ratio),
     ...aisles.marks,
+    ...rows,
+    ...benchmarkMarks(evaluation.bay.house, BENCHMARK_MM * ratio),
+    ...names.marks,
     ...pitWords(evaluation, ratio, words),
-    ...benchmarkWords(evaluation, ratio, words, write),
-    ...fallWords(evaluation, ratio, words, write),
+    ...benchmark,
+    ...falls.marks,
   ]
-  return { marks, leftOut: aisles.leftOut, words }
+  const notes = [...names.notes, ...falls.notes, ...noRoomNotes(aisles.leftOut, names.leftOut)]
+  return { marks, notes, words }
 }
 
-/** What the sheet could not show, said on the sheet. */
-const shortcomings = ({ isCut, scale }: Plan, leftOut: number): string[] => [
-  ...(isCut ? [`At ${scale.words} not all of the bay fits this paper: its edges are cut off.`] : []),
-  ...(leftOut > 0 ? [`Aisle widths that find no room at this scale: ${leftOut}. Take a larger paper.`] : []),
-]
+/** Paper that the running dimensions take beside the plan, mm. */
+const stringRooms = ({ bay: { built, house } }: Evaluation, write: Words) => {
+  const rows = rowRuns(built)
+  const { x0, y0 } = boxOf(house.outline)
+  return {
+    westMm: stringRoom(readingsAlong('y', rows, house.outline, y0), write),
+    southMm: stringRoom(readingsAlong('x', rows, house.outline, x0), write),
+  }
+}
+
+const cutNotes = ({ isCut, scale }: Plan): string[] =>
+  isCut ? [`At ${scale.words} not all of the bay fits this paper: its edges are cut off.`] : []
 
 const frameMarks = ({ rooms: { frame, column, footer } }: Plan): Mark[] => [
   panel(column, 'outline', 'none'),
@@ -90,24 +122,51 @@ const frameMarks = ({ rooms: { frame, column, footer } }: Plan): Mark[] => [
   panel(frame, 'outline', 'none'),
 ]
 
+/** A sheet with its plan at one scale and place. */
+interface Draft {
+  readonly plan: Plan
+  /** In mm of floor, the numbers of findings left out. */
+  readonly floor: readonly Mark[]
+  readonly words: ClearWords
+  readonly column: Column
+}
+
+const draftOf = (evaluation: Evaluation, options: SheetOptions, plan: Plan, write: Words): Draft => {
+  const standing = standingMarks(evaluation, plan, rowRuns(evaluation.bay.built), write)
+  const ground = groundMarks(evaluation, plan, options.units)
+  const { marks, notes, words } = labelsOf(evaluation, plan, [...ground, ...standing], write)
+  const told = { name: `${TITLE} (${CODE})`, drawn: standing, notes: [...notes, ...cutNotes(plan)] }
+  const column = columnOf(told, evaluation, plan, options, write)
+  return { plan, floor: [...ground, ...standing, ...marks], words, column }
+}
+
+/**
+ * The sheet that tells every finding, if the plan must be set aside for it; or else one that tells all that must be
+ * mended or was accepted, if the plan must be a scale smaller for it. A scale that was asked for is kept.
+ */
+const bestDraft = (evaluation: Evaluation, options: SheetOptions, plan: Plan, write: Words): Draft => {
+  const draft = (one: Plan) => draftOf(evaluation, options, one, write)
+  const centred = draft(plan)
+  if (centred.column.isWhole) return centred
+  const aside = withSpare(plan).map(draft)
+  const atThisScale = aside.find(({ column }) => column.isWhole) ?? [centred, ...aside].find(isDueTold)
+  if (atThisScale !== undefined) return atThisScale
+  const smaller = options.scale === 'fit' ? smallerScales(plan, options.units) : []
+  const drafts = smaller.flatMap((scale) => withSpare(plan, scale)).map(draft)
+  return drafts.find(isDueTold) ?? aside.at(-1) ?? centred
+}
+
+const isDueTold = ({ column }: Draft): boolean => column.isDueTold
+
 const drawPage = (evaluation: Evaluation, options: SheetOptions): Page => {
   const write = wordsFor(evaluation, options)
   const foot = (paper: OrientedPaper) => footerBlock(evaluation, paper, options.units)
-  const plan = planOf(evaluation, options, (paper) => foot(paper).heightMm)
+  const fitted = planOf(evaluation, options, {
+    ...stringRooms(evaluation, write),
+    footerMm: (paper) => foot(paper).heightMm,
+  })
+  const { plan, floor, words, column } = bestDraft(evaluation, options, fitted, write)
   const { footer } = plan.rooms
-  const rows = rowRuns(evaluation.bay.built)
-  const standing = standingMarks(evaluation, plan, rows, write)
-  const labels = labelsOf(evaluation, plan, standing, write)
-  const notes = shortcomings(plan, labels.leftOut)
-  const column = columnOf(
-    { name: `${TITLE} (${CODE})`, drawn: standing, notes },
-    evaluation,
-    plan,
-    options,
-    write,
-  )
-  const numbers = flags(column.numbered, plan.scale.ratio, labels.words)
-  const ground = [...houseMarks(evaluation.bay.house), ...floorGrid(plan, options.units)]
   const furniture = [
     ...frameMarks(plan),
     ...column.marks,
@@ -120,9 +179,9 @@ const drawPage = (evaluation: Evaluation, options: SheetOptions): Page => {
     units: options.units,
     items: [
       {
-        marks: [...ground, ...standing, ...labels.marks, ...numbers],
+        marks: [...floor, ...flags(column.numbered, plan.scale.ratio, words)],
         placement: plan.placement,
-        clip: plan.rooms.drawing,
+        clip: plan.drawing,
       },
       { marks: furniture, placement: onPaper },
     ],

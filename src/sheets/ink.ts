@@ -4,7 +4,7 @@ import type { Mark, Pen, TextMark, Wash } from '../model/drawing'
 import { flat } from '../parts/marks'
 
 /** Letter heights of a sheet, mm of paper. None under 2 mm: a sheet is read at arm's length in wet gloves. */
-export const LETTERS = { title: 4.4, heading: 3.2, body: 2.5, small: 2.2 } as const
+export const LETTERS = { title: 4.4, heading: 3.2, body: 2.5, small: 2.2, least: 2 } as const
 
 /** From one line of words to the next, as a share of the letter height. */
 export const LEADING = 1.32

@@ -1,3 +1,4 @@
+import { isOnPaper } from '../drawing/view'
 import type { Mark, Pen, Wash } from '../model/drawing'
 import { type Block, heading, stacked } from './block'
 import { lettered, LETTERS, panel, ruled } from './ink'
@@ -26,8 +27,9 @@ const entries: readonly Entry[] = [
 
 const isInked = (mark: Mark): mark is Extract<Mark, { wash: Wash }> => 'wash' in mark
 
-/** Entries whose wash, or pen where they have none, is on the sheet. */
-const usedIn = (marks: readonly Mark[]): Entry[] => {
+/** Entries whose wash, or pen where they have none, is on the sheet at its scale. */
+const usedIn = (all: readonly Mark[], ratio: number): Entry[] => {
+  const marks = all.filter((mark) => mark.as === 'dimension' || isOnPaper(mark.nearMm, ratio))
   const pens = new Set(marks.map(({ pen }) => pen))
   const washes = new Set(marks.filter(isInked).map(({ wash }) => wash))
   return entries.filter(({ pen, wash }) => (wash === undefined ? pens.has(pen) : washes.has(wash)))
@@ -49,5 +51,5 @@ const entryBlock = ({ pen, wash, words }: Entry): Block => ({
 })
 
 /** What the pens and washes of these marks mean. */
-export const keyBlock = (marks: readonly Mark[], widthMm: number): Block =>
-  stacked([heading('Key', widthMm), ...usedIn(marks).map(entryBlock)])
+export const keyBlock = (marks: readonly Mark[], ratio: number, widthMm: number): Block =>
+  stacked([heading('Key', widthMm), ...usedIn(marks, ratio).map(entryBlock)])

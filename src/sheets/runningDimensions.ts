@@ -2,6 +2,7 @@ import type { Mark } from '../model/drawing'
 import type { House } from '../layout/house'
 import type { Writer } from '../units/writer'
 import { inches } from '../units/length'
+import { textWidth } from '../drawing/lettering'
 import { lettered, LETTERS, ruled } from './ink'
 import type { Plan } from './plan'
 import type { RowRun } from './rowRuns'
@@ -21,6 +22,8 @@ const SAME_MM = inches(1 / 16)
 const STRING_OUT_MM = 3.5
 const TICK_MM = 1.6
 const WORDS_OUT_MM = 2.4
+/** Beyond the words. */
+const AIR_MM = 1.5
 /** Least distance of neighbouring readings' words, mm of paper. */
 const WORDS_APART_MM = 3.1
 
@@ -75,6 +78,15 @@ interface Stringline {
   readonly isUpright: boolean
 }
 
+const readingWords = ({ fromWallMm, isCentre }: Reading, write: Writer): string =>
+  `${isCentre ? 'CL ' : ''}${fromWallMm === 0 ? '0' : write.length(fromWallMm)}`
+
+/** Paper that a string of readings takes beside the plan, mm. */
+export const stringRoom = (readings: readonly Reading[], write: Writer): number => {
+  const widths = readings.map((reading) => textWidth(readingWords(reading, write), LETTERS.body))
+  return STRING_OUT_MM + WORDS_OUT_MM + Math.max(0, ...widths) + AIR_MM
+}
+
 const readingMarks = (
   { readings, zeroMm, point, isUpright }: Stringline,
   ratio: number,
@@ -82,14 +94,13 @@ const readingMarks = (
 ): Mark[] => {
   const places = readings.map(({ fromWallMm }) => zeroMm + fromWallMm)
   const words = spread(places, WORDS_APART_MM * ratio)
-  return readings.flatMap(({ fromWallMm, isCentre }, i) => {
+  return readings.flatMap((reading, i) => {
     const place = places[i] ?? 0
     const wordsAt = words[i] ?? place
-    const text = `${isCentre ? 'CL ' : ''}${fromWallMm === 0 ? '0' : write.length(fromWallMm)}`
     return [
       ruled(point(place, -TICK_MM * ratio), point(place, TICK_MM * ratio * 0.5), 'dimension'),
       ruled(point(place, TICK_MM * ratio * 0.5), point(wordsAt, WORDS_OUT_MM * ratio * 0.9), 'dimension'),
-      lettered(text, point(wordsAt, WORDS_OUT_MM * ratio), LETTERS.body, {
+      lettered(readingWords(reading, write), point(wordsAt, WORDS_OUT_MM * ratio), LETTERS.body, {
         pen: 'dimension',
         anchor: 'end',
         upright: isUpright,

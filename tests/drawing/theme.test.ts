@@ -108,6 +108,22 @@ describe.each(themes)('the $name theme', (theme) => {
       expect(theme.washes[wash].hatch, wash).toBeDefined()
   })
 
+  // On a black-and-white print lightness alone is left: CIE L* apart by at least twice what is just noticeable.
+  test.each([
+    ['crop', 'house'],
+    ['crop', 'trough'],
+    ['crop', 'timber'],
+    ['crop', 'steel'],
+    ['timber', 'steel'],
+    ['timber', 'trough'],
+    ['steel', 'trough'],
+    ['steel', 'house'],
+    ['drain', 'trough'],
+  ] as const)('%s and %s, which touch, stand apart in grey on paper', (a, b) => {
+    const light = (wash: typeof a | typeof b) => lab(linear(paperTheme.washes[wash].colour!))[0]
+    expect(Math.abs(light(a) - light(b))).toBeGreaterThan(5)
+  })
+
   test('pens are of the ISO 128-2 widths', () => {
     // Source: ISO 128-2:2020, 5.1: 0.13 to 2 mm in steps of the square root of 2 (from memory).
     const series = [0.13, 0.18, 0.25, 0.35, 0.5, 0.7, 1, 1.4, 2]

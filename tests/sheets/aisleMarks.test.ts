@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import type { Aisle } from '../../src/checks/aisles'
 import { evaluate } from '../../src/evaluate/evaluate'
-import { aisleMarks, aislesToShow } from '../../src/sheets/aisleMarks'
+import { aisleMarks, waysToShow } from '../../src/sheets/aisleMarks'
 import { clearWords } from '../../src/sheets/clearWords'
 import { inches } from '../../src/units/length'
 import { inTrench } from '../../src/units/precision'
@@ -38,18 +38,28 @@ describe('which aisles are written', () => {
       from: { x: 0, y: 900 },
       to: { x: 900, y: 900 },
     })
-    expect(aislesToShow([short, aisle({})], RATIO)).toEqual([aisle({})])
+    expect(waysToShow([short, aisle({})], RATIO)).toEqual([[aisle({})]])
   })
 
   test('both where they are far apart on the paper', () => {
     const far = aisle({ from: { x: 0, y: 9000 }, to: { x: 900, y: 9000 } })
-    expect(aislesToShow([far, aisle({})], RATIO)).toHaveLength(2)
-    expect(aislesToShow([far, aisle({})], 10 * RATIO)).toHaveLength(1)
+    expect(waysToShow([far, aisle({})], RATIO)).toHaveLength(2)
+    expect(waysToShow([far, aisle({})], 10 * RATIO)).toHaveLength(1)
+  })
+
+  test('one for all of a column of rows that measure the same, and any of them may bear it', () => {
+    const rows = [0, 1, 2, 3].map((i) =>
+      aisle({ from: { x: 0, y: i * 20_000 }, to: { x: 900, y: i * 20_000 } }),
+    )
+    expect(waysToShow(rows.slice(0, 3), RATIO)).toHaveLength(3)
+    const [way, ...others] = waysToShow(rows, RATIO)
+    expect(others).toEqual([])
+    expect(way).toHaveLength(4)
   })
 
   test('none where two things run into each other, nor wide ways beside an obstacle', () => {
-    expect(aislesToShow([aisle({ widthMm: -10 })], RATIO)).toEqual([])
-    expect(aislesToShow([aisle({ otherIs: 'obstacle', other: 'obstacle-1', widthMm: 1400 })], RATIO)).toEqual(
+    expect(waysToShow([aisle({ widthMm: -10 })], RATIO)).toEqual([])
+    expect(waysToShow([aisle({ otherIs: 'obstacle', other: 'obstacle-1', widthMm: 1400 })], RATIO)).toEqual(
       [],
     )
   })

@@ -136,6 +136,36 @@ describe('the floor sheet of the sample bay', () => {
   })
 })
 
+describe.each(papersAndUnits)('findings on %s in %s', (paper, units) => {
+  const ways = Object.keys(evaluated).flatMap((id) =>
+    (['portrait', 'landscape'] as const).map((orientation) => [id, orientation] as const),
+  )
+  test.each(ways)('of %s %s are all told', (id, orientation) => {
+    const text = pageText(sheet(evaluated[id]!, { paper, units, orientation }))
+    expect(text).not.toContain('more on the screen')
+    expect(text).toContain('How the plan stands')
+  })
+})
+
+describe('more findings than any paper holds', () => {
+  const reason = 'The owner has looked at it, stood in it, measured it twice and will live with it. '.repeat(
+    2,
+  )
+  const open = evaluated['sallow-flats-one-acre']!.findings
+  const { layout } = evaluated['sallow-flats-one-acre']!
+  const accepted = open.map(({ key }) => ({ key, reason, by: '' }))
+  const text = pageText(
+    sheet(evaluate({ ...layout, settings: { ...layout.settings, accepted } }), { paper: 'letter' }),
+  )
+
+  test('are counted where they are left out, and none is lost in between', () => {
+    const told = text.replace(/\n/g, ' ').split('Accepted: The owner has looked').length - 1
+    const [, left] = /and (\d+) more on the screen/.exec(text)!
+    expect(told).toBeGreaterThan(0)
+    expect(told + Number(left)).toBe(open.length)
+  })
+})
+
 describe('the scale', () => {
   test('may be chosen, and what does not fit is said', () => {
     const page = sheet(kestrel, { scale: 24 })
