@@ -51,7 +51,7 @@ function Tools() {
           {icon}
         </button>
       ))}
-      <button title="Show the whole bay" aria-label="Show the whole bay" onClick={planner.fit}>
+      <button title="Show the whole house" aria-label="Show the whole house" onClick={planner.fit}>
         <Maximize size={18} />
       </button>
     </div>
