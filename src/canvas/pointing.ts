@@ -1,7 +1,7 @@
 import type { Point } from '../geometry/point'
 import { distance, between } from '../geometry/point'
 import type { Planner } from '../store/planner'
-import { panned, toFloor, zoomedAt, type View } from '../store/view'
+import { panned, toFloor, zoomedAt, type Size, type View } from '../store/view'
 import type { Gestures } from './gestures'
 import type { Pointer, Tool } from './tools/tool'
 
@@ -40,6 +40,14 @@ const pinched = (view: View, before: readonly [Point, Point], after: readonly [P
   return zoomedAt(panned(view, to.x - from.x, to.y - from.y), to, factor)
 }
 
+const within = (px: number, mostPx: number): number => Math.min(Math.max(px, 0), mostPx)
+
+/** A place that a captured pointer has left the paper by, at the paper's edge: what is carried stays in sight. */
+const onPaper = ({ x, y }: Point, { width, height }: Size): Point => ({
+  x: within(x, width),
+  y: within(y, height),
+})
+
 /** Turns pointers of the page into pointers on the floor: double clicks, a second finger that pinches. */
 export interface Pointing {
   readonly press: (from: PagePointer, over?: Tool) => void
@@ -56,15 +64,11 @@ export const createPointing = (planner: Planner, gestures: Gestures): Pointing =
   /** Until all fingers are up again, one left over from a pinch draws nothing. */
   let isPinching = false
 
-  const pointerOf = ({ px, shift, ctrl, alt, pointerType }: PagePointer, clicks = 1): Pointer => ({
-    at: toFloor(planner.store.getState().view, px),
-    px,
-    shift,
-    alt,
-    isFree: ctrl,
-    isTouch: pointerType === 'touch',
-    clicks,
-  })
+  const pointerOf = ({ px, shift, ctrl, alt, pointerType }: PagePointer, clicks = 1): Pointer => {
+    const { view, size } = planner.store.getState()
+    const at = toFloor(view, onPaper(px, size))
+    return { at, px, shift, alt, isFree: ctrl, isTouch: pointerType === 'touch', clicks }
+  }
 
   const clicksOf = ({ atMs, px, pointerType }: PagePointer): number => {
     const withinPx = pointerType === 'touch' ? DOUBLE_TOUCH_PX : DOUBLE_PX

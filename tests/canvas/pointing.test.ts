@@ -103,3 +103,21 @@ test('a pointer that leaves drops what was under way', () => {
   pointing.lose(1)
   expect(planner.store.getState()).toMatchObject({ preview: undefined, pointer: undefined })
 })
+
+test('what is dragged off the paper stays in sight at its edge, while the hand goes on', () => {
+  const { planner, pointing, event, view } = table()
+  planner.set({ size: { width: 800, height: 600 } })
+  const row = toScreen(view(), at(100, 160))
+  pointing.press(event(row.x, row.y))
+  pointing.move(event(row.x + 40, row.y, { ctrl: true }))
+  pointing.move(event(5000, -700, { ctrl: true }))
+  pointing.release(event(5000, -700, { ctrl: true }))
+  const [moved] = planner.store.getState().layout.parts
+  const corner = toFloor(view(), { x: 800, y: 0 })
+  expect('at' in moved! && moved.at.x).toBeCloseTo(corner.x, 1)
+  const before = view()
+  planner.set({ tool: 'hand' })
+  pointing.press(event(400, 300))
+  pointing.move(event(1400, 300))
+  expect(toScreen(view(), { x: before.x, y: before.y }).x).toBeCloseTo(1000, 6)
+})

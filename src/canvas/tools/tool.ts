@@ -10,9 +10,9 @@ import type { Guide } from '../snapCandidates'
 
 /** The pointer as tools see it. */
 export interface Pointer {
-  /** On the floor, mm. */
+  /** On the floor that is on screen, mm; a pointer that has left the paper counts at its edge. */
   readonly at: Point
-  /** On the canvas, px from its top left corner. */
+  /** From the canvas's top left corner, px, wherever that is. */
   readonly px: Point
   readonly shift: boolean
   readonly alt: boolean
