@@ -1,5 +1,6 @@
 import type { Box } from '../geometry/box'
 import { boxOf } from '../geometry/box'
+import type { Axis } from '../geometry/facing'
 import type { Point } from '../geometry/point'
 import { sides, wallAhead } from '../geometry/wallAhead'
 import type { Built } from '../model/built'
@@ -20,18 +21,24 @@ export interface Standing {
   readonly box: Box
 }
 
+/** A row, and the axis that its racks are chained along, which need not be its longer side. */
+export interface StandingRow extends Standing {
+  readonly runsAlong: Axis
+}
+
 /** An obstacle, and how far it is from the nearest wall, mm. */
 export interface Thing extends Standing {
   readonly wallMm: number
 }
 
-const rowBoxOf = rememberEach<Built, null, Standing | undefined>((built) => {
-  const solids = built.rack && solidsOf(built, ['canopy', 'frame', 'foot'])
-  return solids && { part: built.part, box: solids.box }
+const rowBoxOf = rememberEach<Built, null, StandingRow | undefined>(({ rack, ...built }) => {
+  const solids = rack && solidsOf(built, ['canopy', 'frame', 'foot'])
+  const facesEastOrWest = rack && rack.leftFace.facing % 180 === 0
+  return solids && { part: built.part, box: solids.box, runsAlong: facesEastOrWest ? 'y' : 'x' }
 })
 
 /** Each row as the box of its widest parts: leaves, bars, runners, foot plates. Asked by many rules in one evaluation. */
-export const rowBoxes = rememberLast((built: readonly Built[]): readonly Standing[] =>
+export const rowBoxes = rememberLast((built: readonly Built[]): readonly StandingRow[] =>
   built.flatMap((b) => rowBoxOf(b, null) ?? []),
 )
 

@@ -1,4 +1,5 @@
-import { aislesByRow, aislesOf } from '../checks/aisles'
+import { aislesByRow } from '../checks/aisles'
+import { aislesOf } from '../checks/aisleWays'
 import type { Bay } from '../checks/context'
 import type { Layout } from '../layout/schema'
 import type { Built } from '../model/built'

@@ -27,6 +27,11 @@ ruleTable('aisle-width-min', {
     ['36 in between the ends of two rows', endToEnd(338)],
     ['6 in from leaf to wall', one(39, 100)],
     ['36 in from a row end to the wall', one(165, 438)],
+    // 66 in across with its leaves and 60 in along: it is worked from its shorter sides all the same.
+    [
+      'a face 27 in from the wall, of a rack that is wider than it is long',
+      bay('30 x 60 ft').row('A', [60, 200], { racks: 1, rackLength: 48, barsPerRack: 4, midPairs: 1 }),
+    ],
     ['36 in between a row end and a post', beforePost(384)],
     ['6 in to a post that is passed on its other side', beforePost(354)],
     ['a post at the wall', one(63, 100).post('Post', [4, 200])],
