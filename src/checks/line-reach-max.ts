@@ -1,9 +1,10 @@
 import type { Finding } from '../model/finding'
 import type { Built } from '../model/built'
-import type { RackFace } from '../model/rackFacts'
+import type { RackFace, RackFacts } from '../model/rackFacts'
 import type { Aisle } from './aisles'
 import type { Bay, BayRule } from './context'
 import { CLOSE_MM, found, lengthOf, term } from './found'
+import { rowPlace } from './rowPlace'
 
 const RULE = 'line-reach-max'
 
@@ -32,36 +33,39 @@ const isWorked = (row: string, face: RackFace, bay: Bay): boolean => {
 
 const reachOf = (distanceMm: number, isOpen: boolean): number => (isOpen ? distanceMm : Infinity)
 
-const findingsOf = (built: Built, bay: Bay): Finding[] => {
-  const { rack, part } = built
+/** How far each line is from the nearer side where a person can stand, mm; Infinity where both are shut. */
+const reachesOf = (
+  { lineReachMm }: RackFacts,
+  widthMm: number,
+  isLeftOpen: boolean,
+  isRightOpen: boolean,
+): number[] =>
+  lineReachMm.map((leftMm) => Math.min(reachOf(leftMm, isLeftOpen), reachOf(widthMm - leftMm, isRightOpen)))
+
+const findingsOf = ({ part, rack }: Built, bay: Bay): Finding[] => {
   if (!rack) return []
-  const isLeft = isWorked(part, rack.leftFace, bay)
-  const isRight = isWorked(part, rack.rightFace, bay)
+  const isLeftOpen = isWorked(part, rack.leftFace, bay)
+  const isRightOpen = isWorked(part, rack.rightFace, bay)
   const widthMm = Math.max(...rack.lineReachMm) + Math.min(...rack.lineReachMm)
-  const reaches = rack.lineReachMm.map((left) =>
-    Math.min(reachOf(left, isLeft), reachOf(widthMm - left, isRight)),
-  )
+  const reaches = reachesOf(rack, widthMm, isLeftOpen, isRightOpen)
   const furthest = Math.max(...reaches)
   if (furthest <= bay.settings.reachMm + CLOSE_MM) return []
-  const line = reaches.indexOf(furthest) + 1
-  const at = {
-    x: (rack.leftFace.from.x + rack.rightFace.to.x) / 2,
-    y: (rack.leftFace.from.y + rack.rightFace.to.y) / 2,
-  }
+  const isShut = !isLeftOpen && !isRightOpen
+  const measured = lengthOf(isShut ? widthMm : furthest)
   return [
     found({
       rule: RULE,
       subject: 'fit',
       state: 'Tight',
       parts: [part],
-      at,
-      measured: lengthOf(Number.isFinite(furthest) ? furthest : widthMm),
+      at: rowPlace(rack),
+      measured,
       limit: lengthOf(bay.settings.reachMm),
-      facts: { line, shut: isLeft || isRight ? '' : 'both' },
+      facts: { line: reaches.indexOf(furthest) + 1, shut: isShut ? 'both' : '' },
       terms: [
         term(
-          'Furthest line from a side where a person can stand',
-          lengthOf(Number.isFinite(furthest) ? furthest : widthMm),
+          isShut ? 'Leaf to leaf across the row' : 'Furthest line from a side where a person can stand',
+          measured,
         ),
       ],
     }),
