@@ -14,8 +14,8 @@ const a4 = { label: 'A4, 210 x 297 mm', width: 210 / 25.4, height: 297 / 25.4 }
 const sheets = [
   { paper: tabloid, dpi: 200, checkInches: 12, scale: 64 },
   { paper: tabloid, dpi: 300, checkInches: 12, scale: 64 },
-  { paper: a4, dpi: 200, checkInches: 6, scale: 128 },
-  { paper: a4, dpi: 300, checkInches: 6, scale: 128 },
+  { paper: a4, dpi: 200, checkInches: 6, scale: 96 },
+  { paper: a4, dpi: 300, checkInches: 6, scale: 96 },
 ] as const
 
 /** Thickest line on the sheet, inches of paper. */
