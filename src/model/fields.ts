@@ -54,6 +54,7 @@ export const text = (defaultText: string, meta: FieldWords, longest = 200) =>
 export const toggle = (on: boolean, meta: FieldWords) =>
   z._default(z.boolean(), on).register(fields, { ...meta, unit: 'switch' })
 
+/** One of some values. The cast: one of T is one of what its enum holds, which the compiler does not see for a generic T. */
 export const choice = <const T extends readonly [string, ...string[]]>(
   values: T,
   first: T[number],
