@@ -1,5 +1,4 @@
 import { type DragEvent, lazy, Suspense, useEffect, useMemo, useState } from 'react'
-import { FloorPlan } from '../canvas/FloorPlan'
 import { samples } from '../layout/samples'
 import { usePlanner, usePlannerState } from '../store/react'
 import { type Commands, commandsOf } from './commands'
@@ -8,7 +7,9 @@ import { shortcutFor } from './shortcuts'
 import { TopBar } from './TopBar'
 import './frame.css'
 
-// What the first sight of the floor does not need comes right behind it.
+// The frame is painted first; the plan is asked for at once, everything else right behind it.
+const floorPlan = import('../canvas/FloorPlan')
+const FloorPlan = lazy(async () => ({ default: (await floorPlan).FloorPlan }))
 const PartsShelf = lazy(async () => ({ default: (await import('../sidebar/PartsShelf')).PartsShelf }))
 const Sidebar = lazy(async () => ({ default: (await import('../sidebar/Sidebar')).Sidebar }))
 const NewBay = lazy(async () => ({ default: (await import('./NewBay')).NewBay }))
@@ -88,7 +89,9 @@ export function App({ isSample }: AppProps) {
         </Suspense>
       </nav>
       <main className="frame-floor">
-        <FloorPlan />
+        <Suspense>
+          <FloorPlan />
+        </Suspense>
         <Notice onSave={commands.save} />
       </main>
       <aside className="frame-side" aria-label="Warnings, cuts and parts">
