@@ -69,3 +69,24 @@ for (const viewport of screens)
       }
     })
   })
+
+test.describe('the page zoomed to twice its size', () => {
+  // 1280 x 800 at 200 %: WCAG 2.2, 1.4.4.
+  test.use({ viewport: { width: 640, height: 400 } })
+
+  test('keeps the floor plan wide enough to work on, and all the rest can be scrolled to', async ({
+    planner,
+  }) => {
+    const { page, floor } = planner
+    await planner.openSample()
+    const paper = await floor.paper.boundingBox()
+    expect(paper?.width).toBeGreaterThan(400)
+    expect(paper?.height).toBeGreaterThan(300)
+    expect((await pageOver(page)).x).toBe(0)
+    await page.getByRole('button', { name: 'Keep the sample' }).click()
+    await planner.pick('N1')
+    await expect(page.getByRole('option', { name: /^N1 / })).toBeInViewport()
+    await planner.shelfItem('Pit').scrollIntoViewIfNeeded()
+    await expect(planner.shelfItem('Pit')).toBeInViewport()
+  })
+})
