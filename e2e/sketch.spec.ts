@@ -56,6 +56,29 @@ test('what is dragged from the shelf is drawn, counted and cut', async ({ planne
   await planner.page.screenshot({ path: test.info().outputPath('sketch.png') })
 })
 
+test('a row in an empty house says what it lacks, and three presses and a door make a bay of it', async ({
+  planner,
+}) => {
+  const { page, undo } = planner
+  await planner.dropFromShelf('Rack row', [60, 300])
+  const panel = await planner.tab('Warnings')
+  for (const mend of [
+    'Lay a drain line under Row 1',
+    'Dig a pit at the end of Drain 1',
+    'Lay a main to Row 1',
+  ]) {
+    await panel.getByRole('button', { name: mend }).click()
+    await expect(undo).toHaveAccessibleName(`Undo: ${mend}`)
+  }
+  await planner.dropFromShelf('Double door', [180, 0])
+  expect(await planner.warnings()).toEqual([])
+  // A second row beside the first joins the same drain and the same main.
+  await planner.pick('Row 1')
+  await planner.tab('Part')
+  await page.getByRole('button', { name: 'Copy', exact: true }).click()
+  expect(await planner.warnings()).toEqual([])
+})
+
 test('a row grows by its end handle, rack by rack, and takes up another dropped against its end', async ({
   planner,
 }) => {
