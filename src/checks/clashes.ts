@@ -49,11 +49,12 @@ const withShift = (clash: Clash, a: Solids, b: Solids): Clash => {
 export const clashesBetween = (left: readonly Owner[], right: readonly Owner[]): Clash[] => {
   const clashes: Clash[] = []
   left.forEach((a, index) => {
-    for (const b of left === right ? right.slice(index + 1) : right) {
-      if (a.part === b.part || !overlaps(a.solids.box, b.solids.box)) continue
+    right.forEach((b, other) => {
+      const isPairSeen = left === right && other <= index
+      if (isPairSeen || a.part === b.part || !overlaps(a.solids.box, b.solids.box)) return
       const clash = worstClash(a.solids, b.solids)
       if (clash) clashes.push(withShift(clash, a.solids, b.solids))
-    }
+    })
   })
   return clashes
 }

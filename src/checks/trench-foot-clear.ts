@@ -1,4 +1,4 @@
-import { grown, overlaps } from '../geometry/box'
+import { type Box, grown, overlaps } from '../geometry/box'
 import { gapBetween } from '../geometry/polygon'
 import type { Built } from '../model/built'
 import type { Finding } from '../model/finding'
@@ -15,9 +15,16 @@ const CLEAR_MM = inches(3)
 
 const feetOf = rememberEach<Built, null, Solids | undefined>((built) => solidsOf(built, ['foot']))
 
-/** Trenches and pits; a line over the floor and a tote that stands on it are not dug. */
-const digsOf = rememberEach<Built, null, readonly Solid[]>(
-  (built) => solidsOf(built, ['trench', 'pit'])?.all.filter(({ body }) => body.fromMm < 0) ?? [],
+/** A trench or a pit, and the box outside which no plate is too near to it. */
+interface Dig extends Solid {
+  readonly zone: Box
+}
+
+/** A line over the floor and a tote that stands on it are not dug. */
+const digsOf = rememberEach<Built, null, readonly Dig[]>((built) =>
+  (solidsOf(built, ['trench', 'pit'])?.all ?? [])
+    .filter(({ body }) => body.fromMm < 0)
+    .map((solid) => ({ ...solid, zone: grown(solid.box, CLEAR_MM) })),
 )
 
 interface Near {
@@ -26,13 +33,12 @@ interface Near {
 }
 
 /** The foot of a part that a dig comes nearest to, if any is too near. */
-const nearestFoot = (dig: Solid, feet: Solids): Near | undefined => {
-  const zone = grown(dig.box, CLEAR_MM)
+const nearestFoot = ({ body, zone }: Dig, feet: Solids): Near | undefined => {
   if (!overlaps(zone, feet.box)) return undefined
   let nearest: Near | undefined
   for (const foot of feet.all) {
     if (!overlaps(foot.box, zone)) continue
-    const { gapMm } = gapBetween(foot.body.outline, dig.body.outline)
+    const { gapMm } = gapBetween(foot.body.outline, body.outline)
     if (gapMm < CLEAR_MM - CLOSE_MM && (!nearest || gapMm < nearest.gapMm)) nearest = { gapMm, foot }
   }
   return nearest

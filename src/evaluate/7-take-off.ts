@@ -7,13 +7,15 @@ import { rememberEach } from '../model/remember'
 
 type Tally = ReadonlyMap<string, number>
 
-const tallied = (items: readonly string[]): Tally => {
-  const tally = new Map<string, number>()
-  for (const item of items) tally.set(item, (tally.get(item) ?? 0) + 1)
-  return tally
+const countIn = (tally: Map<string, number>, item: string, count: number): void => {
+  tally.set(item, (tally.get(item) ?? 0) + count)
 }
 
-const tallyOf = rememberEach<Built, null, Tally>((built) => tallied(built.fittings.map(({ item }) => item)))
+const tallyOf = rememberEach<Built, null, Tally>((built) => {
+  const tally = new Map<string, number>()
+  for (const { item } of built.fittings) countIn(tally, item, 1)
+  return tally
+})
 
 /** What is bought or drilled where water passes from one part into another. A row brings its own tee for the main. */
 const atJoin: Readonly<Record<Join['kind'], readonly string[]>> = {
@@ -23,8 +25,12 @@ const atJoin: Readonly<Record<Join['kind'], readonly string[]>> = {
   'zone-to-main': [],
 }
 
-const jointItems = (joins: readonly Join[]): string[] =>
-  joins.flatMap(({ kind, to }) => (to === undefined ? [] : atJoin[kind]))
+const jointTally = (joins: readonly Join[]): Tally => {
+  const tally = new Map<string, number>()
+  for (const { kind, to } of joins)
+    if (to !== undefined) for (const item of atJoin[kind]) countIn(tally, item, 1)
+  return tally
+}
 
 /** Feet that stand as high as the highest, to the thinnest shim, have nothing under them. */
 const shimmedFeet = rememberEach<readonly Foot[], null, number>(
@@ -39,7 +45,7 @@ const footShims = ({ feet }: Levels): Tally => {
 
 const total = (tallies: readonly Tally[]): Tally => {
   const sum = new Map<string, number>()
-  for (const tally of tallies) for (const [item, count] of tally) sum.set(item, (sum.get(item) ?? 0) + count)
+  for (const tally of tallies) for (const [item, count] of tally) countIn(sum, item, count)
   return sum
 }
 
@@ -50,7 +56,7 @@ export const takeOff = (
   levels: Levels,
 ): readonly CountLine[] => {
   const ofParts = built.map((b) => tallyOf(b, null))
-  return [...total([...ofParts, tallied(jointItems(joins)), footShims(levels)])]
+  return [...total([...ofParts, jointTally(joins), footShims(levels)])]
     .map(([item, count]) => ({ item, title: fittingOf(item).title, count }))
     .sort((a, b) => (a.title < b.title ? -1 : 1))
 }
