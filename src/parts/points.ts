@@ -1,6 +1,6 @@
 import { mirrorPoint, movePoint, type Mirror, type Motion } from '../geometry/motion'
 import { between, distance, length3, type Place, type Point } from '../geometry/point'
-import { segmentsOf, type Segment } from '../geometry/polyline'
+import { nearestOn, segmentsOf, type Segment } from '../geometry/polyline'
 import { nearestOnSegment } from '../geometry/segment'
 import type { Handle } from '../model/partKind'
 import { feet } from '../units/length'
@@ -65,11 +65,14 @@ const nearestLeg = (points: readonly Point[], at: Point): number => {
   return Math.max(0, gaps.indexOf(Math.min(...gaps)))
 }
 
-/** The run led through one more place, in the leg nearest to it; the same run where it is full. */
+/**
+ * The run with one more point on it, where it is nearest to a place; the same run where it is full. Nothing moves by
+ * it, however surely the finger came down: that is for the drag that follows.
+ */
 export const addRunPoint = <P extends Run>(part: P, at: Point): P => {
   const { points } = part
   return points.length < MOST_POINTS
-    ? withPoints(part, points.toSpliced(nearestLeg(points, at) + 1, 0, at))
+    ? withPoints(part, points.toSpliced(nearestLeg(points, at) + 1, 0, nearestOn(points, at).at))
     : part
 }
 
