@@ -1,4 +1,4 @@
-import type { Box } from '../geometry/box'
+import { overlaps, type Box } from '../geometry/box'
 import type { Point } from '../geometry/point'
 import { rankOf, type Finding } from '../model/finding'
 import type { Mark } from '../model/drawing'
@@ -68,12 +68,18 @@ interface Flag {
   readonly isSpare: boolean
 }
 
-const flagMarks = ({ finding, number, isSmall, isSpare }: Flag, ratio: number, words: ClearWords): Mark[] => {
+const flagMarks = (
+  { finding, number, isSmall, isSpare }: Flag,
+  ratio: number,
+  words: ClearWords,
+  walls: readonly Box[],
+): Mark[] => {
   const half = (isSmall ? SMALL_HALF_MM : HALF_MM) * ratio
   const tries = steps
     .slice(0, isSmall ? NEAR_STEPS : steps.length)
     .map((step) => atPlace(finding, step, ratio))
-  const clear = tries.find((place) => words.take([about(place, half)]))
+  const isOffWalls = (place: Point) => !walls.some((wall) => overlaps(about(place, half), wall))
+  const clear = [...tries.filter(isOffWalls), ...tries].find((place) => words.take([about(place, half)]))
   if (clear === undefined && isSpare) return []
   const at = clear ?? finding.at
   const pen = rankOf(finding) === 2 ? 'must-fix' : 'note'
@@ -87,13 +93,18 @@ const flagMarks = ({ finding, number, isSmall, isSpare }: Flag, ratio: number, w
 
 /**
  * Flags with the number of their group wherever a finding of it is, with a leader where one had to stand aside. What
- * must be mended finds its place first. In mm of floor.
+ * must be mended finds its place first; a wall is not hidden while there is another place. In mm of floor.
  */
-export const flags = (groups: readonly FindingGroup[], ratio: number, words: ClearWords): Mark[] =>
+export const flags = (
+  groups: readonly FindingGroup[],
+  ratio: number,
+  words: ClearWords,
+  walls: readonly Box[],
+): Mark[] =>
   groups.flatMap((group, i) =>
     membersOf(group).flatMap((finding) => {
       const isSmall = isMany(group)
       const isSpare = isSmall && finding !== group.worst
-      return flagMarks({ finding, number: i + 1, isSmall, isSpare }, ratio, words)
+      return flagMarks({ finding, number: i + 1, isSmall, isSpare }, ratio, words, walls)
     }),
   )

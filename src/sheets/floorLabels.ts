@@ -6,7 +6,8 @@ import type { TextMark } from '../model/drawing'
 import { AT_THE_PIT } from './cautions'
 import { isInside, textBox, type ClearWords } from './clearWords'
 import { lettered, LETTERS } from './ink'
-import { besideRun, shared } from './names'
+import { atRun } from './namePlaces'
+import { shared } from './names'
 
 /** The value of the benchmark, beside it. */
 export const benchmarkWords = (
@@ -66,18 +67,29 @@ export interface FallWords {
   readonly notes: readonly string[]
 }
 
-/** How much each drain line falls, beside it; once for all where many fall alike. */
+/** Moved from here to where it is lettered. */
+const ORIGIN = { x: 0, y: 0 }
+
+/** How much each drain line falls: beside it, once for all where many fall alike, or in a note where it finds no room. */
 export const fallWords = ({ bay }: Evaluation, ratio: number, words: ClearWords, write: Words): FallWords => {
-  const drains = [...bay.levels.drains.values()].map(({ slopeMmPerM, high, low }) => ({
+  const drains = [...bay.levels.drains].map(([part, { slopeMmPerM, high, low }]) => ({
+    name: write.name(part),
     fall: write.fall(slopeMmPerM),
     run: [high.at, low.at],
   }))
   const common = shared(drains.map(({ fall }) => fall))
-  const marks = drains.flatMap(({ fall, run }) => {
-    if (fall === common) return []
-    const mark = lettered(`falls ${fall}`, { x: 0, y: 0 }, LETTERS.small, { pen: 'drain', anchor: 'middle' })
-    return words.first(besideRun(mark, run, ratio), (place) => [textBox(place, ratio)]) ?? []
-  })
-  const notes = common === undefined ? [] : [`Drain lines fall ${common}, unless it is written beside them.`]
-  return { marks, notes }
+  const written = drains
+    .filter(({ fall }) => fall !== common)
+    .map(({ name, fall, run }) => {
+      const mark = lettered(`falls ${fall}`, ORIGIN, LETTERS.small, { pen: 'drain', anchor: 'middle' })
+      const place = words.first(atRun(mark, run, ratio), (tried) => [textBox(tried, ratio)])
+      return place ?? `${name} falls ${fall}.`
+    })
+  return {
+    marks: written.filter((one) => typeof one !== 'string'),
+    notes: [
+      ...(common === undefined ? [] : [`Drain lines fall ${common}, unless it is written beside them.`]),
+      ...written.filter((one) => typeof one === 'string'),
+    ],
+  }
 }

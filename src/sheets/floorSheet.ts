@@ -25,7 +25,7 @@ import { rowNumbers } from './rowNumbers'
 import { rowRuns, type RowRun } from './rowRuns'
 import { centrelines, readingsAlong, runningDimensions, stringRoom } from './runningDimensions'
 import type { Sheet, SheetOptions } from './sheet'
-import { shunnedBoxes, stringBoxes } from './shunned'
+import { shunnedBoxes, stringBoxes, wallBoxes } from './shunned'
 
 const CODE = 'FS'
 const TITLE = 'Floor sheet'
@@ -167,6 +167,8 @@ const drawPage = (evaluation: Evaluation, options: SheetOptions): Page => {
   })
   const { plan, floor, words, column } = bestDraft(evaluation, options, fitted, write)
   const { footer } = plan.rooms
+  const { ratio } = plan.scale
+  const numbers = flags(column.numbered, ratio, words, wallBoxes(evaluation, ratio))
   const furniture = [
     ...frameMarks(plan),
     ...column.marks,
@@ -179,7 +181,7 @@ const drawPage = (evaluation: Evaluation, options: SheetOptions): Page => {
     units: options.units,
     items: [
       {
-        marks: [...floor, ...flags(column.numbered, plan.scale.ratio, words)],
+        marks: [...floor, ...numbers],
         placement: plan.placement,
         clip: plan.drawing,
       },

@@ -2,7 +2,7 @@ import { serviceMarks } from '../drawing/houseMarks'
 import { isOnPaper } from '../drawing/view'
 import type { Evaluation } from '../evaluate/evaluation'
 import { boxOf, grown, type Box } from '../geometry/box'
-import { between, distance, type Point } from '../geometry/point'
+import { distance, type Point } from '../geometry/point'
 import { nearestOnSegment } from '../geometry/segment'
 import type { Layout } from '../layout/schema'
 import type { TextMark } from '../model/drawing'
@@ -10,6 +10,7 @@ import type { PartId } from '../model/ids'
 import { kindOf } from '../parts/index'
 import { legsOf } from '../parts/points'
 import { isInside, textBox, type ClearWords } from './clearWords'
+import { aroundPlace, besideRun } from './namePlaces'
 import { isText } from './partShapes'
 
 type Part = Layout['parts'][number]
@@ -21,6 +22,8 @@ interface Name {
   readonly short: string
   /** The run that is named; no points where the part stands in one place. */
   readonly run: readonly Point[]
+  /** May stand nearer to another run than to its own, rather than across lines or nowhere. */
+  readonly isDue: boolean
   /** What stands there: words that it holds need not keep off its lines. */
   readonly bodies: readonly Box[]
 }
@@ -43,11 +46,13 @@ const runOf = (part: Part): readonly Point[] => ('points' in part ? part.points 
 const namesOf = (part: Part, { bay, marksOf }: Evaluation, ratio: number): Name[] => {
   const run = runOf(part)
   const bodies = run.length > 0 ? [] : (bay.builtOf.get(part.id)?.bodies ?? [])
-  const boxes = bodies.filter(({ role }) => role !== 'keep-clear').map(({ outline }) => boxOf(outline))
+  const boxes = bodies
+    .filter(({ role }) => role !== 'keep-clear' && role !== 'door')
+    .map(({ outline }) => boxOf(outline))
   return (marksOf.get(part.id) ?? [])
     .filter(isText)
     .filter(({ nearMm }) => isOnPaper(nearMm, ratio))
-    .map((mark) => ({ mark, short: part.name || mark.text, run, bodies: boxes }))
+    .map((mark) => ({ mark, short: part.name || mark.text, run, isDue: false, bodies: boxes }))
 }
 
 /** What a pipe's words add to its name, such as `4 in drain pipe`; nothing for a part that stands. */
@@ -84,7 +89,7 @@ const serviceNames = ({ bay: { house } }: Evaluation): Name[] =>
   house.services.flatMap((service) =>
     serviceMarks({ ...house, services: [service] })
       .filter(isText)
-      .map((mark) => ({ mark, short: mark.text, run: service.points, bodies: [] })),
+      .map((mark) => ({ mark, short: mark.text, run: service.points, isDue: true, bodies: [] })),
   )
 
 /** Names of all that is no row, what is buried first, and what is said once of many. */
@@ -106,36 +111,6 @@ const said = (evaluation: Evaluation, ratio: number): Said => {
   return { names: [...serviceNames(evaluation), ...inOrder], notes: each.flatMap(({ notes }) => notes) }
 }
 
-/** Steps aside in letter heights, along and across the words, nearest first. A name further off would seem another part's. */
-const STEPS: readonly Point[] = [0, 1.4, -1.4, 2.8, -2.8]
-  .flatMap((across) => [0, 2, -2, 4, -4].map((along) => ({ x: along, y: across })))
-  .toSorted((a, b) => Math.hypot(a.x, a.y) - Math.hypot(b.x, b.y))
-
-const stepped = (mark: TextMark, { x, y }: Point, ratio: number): TextMark => {
-  const letter = mark.paperMm * ratio
-  const [dx, dy] = mark.upright ? [y, x] : [x, y]
-  return { ...mark, at: { x: mark.at.x + dx * letter, y: mark.at.y + dy * letter } }
-}
-
-/** Places along a leg as shares of it, its middle first, and beside it in letter heights. */
-const SHARES = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9]
-const ASIDE = [0.9, -0.9, 1.8, -1.8, 2.7, -2.7]
-
-/** A name beside every leg of what it names, the longest leg first. */
-export const besideRun = (mark: TextMark, run: readonly Point[], ratio: number): TextMark[] =>
-  legsOf(run)
-    .toSorted((a, b) => b.lengthMm - a.lengthMm)
-    .flatMap(({ from, to }) => {
-      const upright = Math.abs(to.y - from.y) > Math.abs(to.x - from.x)
-      return ASIDE.flatMap((aside) =>
-        SHARES.map((share) => {
-          const { x, y } = between(from, to, share)
-          const off = aside * mark.paperMm * ratio
-          return { ...mark, upright, at: upright ? { x: x - off, y } : { x, y: y + off } }
-        }),
-      )
-    })
-
 /** Air about words that may reach over the edge of what holds them, mm of paper. */
 const HELD_OVER_MM = 0.8
 
@@ -152,16 +127,17 @@ const isOwn = ({ at }: TextMark, run: readonly Point[], runs: readonly (readonly
 
 /** A name where it is clear: on what it names, else off all lines, and short rather than nowhere. */
 const placed = (
-  { mark, short, run, bodies }: Name,
+  { mark, short, run, isDue, bodies }: Name,
   runs: readonly (readonly Point[])[],
   ratio: number,
   words: ClearWords,
 ): TextMark | undefined => {
   const boxesOf = (place: TextMark) => [textBox(place, ratio)]
-  const triesOf = (text: TextMark) =>
-    [...besideRun(text, run, ratio), ...STEPS.map((step) => stepped(text, step, ratio))].filter((place) =>
-      isOwn(place, run, runs),
-    )
+  const triesOf = (text: TextMark) => {
+    const near = [...besideRun(text, run, ratio), ...aroundPlace(text, ratio)]
+    const own = near.filter((place) => isOwn(place, run, runs))
+    return isDue ? [...own, ...near] : own
+  }
   const tries = triesOf(mark)
   const held = tries.filter((place) =>
     bodies.some((body) => isInside(textBox(place, ratio), grown(body, HELD_OVER_MM * ratio))),

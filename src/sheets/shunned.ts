@@ -32,18 +32,22 @@ export const stringBoxes = (marks: readonly Mark[], ratio: number): Box[] =>
 
 const closed = (points: readonly Point[]): readonly Point[] => [...points, ...points.slice(0, 1)]
 
+/** Boxes about the walls, mm of floor. */
+export const wallBoxes = ({ bay: { house } }: Evaluation, ratio: number): Box[] =>
+  lineBoxes(closed(house.outline), ratio)
+
 /** What words would hide or be struck through by: walls, pipes, rows, hatches and door leaves. In mm of floor. */
-export const shunnedBoxes = ({ bay }: Evaluation, ratio: number): Box[] => {
-  const { outline, services } = bay.house
+export const shunnedBoxes = (evaluation: Evaluation, ratio: number): Box[] => {
+  const { bay } = evaluation
+  const { services } = bay.house
   const pipes = bay.built.filter(({ rack }) => rack === undefined).flatMap(({ tubes }) => tubes)
   const trenches = bay.built.flatMap(({ bodies }) => bodies).filter(({ role }) => role === 'trench')
   const areas = bay.built
     .flatMap(({ bodies }) => bodies)
     .filter(({ role }) => role === 'keep-clear' || role === 'door')
   return [
-    ...[outline, ...trenches.map((trench) => trench.outline)].flatMap((edge) =>
-      lineBoxes(closed(edge), ratio),
-    ),
+    ...wallBoxes(evaluation, ratio),
+    ...trenches.flatMap(({ outline }) => lineBoxes(closed(outline), ratio)),
     ...[...services.map(({ points }) => points), ...pipes.map(({ path }) => path)].flatMap((points) =>
       lineBoxes(points, ratio),
     ),

@@ -3,7 +3,8 @@ import { overlaps } from '../../src/geometry/box'
 import type { TextMark } from '../../src/model/drawing'
 import { evaluate } from '../../src/evaluate/evaluate'
 import { clearWords, textBox } from '../../src/sheets/clearWords'
-import { besideRun, nameMarks, shared } from '../../src/sheets/names'
+import { besideRun } from '../../src/sheets/namePlaces'
+import { nameMarks, shared } from '../../src/sheets/names'
 import { scenarios } from '../support/scenarios'
 
 const RATIO = 64

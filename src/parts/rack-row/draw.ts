@@ -18,7 +18,7 @@ interface Layer {
 /** From the floor up. Each is hidden from afar, when it would be a line of ink and no more. */
 const LOWER: readonly Layer[] = [
   { marks: ['BR', 'SP'], pen: 'timber', wash: 'timber', nearMm: 30 },
-  { marks: ['BX', 'TT', 'XB', 'SB', 'GB'], pen: 'timber', wash: 'timber', nearMm: 15 },
+  { marks: ['BX', 'TT', 'XB', 'SB', 'GB'], pen: 'timber', wash: 'timber', nearMm: 20 },
   { marks: ['GT'], pen: 'trough', wash: 'trough', nearMm: 80 },
 ]
 
