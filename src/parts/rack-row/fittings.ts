@@ -82,7 +82,7 @@ const troughFittings = ({ part, frame, positions, levels }: RackPlan, v: number)
   const inTrough = (u: number): Place => placeAt(frame, u, v, invertAt(part, levels, u))
   const rests = positions.bearerU.map(inTrough)
   return [
-    { item: 'gutter-outlet', at: inTrough(positions.outletU) },
+    { item: `gutter-outlet-${part.outletBore}`, at: inTrough(positions.outletU) },
     ...rests.map((at) => ({ item: 'gutter-shim', at })),
     ...rests.map((at) => ({ item: 'gutter-strap', at })),
   ]

@@ -103,7 +103,7 @@ describe('three racks', () => {
     expect(pieces(built, 'GT')).toEqual(['12 x 120'])
     expect(countOf(built, 'gutter-joiner')).toBe(8)
     expect(countOf(built, 'gutter-end-cap')).toBe(8)
-    expect(countOf(built, 'gutter-outlet')).toBe(4)
+    expect(countOf(built, 'gutter-outlet-2')).toBe(4)
   })
 
   test('bars are capped at both ends and stopped at both rails, rails capped where the row ends', () => {

@@ -30,6 +30,8 @@ describe('what the low rack is made of', () => {
   test('five lines over 4 in gutters in 10 ft lengths, capped', () => {
     expect(rack.lines).toBe(5)
     expect(pieces(built, 'GT')).toEqual(['5 x 120', '5 x 108'])
+    // A 3/4 in threaded outlet: common practice, no source.
+    expect(countOf(built, 'gutter-outlet-3/4')).toBe(5)
     expect(countOf(built, 'gutter-end-cap')).toBe(10)
   })
 
