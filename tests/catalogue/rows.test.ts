@@ -68,7 +68,8 @@ const rowsOf = {
   fitting: [
     fittings,
     z.strictObject({
-      key: z.string().check(z.regex(/^[a-z]+(?:-[a-z]+)*$/)),
+      // Words, and the size where the thing comes in sizes.
+      key: z.string().check(z.regex(/^[a-z]+(?:-[a-z]+)*(?:-(?:1\/2|3\/4|1|2))?$/)),
       title: words,
       group: z.enum(['growing', 'feet', 'conduit', 'gutter', 'drain', 'water', 'fasteners']),
       source: words,
