@@ -148,12 +148,27 @@ const bestDraft = (evaluation: Evaluation, options: SheetOptions, plan: Plan, wr
   const draft = (one: Plan) => draftOf(evaluation, options, one, write)
   const centred = draft(plan)
   if (centred.column.isWhole) return centred
-  const aside = withSpare(plan).map(draft)
-  const atThisScale = aside.find(({ column }) => column.isWhole) ?? [centred, ...aside].find(isDueTold)
-  if (atThisScale !== undefined) return atThisScale
-  const smaller = options.scale === 'fit' ? smallerScales(plan, options.units) : []
-  const drafts = smaller.flatMap((scale) => withSpare(plan, scale)).map(draft)
-  return drafts.find(isDueTold) ?? aside.at(-1) ?? centred
+  const aside: Draft[] = []
+  for (const one of withSpare(plan)) {
+    const made = draft(one)
+    if (made.column.isWhole) return made
+    aside.push(made)
+  }
+  return [centred, ...aside].find(isDueTold) ?? smallerDraft(draft, options, plan) ?? aside.at(-1) ?? centred
+}
+
+/** The largest drawing below the fitted scale that tells all that is due, if any; none where a scale was asked for. */
+const smallerDraft = (
+  draft: (plan: Plan) => Draft,
+  { scale, units }: SheetOptions,
+  plan: Plan,
+): Draft | undefined => {
+  if (scale !== 'fit') return undefined
+  for (const one of smallerScales(plan, units).flatMap((smaller) => withSpare(plan, smaller))) {
+    const made = draft(one)
+    if (isDueTold(made)) return made
+  }
+  return undefined
 }
 
 const isDueTold = ({ column }: Draft): boolean => column.isDueTold

@@ -46,6 +46,8 @@ export const rowNumbers = (
   for (const mark of names) words.take([textBox(mark, ratio)])
   const numbers = said
     .filter(({ mark, name }) => mark.text !== name)
+    // Lines before racks: a rack's number has its whole rack to slide along, a line's only the row's end.
+    .toSorted((a, b) => (a.mark.nearMm ?? 0) - (b.mark.nearMm ?? 0))
     .flatMap(({ mark }) => {
       const tries = SLIDES.map((by) => slid(mark, by, ratio))
       return words.first(tries, (place) => [textBox(place, ratio)]) ?? []

@@ -136,6 +136,16 @@ describe('the floor sheet of the sample bay', () => {
   })
 })
 
+test.each(papersAndUnits)('what is buried is named on %s in %s', (paper, units) => {
+  for (const orientation of ['portrait', 'landscape'] as const) {
+    expect(hasLine(pageText(sheet(kestrel, { paper, units, orientation })), 'Old lighting feed, 120 V')).toBe(
+      true,
+    )
+    const dairy = sheet(evaluated['old-dairy-corner']!, { paper, units, orientation })
+    expect(hasLine(pageText(dairy), 'Gas line')).toBe(true)
+  }
+})
+
 describe.each(papersAndUnits)('findings on %s in %s', (paper, units) => {
   const ways = Object.keys(evaluated).flatMap((id) =>
     (['portrait', 'landscape'] as const).map((orientation) => [id, orientation] as const),
