@@ -6,6 +6,7 @@ import { cartReachMin } from './cart-reach-min'
 import type { Rule } from './context'
 import { doorHeadMin } from './door-head-min'
 import { doorMissing } from './door-missing'
+import { doorWallMax } from './door-wall-max'
 import { doorWidthMin } from './door-width-min'
 import { drainBranchLevel } from './drain-branch-level'
 import { drainCoverMin } from './drain-cover-min'
@@ -21,6 +22,7 @@ import { levelStackShort } from './level-stack-short'
 import { lineReachMax } from './line-reach-max'
 import { outletDrainReach } from './outlet-drain-reach'
 import { outletDropMin } from './outlet-drop-min'
+import { outletTowerGap } from './outlet-tower-gap'
 import { pitInletLevel } from './pit-inlet-level'
 import { pitLevelOrder } from './pit-level-order'
 import { serviceCrossingMin } from './service-crossing-min'
@@ -43,6 +45,7 @@ export const rules: readonly Rule[] = [
   doorMissing,
   cartReachMin,
   exitAccessMin,
+  doorWallMax,
   doorWidthMin,
   doorHeadMin,
   wheelchairRouteMin,
@@ -62,6 +65,7 @@ export const rules: readonly Rule[] = [
   gutterRunMax,
   tipWindowMin,
   tipTroughWidth,
+  outletTowerGap,
   barRiserGap,
   barSleeveGap,
   towerWithdrawalMin,

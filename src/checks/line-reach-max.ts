@@ -56,7 +56,7 @@ const findingsOf = ({ part, rack }: Built, bay: Bay): Finding[] => {
     found({
       rule: RULE,
       subject: 'fit',
-      state: 'Tight',
+      state: isShut ? 'Clash' : 'Tight',
       parts: [part],
       at: rowPlace(rack),
       measured,

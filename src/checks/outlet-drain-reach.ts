@@ -39,6 +39,10 @@ const findingOf = (row: string, outlets: readonly Join[], bay: Bay): Finding => 
   })
 }
 
+/** `1 trough outlet misses`, `4 trough outlets miss`. */
+const outletsWords = (facts: Finding['facts'], one: string, many: string): string =>
+  facts['outlets'] === 1 ? `1 trough outlet ${one}` : `${facts['outlets']} trough outlets ${many}`
+
 /** Every trough's outlet must have a drain line under it. */
 export const outletDrainReach: BayRule = {
   over: 'bay',
@@ -50,6 +54,6 @@ export const outletDrainReach: BayRule = {
   check: (bay) => [...orphansByRow(bay.joins)].map(([row, outlets]) => findingOf(row, outlets, bay)),
   say: ({ parts, measured, limit, facts }, { onTape, name }) =>
     facts['none'] === 'none'
-      ? `${name(parts[0] ?? '')}: ${facts['outlets']} trough outlets have no drain line to fall into.`
-      : `${name(parts[0] ?? '')}: ${facts['outlets']} trough outlets miss the drain line; the nearest is ${onTape(measured.value)} off, a drop tube reaches ${onTape(limit.value)}.`,
+      ? `${name(parts[0] ?? '')}: ${outletsWords(facts, 'has', 'have')} no drain line to fall into.`
+      : `${name(parts[0] ?? '')}: ${outletsWords(facts, 'misses', 'miss')} the drain line; the nearest is ${onTape(measured.value)} off, a drop tube reaches ${onTape(limit.value)}.`,
 }

@@ -34,6 +34,8 @@ export interface RackFacts {
   /** Least clear gap along the row between a hanger bar and a riser, and between a bar and a sleeve (Infinity without one). */
   readonly barToRiserMm: number
   readonly barToSleeveMm: number
+  /** From the middle of the trough outlets to the nearest station, along the row. */
+  readonly outletToStationMm: number
   readonly runMm: number
   /** Longest single-fall run that the tip window allows with this gutter and fall. */
   readonly longestRunMm: number

@@ -40,7 +40,7 @@ ruleTable('line-reach-max', {
     [
       'a row with nowhere to stand',
       shutIn(),
-      'Tight, 66 of 30',
+      'Clash, 66 of 30',
       'A can be worked from neither side: nobody can stand along it.',
     ],
   ],

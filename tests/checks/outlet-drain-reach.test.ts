@@ -57,7 +57,7 @@ ruleTable('outlet-drain-reach', {
         .trough('T', [165, 100])
         .pit('Pit', { x: [150, 186], y: [400, 500] }),
       'Backs up, 0 of 6',
-      'T: 1 trough outlets have no drain line to fall into. Lay a drain line under T.',
+      'T: 1 trough outlet has no drain line to fall into. Lay a drain line under T.',
     ],
     [
       'a pit that is not straight ahead, but round one corner',

@@ -25,6 +25,10 @@ const barToRiser = ({ positions, materials }: RackPlan): number => {
   return leastMm - materials.lumber.thickMm / 2 - materials.bar.odMm / 2
 }
 
+/** From the outlets' place along the row to the bar nearest to it, mm. */
+const outletToStation = ({ positions: { barU, outletU } }: RackPlan): number =>
+  barU.reduce((least, u) => Math.min(least, Math.abs(u - outletU)), Infinity)
+
 /** Bars stand half a pitch off every rack line, so that is how near one comes to a joint. */
 const barToSleeve = ({ part, positions, materials }: RackPlan): number =>
   part.racks === 1 ? Infinity : positions.pitchMm / 2 - jointHalfMm(part) - materials.bar.odMm / 2
@@ -50,6 +54,7 @@ const sizeFacts = (plan: RackPlan, towers: number) => {
     bodyMm: part.bodyMm,
     barToRiserMm: barToRiser(plan),
     barToSleeveMm: barToSleeve(plan),
+    outletToStationMm: outletToStation(plan),
     runMm: positions.lengthMm,
     longestRunMm: longestRun(plan),
   }
