@@ -1,8 +1,8 @@
 import type { Built } from '../model/built'
 import type { Finding } from '../model/finding'
+import { clashFinding } from './clashFinding'
 import { clashesBetween, type Clash, type Owner } from './clashes'
 import type { BayRule } from './context'
-import { found, lengthOf, term } from './found'
 import { buriedOf, type Solids, standingOf } from './solids'
 
 const RULE = 'body-overlap'
@@ -31,22 +31,12 @@ const roleNames: Readonly<Record<string, string>> = {
 const roleName = (role: string): string => roleNames[role] ?? role
 
 const findingOf = (clash: Clash): Finding =>
-  found({
+  clashFinding(clash, {
     rule: RULE,
-    subject: 'fit',
-    state: 'Clash',
-    parts: [clash.a.part, clash.b.part],
     // Two posts may meet above the floor, and their footings below it.
     detail: clash.b.toMm <= 0 ? 'below' : '',
-    at: clash.from,
-    span: [clash.from, clash.to],
-    measured: lengthOf(clash.deepMm),
-    limit: lengthOf(0),
     facts: { a: roleName(clash.a.role), b: roleName(clash.b.role) },
-    terms: [term('Least shift that parts them', lengthOf(clash.deepMm))],
-    ...(clash.shift && {
-      mend: { kind: 'move', parts: [clash.a.part], dxMm: clash.shift.x, dyMm: clash.shift.y },
-    }),
+    depth: 'Least shift that parts them',
   })
 
 /** A drain ends in its pit, and drains join each other: those two may share the ground. */

@@ -1,28 +1,18 @@
 import type { Finding } from '../model/finding'
+import { clashFinding } from './clashFinding'
 import { clashesBetween, type Clash, type Owner } from './clashes'
 import type { BayRule } from './context'
-import { found, lengthOf, term } from './found'
 import { keptClearOf, standingOf } from './solids'
 
 const RULE = 'keep-clear-free'
 
 const findingOf = (clash: Clash): Finding =>
-  found({
+  clashFinding(clash, {
     rule: RULE,
-    subject: 'fit',
-    state: 'Clash',
-    parts: [clash.a.part, clash.b.part],
     // Two things may each stand in what the other keeps clear.
     detail: clash.b.part,
-    at: clash.from,
-    span: [clash.from, clash.to],
-    measured: lengthOf(clash.deepMm),
-    limit: lengthOf(0),
     facts: { keeps: clash.b.role },
-    terms: [term('Least shift out of it', lengthOf(clash.deepMm))],
-    ...(clash.shift && {
-      mend: { kind: 'move', parts: [clash.a.part], dxMm: clash.shift.x, dyMm: clash.shift.y },
-    }),
+    depth: 'Least shift out of it',
   })
 
 /** Door leaves, heaters and panels keep room of their own: nothing stands in it. */

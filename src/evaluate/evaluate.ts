@@ -37,7 +37,7 @@ const bayOf = (layout: Layout): Bay => {
 }
 
 /**
- * From a layout to everything the program knows of it. Pure and total: any layout that the schema accepts gives an
+ * From a layout to everything the program knows of it. Pure and total: every layout that the schema accepts gives an
  * evaluation; a plan that is wrong gives findings. Steps 4 and 5, water and loads, are not part of the program yet.
  */
 export const evaluate = (layout: Layout): Evaluation => {

@@ -4,7 +4,7 @@ import { defOf, type Limits, limitsOf } from './limits'
 
 export type FieldPath = readonly PropertyKey[]
 
-/** A field as its schema tells of it: its words, if it has any, and what it can be. */
+/** A field as its schema tells of it: its words, where it has some, and what it can be. */
 export interface FieldFacts {
   readonly meta: FieldMeta | undefined
   readonly limits: Limits
