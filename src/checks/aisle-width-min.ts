@@ -3,9 +3,9 @@ import type { Point } from '../geometry/point'
 import { nearestOn } from '../geometry/polyline'
 import type { Finding, Mend, StateWord } from '../model/finding'
 import type { PartId } from '../model/ids'
-import { type Aisle, aisleClass, aisleState } from './aisles'
+import { type Aisle, aisleClass, type AisleClass, aisleState } from './aisles'
 import { worstClash } from './clashes'
-import type { Bay, BayRule } from './context'
+import type { Bay, BayRule, Words } from './context'
 import { CLOSE_MM, found, lengthOf, term } from './found'
 import { standingOf } from './solids'
 import { rowBoxes } from './standing'
@@ -82,6 +82,7 @@ const findingOf = (aisle: Aisle, state: StateWord, bay: Bay): Finding => {
       along: aisle.along,
       class: aisleClass(aisle.widthMm, bay.settings),
       cartMm: bay.settings.cartMm,
+      workMm: bay.settings.workAisleMm,
     },
     terms: [
       term('Leaf reach, now', lengthOf(bay.site.leafReachMm)),
@@ -102,11 +103,27 @@ const isOverlap = ({ row, other, widthMm }: Aisle, { builtOf }: Bay): boolean =>
   return a !== undefined && b !== undefined && worstClash(a, b) !== undefined
 }
 
-const wants: Readonly<Record<string, string>> = {
-  row: 'a work aisle wants',
-  obstacle: 'the way past it wants',
-  wall: 'wanted there is',
+/** What stands across the way, and what is wanted of the way to it. */
+const wants = ({ facts, limit }: Finding, { onTape }: Words): string => {
+  if (facts['is'] === 'obstacle') return 'the way past it wants'
+  if (facts['is'] === 'wall') return 'wanted there is'
+  const cartMm = Number(facts['cartMm'])
+  return limit.value > Number(facts['workMm']) ? `a ${onTape(cartMm)} cart wants` : 'a work aisle wants'
 }
+
+const classWords: Readonly<Record<AisleClass, string>> = {
+  squeeze: ', a squeeze',
+  scouting: ', a scouting aisle',
+  cart: ', a cart aisle',
+  work: ', a work aisle',
+  main: ', a main aisle',
+  'door/head': ', a head aisle',
+}
+
+/** What the trade calls an aisle between two rows of this width; other ways have no name. */
+const classOf = ({ facts }: Finding): string =>
+  // `class` is put in by findingOf above, from aisleClass.
+  facts['is'] === 'row' ? classWords[facts['class'] as AisleClass] : ''
 
 /** Aisles are measured leaf to leaf, between the widest parts of what stands on both sides. */
 export const aisleWidthMin: BayRule = {
@@ -121,10 +138,12 @@ export const aisleWidthMin: BayRule = {
       const state = aisleState(aisle)
       return state === 'Fits' || isOverlap(aisle, bay) ? [] : [findingOf(aisle, state, bay)]
     }),
-  say: ({ parts, measured, limit, facts }, { onTape, name }) => {
+  say: (finding, words) => {
+    const { parts, measured, limit, facts } = finding
+    const { onTape, name } = words
     const [row = '', other] = parts
     const way = facts['is'] === 'wall' ? `${name(row)} to the wall` : `${name(row)} to ${name(other ?? '')}`
     if (measured.value < 0) return `${way}: they run ${onTape(-measured.value)} into each other.`
-    return `${way} is ${onTape(measured.value)} leaf to leaf; ${wants[String(facts['is'])]} ${onTape(limit.value)}.`
+    return `${way} is ${onTape(measured.value)} leaf to leaf${classOf(finding)}; ${wants(finding, words)} ${onTape(limit.value)}.`
   },
 }

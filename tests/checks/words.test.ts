@@ -19,17 +19,19 @@ const said = (apart: number, units: Units): string | undefined => {
 test('a reader has the whole millimetre, or the sixteenth of an inch', () => {
   expect(said(102, 'metric')).toBeUndefined()
   expect(said(101, 'metric')).toBe(
-    'A to B is 889 mm leaf to leaf; a work aisle wants 914 mm. Move A 25 mm west.',
+    'A to B is 889 mm leaf to leaf, a cart aisle; a work aisle wants 914 mm. Move A 25 mm west.',
   )
-  expect(said(101, 'feet-inches')).toBe('A to B is 35" leaf to leaf; a work aisle wants 36". Move A 1" west.')
+  expect(said(101, 'feet-inches')).toBe(
+    'A to B is 35" leaf to leaf, a cart aisle; a work aisle wants 36". Move A 1" west.',
+  )
 })
 
 test('where that would make what is measured read as its limit, both are said exactly', () => {
   // 36 in is 914.4 mm; a hundredth of an inch less is 914.1 mm, and nearest to 35-63/64 in.
   expect(said(101.99, 'metric')).toBe(
-    'A to B is 914.1 mm leaf to leaf; a work aisle wants 914.4 mm. Move A 0.3 mm west.',
+    'A to B is 914.1 mm leaf to leaf, a cart aisle; a work aisle wants 914.4 mm. Move A 0.3 mm west.',
   )
   expect(said(101.99, 'feet-inches')).toBe(
-    'A to B is 35-63/64" leaf to leaf; a work aisle wants 36". Move A 1/64" west.',
+    'A to B is 35-63/64" leaf to leaf, a cart aisle; a work aisle wants 36". Move A 1/64" west.',
   )
 })
