@@ -98,7 +98,7 @@ const rackStack = (evaluation: Evaluation, built: Built, rack: RackFacts, at: Po
   return {
     whose: `${name}, line ${line}`,
     parts: [built.part, ...way.parts],
-    levels: [...rackLevels(rack, evaluation.bay.levels.datumMm), ...way.levels],
+    levels: [...rackLevels(rack, evaluation.bay.levels.datums.get(built.part) ?? 0), ...way.levels],
   }
 }
 

@@ -2,7 +2,7 @@ import type { Finding } from '../model/finding'
 import type { Foot } from '../model/levels'
 import { rememberEach } from '../model/remember'
 import { inches } from '../units/length'
-import type { BayRule } from './context'
+import type { Bay, BayRule } from './context'
 import { found, inFeet, lengthOf, term } from './found'
 
 const RULE = 'foot-shim-max'
@@ -24,7 +24,14 @@ const tallestOf = rememberEach<readonly Foot[], null, Foot | undefined>((feet) =
   ),
 )
 
-const findingsOf = (part: string, feet: readonly Foot[], datumMm: number): Finding[] => {
+/** Where the bay's rails are level throughout, and the row's own feet would do without a block. */
+const isMendedByRow = (feet: readonly Foot[], { settings }: Bay): boolean => {
+  const grounds = feet.map(({ groundMm }) => groundMm)
+  const ownMm = Math.max(...grounds) - Math.min(...grounds)
+  return settings.datum === 'bay' && ownMm <= BLOCK_OVER_MM + STACKED_MM
+}
+
+const findingsOf = (part: string, feet: readonly Foot[], bay: Bay): Finding[] => {
   const worst = tallestOf(feet, null)
   if (!worst || worst.shimMm <= BLOCK_OVER_MM + STACKED_MM) return []
   const isRefused = worst.shimMm > REFUSED_OVER_MM + STACKED_MM
@@ -38,9 +45,13 @@ const findingsOf = (part: string, feet: readonly Foot[], datumMm: number): Findi
       measured: lengthOf(worst.shimMm),
       limit: lengthOf(isRefused ? REFUSED_OVER_MM : BLOCK_OVER_MM),
       terms: [
-        term('Floor under the highest foot of the bay', inFeet(datumMm)),
+        term(
+          'Floor under the highest foot that the rails are level with',
+          inFeet(worst.groundMm + worst.shimMm),
+        ),
         term('Floor under this foot', inFeet(worst.groundMm)),
       ],
+      ...(isRefused && isMendedByRow(feet, bay) && { mend: { kind: 'level-rows' } }),
     }),
   ]
 }
@@ -52,8 +63,9 @@ export const footShimMax: BayRule = {
   title: 'Shim under the feet',
   limit: '1-1/2 in of shim, more on a block, never more than 4 in',
   source: 'Common practice, no source',
-  mending: 'Put a block under the foot; past 4 in grade the floor, or step the row.',
-  check: ({ levels }) => [...levels.feet].flatMap(([part, feet]) => findingsOf(part, feet, levels.datumMm)),
+  mending:
+    'Put a block under the foot; past 4 in level the rails row by row, grade the floor, or step the row.',
+  check: (bay) => [...bay.levels.feet].flatMap(([part, feet]) => findingsOf(part, feet, bay)),
   say: ({ state, parts, measured, limit }, { onTape, name }) => {
     const feet = `The feet of ${name(parts[0] ?? '')} want up to ${onTape(measured.value)} of shim`
     return state === 'Clash'

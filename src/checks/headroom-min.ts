@@ -2,6 +2,7 @@ import { boxOf, corners, type Box } from '../geometry/box'
 import type { Point } from '../geometry/point'
 import type { Built } from '../model/built'
 import type { Finding, Mend } from '../model/finding'
+import type { Foot } from '../model/levels'
 import { rememberEach } from '../model/remember'
 import { inches } from '../units/length'
 import type { Bay, BayRule } from './context'
@@ -42,10 +43,18 @@ interface Roof {
   readonly headroomAt: Bay['headroomAt']
   readonly groundAt: Bay['site']['groundAt']
   readonly datumMm: number
+  /** Feet of the row: where it moves, they may lift the datum, and with it the row. */
+  readonly feet: readonly Foot[]
+  /** Whether the datum is the row's own, not the bay's. */
+  readonly isOwn: boolean
 }
 
 const isSameRoof = (a: Roof, b: Roof): boolean =>
-  a.headroomAt === b.headroomAt && a.groundAt === b.groundAt && a.datumMm === b.datumMm
+  a.headroomAt === b.headroomAt &&
+  a.groundAt === b.groundAt &&
+  a.datumMm === b.datumMm &&
+  a.feet === b.feet &&
+  a.isOwn === b.isOwn
 
 /** How high the row reaches above the floor at a place: its own height and the shim under it. */
 const reachAt = (liftTopMm: number, p: Point, { datumMm, groundAt }: Roof): number =>
@@ -77,6 +86,12 @@ const shifted = ({ x0, y0, x1, y1 }: Box, dx: number, dy: number): Box => ({
 const isClear = (box: Box, liftTopMm: number, roof: Roof): boolean =>
   edgePoints(box).every((p) => roof.headroomAt(p.x, p.y) - reachAt(liftTopMm, p, roof) >= AIR_MM - CLOSE_MM)
 
+/** The roof as it is for the row once it has moved: its highest foot may stand higher there. */
+const afterMove = (roof: Roof, dx: number, dy: number): Roof => {
+  const grounds = roof.feet.map(({ at }) => roof.groundAt(at.x + dx, at.y + dy))
+  return { ...roof, datumMm: Math.max(...grounds, roof.isOwn ? -Infinity : roof.datumMm) }
+}
+
 const WAYS: readonly Point[] = [
   { x: 1, y: 0 },
   { x: -1, y: 0 },
@@ -88,7 +103,7 @@ const WAYS: readonly Point[] = [
 const shortestMove = (part: string, box: Box, roof: Roof, liftTopMm: number): Mend | undefined => {
   for (let mm = inches(1); mm <= FURTHEST_MM; mm += inches(1))
     for (const { x, y } of WAYS)
-      if (isClear(shifted(box, x * mm, y * mm), liftTopMm, roof))
+      if (isClear(shifted(box, x * mm, y * mm), liftTopMm, afterMove(roof, x * mm, y * mm)))
         return { kind: 'move', parts: [part], dxMm: x * mm, dyMm: y * mm }
   return undefined
 }
@@ -124,6 +139,8 @@ const findingsFor = (built: Built, bay: Roof): Finding[] => {
 
 const findingsOf = rememberEach(findingsFor, isSameRoof)
 
+const NO_FEET: readonly Foot[] = []
+
 /** A tower must come off its bar under the roof, at the lowest place over the row, foot shims counted. */
 export const headroomMin: BayRule = {
   over: 'bay',
@@ -132,9 +149,13 @@ export const headroomMin: BayRule = {
   limit: 'Tower lifted off its bar, foot shim, and 2 in of air',
   source: 'Geometry of the row; 2 in of air is common practice, no source',
   mending: 'Move the row in from the curved wall, or hang shorter towers.',
-  check: ({ built, headroomAt, site, levels }) => {
-    const roof = { headroomAt, groundAt: site.groundAt, datumMm: levels.datumMm }
-    return built.flatMap((b) => findingsOf(b, roof))
+  check: ({ built, headroomAt, site, levels, settings }) => {
+    const { groundAt } = site
+    const isOwn = settings.datum === 'row'
+    return built.flatMap((b) => {
+      const feet = levels.feet.get(b.part) ?? NO_FEET
+      return findingsOf(b, { headroomAt, groundAt, datumMm: levels.datums.get(b.part) ?? 0, feet, isOwn })
+    })
   },
   say: ({ parts, measured, limit }, { onTape, name }) =>
     `${name(parts[0] ?? '')} wants ${onTape(limit.value)} of headroom to lift a tower off; the roof leaves ${onTape(measured.value)}.`,

@@ -26,12 +26,12 @@ const findingOf = (join: Join, run: DrainRun, outletMm: number, crownMm: number)
   })
 
 /** The least drop from a row's outlets to the crown of its drain; one finding a row and drain. */
-const check = ({ joins, levels, builtOf }: Bay): Finding[] => {
+const check = ({ joins, levels }: Bay): Finding[] => {
   const worst = new Map<string, Finding>()
   for (const join of joins) {
     const run = join.to === undefined ? undefined : levels.drains.get(join.to)
     if (join.kind !== 'outlet-to-drain' || !run) continue
-    const outletMm = join.at.z + (builtOf.get(join.from)?.zFrom === 'rack-datum' ? levels.datumMm : 0)
+    const outletMm = join.at.z + (levels.datums.get(join.from) ?? 0)
     const crownMm = run.high.crownMm - dropOver(join.alongMm, run.slopeMmPerM)
     if (outletMm - crownMm >= DROP_MM - CLOSE_MM) continue
     const finding = findingOf(join, run, outletMm, crownMm)

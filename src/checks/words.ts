@@ -47,6 +47,8 @@ export const mendWords = (mend: Mend, finding: Finding, words: Words): string =>
       return mend.what === 'main'
         ? `Lay a main to ${words.name(finding.parts[0] ?? '')}`
         : `Lay a drain line under ${words.name(finding.parts[0] ?? '')}`
+    case 'level-rows':
+      return 'Let the rails be level row by row'
     case 'dig':
       return `Dig a pit at the end of ${words.name(finding.parts[0] ?? '')}`
     case 'lower':

@@ -2,6 +2,7 @@ import { drainPipeOf } from '../catalogue/pipe'
 import { type DrainPipeRun, drainStation, type DrainStation, groundLegs } from '../geometry/drainProfile'
 import type { Place } from '../geometry/point'
 import { pointAlong } from '../geometry/polyline'
+import type { Settings } from '../layout/settings'
 import type { Built } from '../model/built'
 import type { DrainFacts } from '../model/drainFacts'
 import type { PartId } from '../model/ids'
@@ -108,20 +109,32 @@ const outletsByDrain = (joins: readonly Join[]): ReadonlyMap<PartId, readonly nu
   return alongs
 }
 
-/** Step 3: the rack datum, what goes under every foot, and the levels along every drain. */
-export const levels = (built: readonly Built[], joins: readonly Join[], site: Site): Levels => {
+/**
+ * Step 3: the rack datum, what goes under every foot, and the levels along every drain. Rails are level across the whole
+ * bay, or each row's with its own highest foot.
+ */
+export const levels = (
+  built: readonly Built[],
+  joins: readonly Join[],
+  site: Site,
+  across: Settings['datum'],
+): Levels => {
   const footings = built.map((b) => footingsOf(b, site))
   const highest = highestFooting(footings)
-  const datumMm = highest?.groundMm ?? 0
   const outlets = outletsByDrain(joins)
+  const datums = new Map<PartId, number>()
   const feet = new Map<PartId, readonly Foot[]>()
   const drains = new Map<PartId, DrainRun>()
   built.forEach((b, index) => {
     const under = footings[index]
-    if (under && under.length > 0) feet.set(b.part, feetOf(under, datumMm))
+    const top = under && (across === 'row' ? highestOf(under, null) : highest)
+    if (under && top && under.length > 0) {
+      datums.set(b.part, top.groundMm)
+      feet.set(b.part, feetOf(under, top.groundMm))
+    }
     const profile = profileOf(b, site)
     if (profile)
       drains.set(b.part, { part: b.part, ...runOf(profile, { alongs: outlets.get(b.part) ?? [], site }) })
   })
-  return { datumMm, highest: highest && { ...highest, shimMm: 0 }, feet, drains }
+  return { datums, highest: highest && { ...highest, shimMm: 0 }, feet, drains }
 }

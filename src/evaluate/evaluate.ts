@@ -28,7 +28,7 @@ const bayOf = (layout: Layout): Bay => {
     built,
     builtOf: new Map(built.map((b) => [b.part, b])),
     joins,
-    levels: levels(built, joins, site),
+    levels: levels(built, joins, site, settings.datum),
     headroomAt: shell.headroomAt,
     aisles,
     aislesAt: aislesByRow(aisles),

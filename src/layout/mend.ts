@@ -1,6 +1,7 @@
 import type { Mend } from '../model/finding'
 import type { PartId } from '../model/ids'
 import { levelsForInlet, lowerPit } from '../parts/sump/pitFor'
+import { setSettings } from './bayEdits'
 import { addParts, movePartsBy, replacePart } from './edits'
 import { nextId, nextName } from './names'
 import { type Layout, partSchema } from './schema'
@@ -31,6 +32,11 @@ const withPitLowered = (layout: Layout, id: PartId, byMm: number): Layout => {
   return pit?.kind === 'sump' ? replacePart(layout, lowerPit(pit, byMm)) : layout
 }
 
+const withRowsLevelled = (layout: Layout): Layout => {
+  const edited = setSettings(layout, { datum: 'row' })
+  return edited.ok ? edited.layout : layout
+}
+
 /** A finding's repair as an edit. What can't be repaired so, such as a locked part to be moved, stays as it is. */
 export const applyMend = (layout: Layout, mend: Mend): Layout => {
   switch (mend.kind) {
@@ -42,6 +48,8 @@ export const applyMend = (layout: Layout, mend: Mend): Layout => {
       return withPart(layout, mend.what, { points: mend.points, ...lineValues(mend.what, layout) })
     case 'lower':
       return withPitLowered(layout, mend.part, mend.byMm)
+    case 'level-rows':
+      return withRowsLevelled(layout)
     case 'dig':
       return withPart(layout, 'sump', { at: mend.at, heading: mend.heading, ...levelsForInlet(mend.inletMm) })
   }

@@ -18,6 +18,13 @@ export const settingsSchema = z.object({
   }),
   leafReachMm: length(inches(6), { label: 'Leaf reach, full grown', group: 'Crop' }, 0, inches(24)),
   growth: z._default(z.number().check(z.gte(0), z.lte(1)), 1),
+  /** Rails of one row are always level with each other; those of the whole bay only where the floor allows it. */
+  datum: choice(['bay', 'row'], 'bay', {
+    label: 'Rails are level',
+    group: 'Racks',
+    choices: { bay: 'Across the whole bay', row: 'Row by row' },
+    help: 'Feet are shimmed up to the highest foot of the bay, or of their own row.',
+  }),
   cartMm: length(inches(24), { label: 'Cart width', group: 'Access' }, inches(10), inches(96)),
   workAisleMm: length(inches(36), { label: 'Work aisle', group: 'Access' }, inches(18), inches(120)),
   squeezeMm: length(

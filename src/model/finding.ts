@@ -37,6 +37,8 @@ export type Mend =
   | { readonly kind: 'lay'; readonly what: 'drain-line' | 'main'; readonly points: readonly Point[] }
   /** Let all levels of a pit but its rim down by so much. */
   | { readonly kind: 'lower'; readonly part: PartId; readonly byMm: number }
+  /** Let each row's rails be level with its own highest foot, not with the bay's. */
+  | { readonly kind: 'level-rows' }
   /** Dig a pit that a drain comes into at this invert; its long side runs along the heading. */
   | { readonly kind: 'dig'; readonly at: Point; readonly heading: Heading; readonly inletMm: number }
 

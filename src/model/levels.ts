@@ -37,8 +37,8 @@ export interface LevelStack {
 }
 
 export interface Levels {
-  /** Site level of the rack datum: the floor under the highest foot; 0 where nothing stands. */
-  readonly datumMm: number
+  /** Site level of the rack datum of each part with feet: the floor under the highest foot of the bay, or of its own row. */
+  readonly datums: ReadonlyMap<PartId, number>
   readonly highest: Foot | undefined
   readonly feet: ReadonlyMap<PartId, readonly Foot[]>
   readonly drains: ReadonlyMap<PartId, DrainRun>

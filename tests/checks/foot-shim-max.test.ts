@@ -51,3 +51,9 @@ test('counts from the highest foot of the bay, whichever row it stands in', () =
   const [finding] = findingsOf('foot-shim-max', falling(1).row('B', [300, -200]))
   expect(finding!.measured.value / 25.4).toBeCloseTo(1.843, 3)
 })
+
+test('with the rails level row by row, each row counts from its own highest foot', () => {
+  // 300 in further up the slope, as above: each row's own feet differ by 1 in.
+  const rows = falling(1).row('B', [300, -200]).settings({ datum: 'row' })
+  expect(findingsOf('foot-shim-max', rows)).toEqual([])
+})

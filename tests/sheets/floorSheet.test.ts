@@ -161,8 +161,10 @@ describe('more findings than any paper holds', () => {
   const reason = 'The owner has looked at it, stood in it, measured it twice and will live with it. '.repeat(
     2,
   )
-  const open = evaluated['sallow-flats-one-acre']!.findings
-  const { layout } = evaluated['sallow-flats-one-acre']!
+  // An acre whose rails are all on one level: 90 rows want too much shim.
+  const acre = evaluated['sallow-flats-one-acre']!.layout
+  const layout = { ...acre, settings: { ...acre.settings, datum: 'bay' as const } }
+  const open = evaluate(layout).findings
   const accepted = open.map(({ key }) => ({ key, reason, by: '' }))
   const text = pageText(
     sheet(evaluate({ ...layout, settings: { ...layout.settings, accepted } }), { paper: 'letter' }),

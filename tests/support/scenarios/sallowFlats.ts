@@ -109,5 +109,5 @@ export const sallowFlats = (): Sketch => {
         at,
       ),
     posts,
-  ).settings({ place: 'Sallow Flats' })
+  ).settings({ place: 'Sallow Flats', datum: 'row' })
 }
