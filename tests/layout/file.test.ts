@@ -94,7 +94,10 @@ describe('readLayout', () => {
       'obstacle-1 Post',
       'opening-1 South door',
     ])
-    expect(read.ok && writeLayout(read.layout)).toBe(file)
+    // Written again it is the same to the letter, but for a setting that came later, which takes its default.
+    const now = file.replace('"growth": 1,\n', '"growth": 1,\n    "datum": "bay",\n')
+    expect(now).not.toBe(file)
+    expect(read.ok && writeLayout(read.layout)).toBe(now)
   })
 
   test('fills in what a hand-written file leaves out', () => {
