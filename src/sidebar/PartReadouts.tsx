@@ -2,6 +2,7 @@ import type { Evaluation } from '../evaluate/evaluation'
 import type { Part } from '../layout/schema'
 import type { DrainRun } from '../model/levels'
 import { usePlannerState } from '../store/react'
+import type { Units } from '../units/length'
 import { inTrench } from '../units/precision'
 import { type Writer, writerFor } from '../units/writer'
 import { Fold } from './Fold'
@@ -55,13 +56,13 @@ function ZeroNote({ benchmarkMm, writer }: ZeroNoteProps) {
 const readoutsOf = (
   part: Part,
   { bay }: Evaluation,
-  saw: Writer,
+  units: Units,
   trench: Writer,
   nameOf: (part: string) => string,
 ): readonly Readout[] => {
   const rack = bay.builtOf.get(part.id)?.rack
   const run = bay.levels.drains.get(part.id)
-  if (rack) return rackReadouts(rack, bay.carts.get(part.id), bay.settings.wheelchair, saw)
+  if (rack) return rackReadouts(rack, bay.carts.get(part.id), bay.settings.wheelchair, units)
   if (run) return drainReadouts(run, trench)
   return pitReadouts(part.id, bay.joins, bay.levels, nameOf, trench)
 }
@@ -75,7 +76,7 @@ export function PartReadouts({ part }: { readonly part: Part }) {
   const saw = writerFor(units)
   const run = bay.levels.drains.get(part.id)
   const rack = bay.builtOf.get(part.id)?.rack
-  const readouts = readoutsOf(part, evaluation, saw, trench, words.name)
+  const readouts = readoutsOf(part, evaluation, units, trench, words.name)
   return (
     <>
       {readouts.length > 0 && (

@@ -2,7 +2,9 @@ import type { CartReach } from '../checks/context'
 import { type Heading, turnHeading } from '../geometry/motion'
 import type { DrainRun, DrainStation, Join, Levels } from '../model/levels'
 import type { RackFacts } from '../model/rackFacts'
-import type { Writer } from '../units/writer'
+import type { Units } from '../units/length'
+import { atDrill } from '../units/precision'
+import { type Writer, writerFor } from '../units/writer'
 import { compassName } from './placeWords'
 
 /** One thing that the program worked out, beside the fields that were typed. */
@@ -63,12 +65,12 @@ export const rackReadouts = (
   rack: RackFacts,
   carts: CartReach | undefined,
   isEndMeasured: boolean,
-  writer: Writer,
+  units: Units,
 ): readonly Readout[] => [
   { name: 'Towers', value: `${rack.towers}, with ${rack.sites} plant sites` },
-  ...(carts ? cartReadouts(carts, rack.leftFace.facing, isEndMeasured, writer) : []),
-  ...holeReadouts(rack, writer),
-  ...runReadouts(rack, writer),
+  ...(carts ? cartReadouts(carts, rack.leftFace.facing, isEndMeasured, writerFor(units)) : []),
+  ...holeReadouts(rack, writerFor(units, atDrill)),
+  ...runReadouts(rack, writerFor(units)),
 ]
 
 /** Where a station lies, from the end that the pit is at. */

@@ -9,6 +9,9 @@ export interface Precision {
 /** At the saw and the bench: 1/16 in, or the whole millimetre of a metric tape. */
 export const atSaw: Precision = { inchParts: 16, mmParts: 1 }
 
+/** At the drill: 1/32 in, since the two hole heights of a row differ by less than a sixteenth at their bottoms. */
+export const atDrill: Precision = { inchParts: 32, mmParts: 1 }
+
 /** In the trench and on the floor: 1/8 in, or the whole millimetre. */
 export const inTrench: Precision = { inchParts: 8, mmParts: 1 }
 

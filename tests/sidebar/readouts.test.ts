@@ -19,7 +19,7 @@ const rackOf = (name: string): RackFacts => bay.builtOf.get(partOf(name).id)!.ra
 
 describe('a row of three racks', () => {
   const id = partOf('N1').id
-  const readouts = rackReadouts(rackOf('N1'), bay.carts.get(id), false, saw)
+  const readouts = rackReadouts(rackOf('N1'), bay.carts.get(id), false, 'feet-inches')
 
   // 96 towers, holes 69.3748 and 69.4428 in, riser half a 12 ft board: worked example of the trade notes, hand arithmetic.
   test('comes to its towers, its holes from the foot and its riser', () => {
@@ -27,6 +27,12 @@ describe('a row of three racks', () => {
     expect(valueOf(readouts, 'Plain hole, foot to centre')).toBe('69-3/8"')
     expect(valueOf(readouts, 'Big hole, foot to centre')).toBe('69-7/16"')
     expect(valueOf(readouts, 'Riser')).toBe('71-15/16"')
+  })
+
+  // Centres less half a bit: 69.3748 - 15/32 = 68.906 and 69.4428 - 19/32 = 68.849, which a sixteenth would not tell apart.
+  test('tells the bottoms of its two holes apart', () => {
+    expect(valueOf(readouts, 'Plain hole, foot to bottom')).toBe('68-29/32"')
+    expect(valueOf(readouts, 'Big hole, foot to bottom')).toBe('68-27/32"')
   })
 
   test('names its long sides by the compass', () => {
@@ -38,14 +44,14 @@ describe('a row of three racks', () => {
 
   test('says that no cart comes where none does, at its ends too where a wheelchair must turn', () => {
     const none = { leftMm: 0, rightMm: 0, startMm: 0, endMm: 0, outMm: 0 }
-    const turning = rackReadouts(rackOf('N1'), none, true, saw)
+    const turning = rackReadouts(rackOf('N1'), none, true, 'feet-inches')
     for (const side of ['west', 'east', 'south', 'north'])
       expect(valueOf(turning, `Widest cart, ${side} side`)).toBe('no cart')
   })
 })
 
 test('a single rack has no big hole to drill', () => {
-  const readouts = rackReadouts({ ...rackOf('N1'), racks: 1 }, undefined, false, saw)
+  const readouts = rackReadouts({ ...rackOf('N1'), racks: 1 }, undefined, false, 'feet-inches')
   expect(readouts.some(({ name }) => name.startsWith('Big hole'))).toBe(false)
 })
 
