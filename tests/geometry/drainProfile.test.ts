@@ -5,6 +5,7 @@ import type { Point } from '../../src/geometry/point'
 import { inches, toInches } from '../../src/units/length'
 import { inchesPerFoot } from '../../src/units/slope'
 import { at, sampleFloor } from '../support/site'
+import { PEGS_N } from '../support/pegs'
 
 /** 4 in thin-wall pipe as the trade notes give it: OD 4.215, ID about 4.06 in, on 2 in of sand, at 1/8 in/ft. */
 const pipe = {
@@ -46,26 +47,16 @@ describe('the drains of the sample bay', () => {
     expect(Math.abs(toInches(stationFromPit(0).invertMm) - end)).toBeLessThanOrEqual(0.01)
   })
 
-  test.each([
-    [268, -8.29, -1.11, 9.25],
-    [250, -8.48, -1.16, 9.375],
-    [232, -8.67, -1.21, 9.5],
-    [214, -8.85, -1.26, 9.625],
-    [166, -9.35, -1.4, 10],
-    [148, -9.54, -1.45, 10.125],
-    [130, -9.73, -1.5, 10.25],
-    [112, -9.92, -1.55, 10.5],
-    [64, -10.42, -1.69, 10.75],
-    [46, -10.6, -1.74, 11],
-    [28, -10.79, -1.79, 11.125],
-    [10, -10.98, -1.84, 11.25],
-  ])('peg %i in from the pit: invert %f, ground %f, dig %f in', (station, invert, ground, dig) => {
-    const peg = sampleLine(425).stationFromPit(station)
-    // The table is cut to 0.01 in, and the dig to the eighth that a spade can hold.
-    expect(Math.abs(toInches(peg.invertMm) - invert)).toBeLessThanOrEqual(0.01)
-    expect(Math.abs(toInches(peg.groundMm) - ground)).toBeLessThanOrEqual(0.01)
-    expect(Math.abs(toInches(peg.digMm) - dig)).toBeLessThanOrEqual(0.1)
-  })
+  test.each(PEGS_N)(
+    'peg %i in from the pit: invert %f, ground %f, dig %f in',
+    (station, invert, ground, dig) => {
+      const peg = sampleLine(425).stationFromPit(station)
+      // The table is cut to 0.01 in, and the dig to the eighth that a spade can hold.
+      expect(Math.abs(toInches(peg.invertMm) - invert)).toBeLessThanOrEqual(0.01)
+      expect(Math.abs(toInches(peg.groundMm) - ground)).toBeLessThanOrEqual(0.01)
+      expect(Math.abs(toInches(peg.digMm) - dig)).toBeLessThanOrEqual(0.1)
+    },
+  )
 })
 
 describe('the highest start', () => {

@@ -4,6 +4,7 @@ import { boxOf } from '../../src/geometry/box'
 import { toInches } from '../../src/units/length'
 import { firstTry } from '../support/firstTry'
 import { aisleBetween, findingsOf, judged, mended, sentenceIn, told } from '../support/judged'
+import { PEGS_N, type Peg } from '../support/pegs'
 import { kestrelBend } from '../support/scenarios/kestrelBend'
 import { inchesOf } from '../support/site'
 
@@ -107,25 +108,6 @@ describe('the feet', () => {
     expect(perInch * 240).toBeCloseTo(0.56, 2)
   })
 })
-
-/** Station from the pit wall, invert, floor, and depth to dig with 2 in of bed, to the eighth; inches. */
-type Peg = readonly [station: number, invert: number, ground: number, dig: number]
-
-/** Peg table N of the notes. */
-const PEGS_N: readonly Peg[] = [
-  [268, -8.29, -1.11, 9.25],
-  [250, -8.48, -1.16, 9.375],
-  [232, -8.67, -1.21, 9.5],
-  [214, -8.85, -1.26, 9.625],
-  [166, -9.35, -1.4, 10],
-  [148, -9.54, -1.45, 10.125],
-  [130, -9.73, -1.5, 10.25],
-  [112, -9.92, -1.55, 10.5],
-  [64, -10.42, -1.69, 10.75],
-  [46, -10.6, -1.74, 11],
-  [28, -10.79, -1.79, 11.125],
-  [10, -10.98, -1.84, 11.25],
-]
 
 /**
  * The S line lies 104 in further south, where the floor, and so the pipe under its cover, is 104 x 2/856 = 0.243 in lower:
