@@ -23,6 +23,10 @@ const atJoin: Readonly<Record<Join['kind'], readonly string[]>> = {
   'drain-to-drain': ['drain-wye'],
   'drain-to-pit': [],
   'zone-to-main': [],
+  'zone-to-zone': [],
+  'main-to-main': [],
+  'pump-to-main': [],
+  'box-to-main': [],
 }
 
 const jointTally = (joins: readonly Join[]): Tally => {

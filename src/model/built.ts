@@ -1,8 +1,10 @@
 import type { Point, Place } from '../geometry/point'
 import type { DrainFacts } from './drainFacts'
+import type { FeedFacts } from './feedFacts'
 import type { PartId } from './ids'
 import type { PitFacts } from './pitFacts'
 import type { RackFacts } from './rackFacts'
+import type { HeadBoxFacts, PumpFacts } from './supplyFacts'
 
 /**
  * The built things: every part kind derives to these and to nothing else, and everything downstream reads only these.
@@ -25,6 +27,12 @@ export interface Built {
   readonly drain?: DrainFacts
   /** Only for a pit. */
   readonly pit?: PitFacts
+  /** Only where towers are fed. */
+  readonly feed?: FeedFacts
+  /** Only for a pit with a pump in it. */
+  readonly pump?: PumpFacts
+  /** Only for a head box. */
+  readonly headBox?: HeadBoxFacts
 }
 
 /** How the saw hand makes a piece. */
@@ -63,7 +71,17 @@ export interface Stick {
 
 /** A flexible or jointed run along a path. */
 export interface Tube {
-  readonly role: 'lateral' | 'header' | 'riser-pipe' | 'microtube' | 'drop' | 'drain' | 'main'
+  readonly role:
+    | 'lateral'
+    | 'header'
+    | 'sub-header'
+    | 'riser-pipe'
+    | 'microtube'
+    | 'drop'
+    | 'drain'
+    | 'main'
+    | 'zone-pipe' // from the main to a row's inlet, or from one row to the next behind its valve
+    | 'pump-pipe' // from a pump or head box to the main
   readonly stock: string
   readonly path: readonly Place[]
   /** Length to cut, mm, slack included, so never shorter than the path. */
@@ -104,7 +122,15 @@ export interface Body {
 }
 
 export type MouthRole =
-  'tower-head' | 'trough-outlet' | 'drain-end' | 'pit-inlet' | 'pump' | 'main-tap' | 'zone-inlet'
+  | 'tower-head'
+  | 'trough-outlet'
+  | 'drain-end'
+  | 'pit-inlet'
+  | 'pump'
+  | 'main-end'
+  | 'zone-inlet' // behind a valve of its own
+  | 'shared-inlet' // behind another row's valve
+  | 'head-box'
 
 /** A place where water passes between parts. Joints are made over role, position and level, never over kinds. */
 export interface Mouth {

@@ -46,7 +46,15 @@ export interface Levels {
 
 /** Where water passes from one part into another. `gapMm` is the distance on the floor between the two. */
 export interface Join {
-  readonly kind: 'outlet-to-drain' | 'drain-to-drain' | 'drain-to-pit' | 'zone-to-main'
+  readonly kind:
+    | 'outlet-to-drain'
+    | 'drain-to-drain'
+    | 'drain-to-pit'
+    | 'zone-to-main'
+    | 'zone-to-zone' // a row that shares the valve of another
+    | 'main-to-main'
+    | 'pump-to-main'
+    | 'box-to-main'
   readonly from: PartId
   /** Undefined where nothing is in reach. */
   readonly to: PartId | undefined
