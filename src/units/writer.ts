@@ -2,6 +2,17 @@ import type { Units } from './length'
 import { asTyped, atSaw, type Precision } from './precision'
 import { writeFall } from './writeFall'
 import { writeLength, writeOnTape } from './writeLength'
+import {
+  writeFlow,
+  writeFlowTotal,
+  writePumpHead,
+  writeShare,
+  writeSightTube,
+  writeTemperature,
+  writeVelocity,
+  writeVolume,
+  writeWatts,
+} from './writeWater'
 
 /** Numbers in the units of one reader; whoever makes words is handed one and never asks which units they are. */
 export interface Writer {
@@ -11,6 +22,24 @@ export interface Writer {
   readonly onTape: (mm: number) => string
   /** A fall in mm per metre: `1/8 in/ft` or `10.4 mm/m`. */
   readonly fall: (mmPerM: number) => string
+  /** The flow of a tower in litres an hour: `4.0 gph` or `15.1 L/h`. */
+  readonly flow: (lph: number) => string
+  /** The flow of a lateral, a main or a pump in litres an hour: `32.0 gpm` or `121 L/min`. */
+  readonly flowTotal: (lph: number) => string
+  /** A head in mm as it stands in a sight tube, to 1/4 in whatever the work, or exact: `7-1/4"` or `184 mm`. */
+  readonly sightTube: (headMm: number) => string
+  /** The head of a pump in mm: `12.5 ft` or `3.81 m`. */
+  readonly pumpHead: (headMm: number) => string
+  /** A temperature in degrees Celsius: `68 °F` or `20 °C`. */
+  readonly temperature: (c: number) => string
+  /** A velocity in metres a second: `3.2 ft/s` or `0.98 m/s`. */
+  readonly velocity: (ms: number) => string
+  /** A volume in litres: `120 gal` or `454 L`. */
+  readonly volume: (l: number) => string
+  /** A share of 1: `31.6 %`. */
+  readonly share: (share: number) => string
+  /** A power in watts: `350 W`. */
+  readonly watts: (w: number) => string
   /** The same units as typed, for the few numbers that the crew's step would make alike. */
   readonly exact: () => Writer
 }
@@ -20,5 +49,14 @@ export const writerFor = (units: Units, precision: Precision = atSaw): Writer =>
   length: (mm) => writeLength(mm, units, precision),
   onTape: (mm) => writeOnTape(mm, units, precision),
   fall: (mmPerM) => writeFall(mmPerM, units),
+  flow: (lph) => writeFlow(lph, units, precision),
+  flowTotal: (lph) => writeFlowTotal(lph, units, precision),
+  sightTube: (headMm) => writeSightTube(headMm, units, precision),
+  pumpHead: (headMm) => writePumpHead(headMm, units, precision),
+  temperature: (c) => writeTemperature(c, units, precision),
+  velocity: (ms) => writeVelocity(ms, units, precision),
+  volume: (l) => writeVolume(l, units, precision),
+  share: (share) => writeShare(share, units, precision),
+  watts: (w) => writeWatts(w, units, precision),
   exact: () => writerFor(units, asTyped),
 })

@@ -1,0 +1,83 @@
+import { toGph, toGpm, toLitresPerMinute } from './flow'
+import { toHeadFeet, toHeadM } from './head'
+import type { Units } from './length'
+import { asTyped, onSightTube, type Precision } from './precision'
+import { toFahrenheit } from './temperature'
+import { toFeetPerSecond } from './velocity'
+import { toGallons } from './volume'
+import { writeDecimal } from './writeDecimal'
+import { NO_VALUE, writeOnTape } from './writeLength'
+
+/** How one sort of reader has a quantity: its number, the decimals that the crew can use, the sign of its unit. */
+interface Form {
+  readonly numberOf: (value: number) => number
+  readonly decimals: number
+  readonly sign: string
+}
+
+type Write = (value: number, units: Units, precision: Precision) => string
+
+const asIs = (value: number): number => value
+
+const written = (value: number, { numberOf, decimals, sign }: Form, { hasMoreDigits }: Precision): string => {
+  const number = numberOf(value)
+  if (!Number.isFinite(number)) return NO_VALUE
+  const digits = hasMoreDigits
+    ? writeDecimal(number, decimals + 1, decimals + 2)
+    : writeDecimal(number, decimals)
+  return `${digits} ${sign}`
+}
+
+const writeAs =
+  (inFeet: Form, metric: Form): Write =>
+  (value, units, precision) =>
+    written(value, units === 'metric' ? metric : inFeet, precision)
+
+/** The flow of a tower in litres an hour: `4.0 gph` or `15.1 L/h`. */
+export const writeFlow = writeAs(
+  { numberOf: toGph, decimals: 1, sign: 'gph' },
+  { numberOf: asIs, decimals: 1, sign: 'L/h' },
+)
+
+/** The flow of a lateral, a main or a pump in litres an hour: `32.0 gpm` or `121 L/min`. */
+export const writeFlowTotal = writeAs(
+  { numberOf: toGpm, decimals: 1, sign: 'gpm' },
+  { numberOf: toLitresPerMinute, decimals: 0, sign: 'L/min' },
+)
+
+/** A temperature in degrees Celsius: `68 °F` or `20 °C`. */
+export const writeTemperature = writeAs(
+  { numberOf: toFahrenheit, decimals: 0, sign: '°F' },
+  { numberOf: asIs, decimals: 0, sign: '°C' },
+)
+
+/** A velocity in metres a second: `3.2 ft/s` or `0.98 m/s`. */
+export const writeVelocity = writeAs(
+  { numberOf: toFeetPerSecond, decimals: 1, sign: 'ft/s' },
+  { numberOf: asIs, decimals: 2, sign: 'm/s' },
+)
+
+/** A volume in litres: `120 gal` or `454 L`. */
+export const writeVolume = writeAs(
+  { numberOf: toGallons, decimals: 0, sign: 'gal' },
+  { numberOf: asIs, decimals: 0, sign: 'L' },
+)
+
+/** The head of a pump in mm: `12.5 ft` or `3.81 m`. */
+export const writePumpHead = writeAs(
+  { numberOf: toHeadFeet, decimals: 1, sign: 'ft' },
+  { numberOf: toHeadM, decimals: 2, sign: 'm' },
+)
+
+const perCent: Form = { numberOf: (share) => share * 100, decimals: 1, sign: '%' }
+const watts: Form = { numberOf: asIs, decimals: 0, sign: 'W' }
+
+/** A share of 1: `31.6 %`. */
+export const writeShare = writeAs(perCent, perCent)
+
+/** A power in watts: `350 W`. */
+export const writeWatts = writeAs(watts, watts)
+
+/** A head in mm as it stands in a sight tube, never in feet: `7-1/4"` or `184 mm`. */
+export const writeSightTube: Write = (headMm, units, { hasMoreDigits }) =>
+  writeOnTape(headMm, units, hasMoreDigits ? asTyped : onSightTube)
