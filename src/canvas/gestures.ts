@@ -1,5 +1,4 @@
 import { createStore, type StoreApi } from 'zustand/vanilla'
-import type { Evaluation } from '../evaluate/evaluation'
 import type { Planner } from '../store/planner'
 import { toolOf } from './tools/index'
 import type { Commit, Gesture, Overlay, Pointer, Step, Tool, ToolContext } from './tools/tool'
@@ -28,21 +27,12 @@ const idle = (tool: Tool): Shown => ({ overlay: {}, cursor: tool.cursor, isBusy:
 export const createGestures = (planner: Planner): Gestures => {
   const { store } = planner
   let gesture: Gesture | undefined
-  let settled: Evaluation = store.getState().evaluation
   const current = () => toolOf(store.getState().tool)
   const shown = createStore<Shown>(() => idle(current()))
 
-  /** The evaluation of the layout itself, whatever is previewed. */
-  const settledEvaluation = (): Evaluation => {
-    const { evaluation, layout } = store.getState()
-    if (evaluation.layout === layout) settled = evaluation
-    return settled
-  }
-
   const context = (): ToolContext => {
-    const evaluation = settledEvaluation()
-    const { layout, selection, placing, view, units } = store.getState()
-    return { layout, evaluation, selection, placing, view, units }
+    const { layout, settled, selection, placing, view, units } = store.getState()
+    return { layout, evaluation: settled, selection, placing, view, units }
   }
 
   const keepCommit = ({ label, edit, selection }: Commit) => {

@@ -12,6 +12,9 @@ import { fitted, type Size, type View } from './view'
 /** Which tool holds the pointer. `place` drops the shelf item named in `placing`. */
 export type ToolId = 'select' | 'hand' | 'tape' | 'place'
 
+/** What the plan shows of the water: nothing, each tower by its flow, or each stretch of pipe by its velocity. */
+export type Paint = 'plain' | 'flow' | 'velocity'
+
 /** One line for the person, with what to do about it where there is something. */
 export interface Notice {
   readonly tone: 'said' | 'trouble'
@@ -39,6 +42,8 @@ export interface PlannerState {
   readonly preview: Layout | undefined
   /** Of the preview while there is one, else of the layout. */
   readonly evaluation: Evaluation
+  /** Of the layout itself, whatever is previewed. */
+  readonly settled: Evaluation
   readonly selection: readonly PartId[]
   readonly tool: ToolId
   /** Shelf item to be placed, as `kind/preset`. */
@@ -46,6 +51,7 @@ export interface PlannerState {
   readonly view: View
   readonly size: Size
   readonly units: Units
+  readonly paint: Paint
   /** Where the pointer is on the floor. */
   readonly pointer: Point | undefined
   /** Key of the finding that is opened or jumped to. */
@@ -76,18 +82,22 @@ export interface Planner {
 /** What of the state is free to set: nothing here is saved or undone. */
 export type Session = Pick<
   PlannerState,
-  'tool' | 'placing' | 'view' | 'size' | 'units' | 'pointer' | 'finding' | 'notice'
+  'tool' | 'placing' | 'view' | 'size' | 'units' | 'paint' | 'pointer' | 'finding' | 'notice'
 >
 
 const START_SIZE: Size = { width: 800, height: 600 }
 
 const fitTo = (layout: Layout, size: Size): View => fitted(boxOf(layout.house.outline), size)
 
+/** What is known of a layout that nothing is previewed over. */
+const settledOn = (layout: Layout) => {
+  const settled = evaluate(layout)
+  return { layout, preview: undefined, evaluation: settled, settled }
+}
+
 const opened = (layout: Layout, history: History, size: Size) => ({
-  layout,
+  ...settledOn(layout),
   history,
-  preview: undefined,
-  evaluation: evaluate(layout),
   selection: [],
   view: fitTo(layout, size),
   units: layout.settings.units,
@@ -115,6 +125,7 @@ export const createPlanner = (layout: Layout): Planner => {
     revision: 0,
     openings: 0,
     size: START_SIZE,
+    paint: 'plain',
     pointer: undefined,
     notice: undefined,
     said: { words: '', times: 0 },
@@ -131,11 +142,9 @@ export const createPlanner = (layout: Layout): Planner => {
     const back = turn(history, now)
     if (!back) return
     set({
-      layout: back.layout,
+      ...settledOn(back.layout),
       history: back.history,
       revision: revision + 1,
-      preview: undefined,
-      evaluation: evaluate(back.layout),
       selection: present(back.selection, back.layout),
     })
     say(`${done}: ${back.label}`)
@@ -144,30 +153,28 @@ export const createPlanner = (layout: Layout): Planner => {
   return {
     store,
     commit: (label, edit, selection) => {
-      const { layout: before, history, selection: held, revision, preview, notice } = get()
+      const { layout: before, history, selection: held, revision, preview, settled, notice } = get()
       const after = edit(before)
       const kept = present(selection ?? held, after)
       if (after === before) {
-        if (preview) set({ preview: undefined, evaluation: evaluate(before) })
+        if (preview) set({ preview: undefined, evaluation: settled })
         return
       }
       set({
-        layout: after,
+        ...settledOn(after),
         history: commit(history, label, before, after, held, kept),
         revision: revision + 1,
-        preview: undefined,
-        evaluation: evaluate(after),
         selection: kept,
         // Who works on has read it.
         notice: notice?.tone === 'said' ? undefined : notice,
       })
     },
     preview: (edit) => {
-      const { layout: now, preview } = get()
+      const { layout: now, preview, settled } = get()
       const next = edit?.(now)
       const shown = next === now ? undefined : next
       if (shown === preview) return
-      set({ preview: shown, evaluation: evaluate(shown ?? now) })
+      set({ preview: shown, evaluation: shown ? evaluate(shown) : settled })
     },
     undo: () => step(undo, 'Undone'),
     redo: () => step(redo, 'Done again'),
