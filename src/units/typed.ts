@@ -29,6 +29,19 @@ const spellOut = (text: string): string =>
 export const respell = (text: string): string =>
   SAME_MARK.reduce((typed, [same, mark]) => typed.replace(same, mark), spellOut(text.toLowerCase())).trim()
 
+/** Marks that mean the same in every measure, without the words of lengths: the `min` of L/min is no `m` and no inch. */
+const PLAIN_MARK: typeof SAME_MARK = [
+  [/[−–—]/g, '-'],
+  [/[⁄∕]/g, '/'],
+  [/º/g, '°'],
+  [/\s*\/\s*/g, '/'],
+  [/\s+/g, ' '],
+]
+
+/** What a builder typed of anything but a length, spelled one way: minus `-`, single spaces, small letters. */
+export const respellPlain = (text: string): string =>
+  PLAIN_MARK.reduce((typed, [same, mark]) => typed.replace(same, mark), text.toLowerCase()).trim()
+
 /** The sign in front of a respelled text, and the rest. */
 export const splitSign = (text: string): { readonly sign: 1 | -1; readonly rest: string } => {
   const match = /^([+-])?\s*(.*)$/.exec(text)

@@ -1,0 +1,93 @@
+import { NUMBER } from './fraction'
+import { gph, gpm, litresPerMinute } from './flow'
+import type { Units } from './length'
+import { fahrenheit } from './temperature'
+import { faultOfText, respellPlain, splitSign } from './typed'
+
+/** What a builder typed, as a number in the program's own unit, or a sentence. */
+export type ParsedNumber =
+  { readonly ok: true; readonly value: number } | { readonly ok: false; readonly sentence: string }
+
+type Convert = (value: number) => number
+
+/** One way of writing a measure: the text after the number, and what the number then becomes. */
+type Sign = readonly [RegExp, Convert]
+
+interface Measure {
+  readonly noun: string
+  readonly examples: string
+  readonly signs: readonly Sign[]
+  /** What a number without a sign becomes. */
+  readonly bare: Convert
+}
+
+const LEADING_NUMBER = new RegExp(`^(${NUMBER}) ?(.*)$`)
+
+const asIs: Convert = (value) => value
+
+const read = (text: string, { noun, examples, signs, bare }: Measure): ParsedNumber => {
+  const fault = faultOfText(text, examples)
+  if (fault !== undefined) return { ok: false, sentence: fault }
+  const { sign, rest } = splitSign(respellPlain(text))
+  const [, digits = '', unit = ''] = LEADING_NUMBER.exec(rest) ?? []
+  const convert = unit === '' ? bare : signs.find(([pattern]) => pattern.test(unit))?.[1]
+  if (digits === '' || !convert)
+    return { ok: false, sentence: `“${text.trim()}” is not ${noun}. Write it like ${examples}.` }
+  // Adding 0 makes the -0 of a typed "-0" an ordinary zero.
+  return { ok: true, value: convert(sign * Number(digits)) + 0 }
+}
+
+const GALLONS = '(?:us )?gal(?:lons?|s)?\\.?'
+const LITRES = '(?:l|lit(?:er|re)s?)'
+const AN_HOUR = ' ?(?:/|per |an )(?:h|hr|hour)\\.?'
+const A_MINUTE = ' ?(?:/|per |a )(?:m|min|minute)\\.?'
+
+const flowSigns: readonly Sign[] = [
+  [new RegExp(`^(?:gph|${GALLONS}${AN_HOUR})$`), gph],
+  [new RegExp(`^(?:gpm|${GALLONS}${A_MINUTE})$`), gpm],
+  [new RegExp(`^(?:lph|${LITRES}${AN_HOUR})$`), asIs],
+  [new RegExp(`^(?:lpm|${LITRES}${A_MINUTE})$`), litresPerMinute],
+]
+
+/**
+ * The flow that a builder typed, in litres an hour: US gallons or litres, an hour or a minute, whatever the units; a bare
+ * number is gallons or litres an hour by `units`. Its bounds are for the schema to judge, and so is a minus.
+ */
+export const parseFlow = (text: string, units: Units): ParsedNumber =>
+  read(text, {
+    noun: 'a flow',
+    examples: units === 'metric' ? '15 L/h, 120 L/min or 4 gph' : '4 gph, 32 gpm or 15 L/h',
+    signs: flowSigns,
+    bare: units === 'metric' ? asIs : gph,
+  })
+
+const DEGREES = '(?:°|deg(?:rees?)?\\.?)? ?'
+
+const temperatureSigns: readonly Sign[] = [
+  [new RegExp(`^${DEGREES}(?:f|fahrenheit)$`), fahrenheit],
+  [new RegExp(`^${DEGREES}(?:c|celsius)$`), asIs],
+]
+
+const BARE_DEGREES = /^(?:°|deg(?:rees?)?\.?)$/
+
+/** The temperature that a builder typed, in degrees Celsius; without a letter it is Fahrenheit or Celsius by `units`. */
+export const parseTemperature = (text: string, units: Units): ParsedNumber => {
+  const bare = units === 'metric' ? asIs : fahrenheit
+  return read(text, {
+    noun: 'a temperature',
+    examples: units === 'metric' ? '20 °C or 68 °F' : '68 °F or 20 °C',
+    signs: [...temperatureSigns, [BARE_DEGREES, bare]],
+    bare,
+  })
+}
+
+const inTheHundred: Convert = (value) => value / 100
+
+/** The share that a builder typed, per cent with the sign or without, as a share of 1. */
+export const parseShare = (text: string): ParsedNumber =>
+  read(text, {
+    noun: 'a share',
+    examples: '3 % or 31.6 %',
+    signs: [[/^(?:%|per ?cent)$/, inTheHundred]],
+    bare: inTheHundred,
+  })
