@@ -1,3 +1,4 @@
+import { fieldNumberWords } from '../model/fieldWords'
 import { asTyped } from '../units/precision'
 import { writerFor } from '../units/writer'
 import type { NumberWriter } from './faultWords'
@@ -18,8 +19,5 @@ export const refusal = (words: string): Edited => ({
 /** Numbers in the units that the layout's builder reads. A number just out of bounds must not be written as the bound. */
 export const asRead = ({ settings }: Layout): NumberWriter => {
   const writer = writerFor(settings.units, asTyped)
-  return (value, unit) => {
-    if (unit === 'length' || unit === 'level') return writer.length(value)
-    return unit === 'fall' ? writer.fall(value) : String(value)
-  }
+  return (value, unit) => fieldNumberWords(value, unit, writer)
 }

@@ -6,10 +6,19 @@ import type { Limits } from './limits'
 /** Writes the number of a field of this unit, or of a field without one. */
 export type NumberWriter = (value: number, unit: FieldMeta['unit'] | undefined) => string
 
-/** Numbers as they stand in a file: mm and mm/m, every digit. */
+/** Units of the numbers in a file; a share is of 1 and has none. */
+const unitsInFile: Readonly<Partial<Record<FieldMeta['unit'], string>>> = {
+  length: 'mm',
+  level: 'mm',
+  fall: 'mm/m',
+  flow: 'L/h',
+  temperature: '°C',
+}
+
+/** Numbers as they stand in a file: in the file's own units, every digit. */
 export const asInFile: NumberWriter = (value, unit) => {
-  if (unit === 'length' || unit === 'level') return `${value} mm`
-  return unit === 'fall' ? `${value} mm/m` : String(value)
+  const sign = unit && unitsInFile[unit]
+  return sign ? `${value} ${sign}` : String(value)
 }
 
 const LONGEST_QUOTE = 40

@@ -16,7 +16,8 @@ export interface FieldWords {
 
 /** The schema is the only place where labels and units of a field stand. */
 export interface FieldMeta extends FieldWords {
-  readonly unit: 'length' | 'level' | 'fall' | 'count' | 'share' | 'text' | 'choice' | 'switch'
+  readonly unit:
+    'length' | 'level' | 'fall' | 'flow' | 'temperature' | 'share' | 'count' | 'text' | 'choice' | 'switch'
 }
 
 export const fields = z.registry<FieldMeta>()
@@ -44,6 +45,30 @@ export const fall = (defaultMmPerM: number, meta: FieldWords, min = 0, max = 200
   z
     ._default(z.number().check(z.gte(min), z.lte(max)), defaultMmPerM)
     .register(fields, { ...meta, unit: 'fall' })
+
+/** Parts of a unit that are kept of what has no tick: all nine decimals of a gallon in litres, and none of the rounding. */
+const KEPT_PARTS = 1e9
+
+const withoutRounding = (value: number): number => Math.round(value * KEPT_PARTS) / KEPT_PARTS + 0
+
+/** A number without the rounding of conversions, so that a bound typed in the reader's unit is not just outside it. */
+export const measured = (min: number, max: number) =>
+  z.number().check(z.overwrite(withoutRounding), z.gte(withoutRounding(min)), z.lte(withoutRounding(max)))
+
+const measuredFrom = (value: number, min: number, max: number) =>
+  z._default(measured(min, max), withoutRounding(value))
+
+/** A flow, litres an hour. */
+export const flow = (defaultLph: number, meta: FieldWords, minLph: number, maxLph: number) =>
+  measuredFrom(defaultLph, minLph, maxLph).register(fields, { ...meta, unit: 'flow' })
+
+/** A temperature, degrees Celsius. */
+export const temperature = (defaultC: number, meta: FieldWords, minC: number, maxC: number) =>
+  measuredFrom(defaultC, minC, maxC).register(fields, { ...meta, unit: 'temperature' })
+
+/** A share of 1, typed and read per cent. */
+export const share = (defaultShare: number, meta: FieldWords, min = 0, max = 1) =>
+  measuredFrom(defaultShare, min, max).register(fields, { ...meta, unit: 'share' })
 
 export const count = (defaultCount: number, meta: FieldWords, min: number, max: number) =>
   z._default(z.int().check(z.gte(min), z.lte(max)), defaultCount).register(fields, { ...meta, unit: 'count' })

@@ -5,7 +5,7 @@ import { BenchmarkFields } from './BenchmarkFields'
 import { commitEdited } from './commitEdited'
 import { CurvedWalls } from './CurvedWalls'
 import { fieldList } from './fieldList'
-import { fieldText, fieldWriter, readField, readLength } from './fieldText'
+import { fieldWriter, readLength, readNumber } from './fieldText'
 import { Fold } from './Fold'
 import {
   cornerAfter,
@@ -49,15 +49,15 @@ function Rectangle({ house, units, onHouse }: HouseProps) {
   )
 }
 
-function North({ house, units, onHouse }: HouseProps) {
+function North({ house, onHouse }: HouseProps) {
   const take = (text: string) => {
-    const read = readField('share', text, units)
+    const read = readNumber(text)
     return read.ok ? onHouse('True north', { ...house, northDegrees: Number(read.value) }) : read.sentence
   }
   return (
     <TypedField
       label="True north, degrees right of the plan’s up"
-      shown={fieldText('share', house.northDegrees, fieldWriter(units))}
+      shown={String(house.northDegrees)}
       onTyped={take}
     />
   )

@@ -39,7 +39,7 @@ function NullableValue(props: SchemaFieldProps) {
       <SwitchField
         label={`${field.meta.label}: ${field.whenNull?.toLowerCase() ?? ''}`}
         isOn={isLeft}
-        onSwitch={(isOn) => onValue(isOn ? null : field.startMm)}
+        onSwitch={(isOn) => onValue(isOn ? null : field.start)}
       />
       {!isLeft && <TypedValue {...props} />}
     </div>

@@ -16,8 +16,8 @@ export interface Field {
   readonly meta: FieldMeta
   /** What the program does while the field holds null; undefined where it never may. */
   readonly whenNull: string | undefined
-  /** What a field that held null starts from, mm. */
-  readonly startMm: number
+  /** What a field that held null starts from, in its own unit. */
+  readonly start: number
   readonly choices: readonly Choice[]
 }
 
@@ -51,7 +51,7 @@ const fieldOf = (key: string, schema: Schema): Field[] => {
   const { schema: bare, meta } = unwrapped(schema)
   if (!meta) return []
   const whenNull = isNullable(schema) ? (meta.whenNull ?? 'Left to the program') : undefined
-  return [{ key, meta, whenNull, startMm: startOf(schema), choices: choicesOf(bare, meta) }]
+  return [{ key, meta, whenNull, start: startOf(schema), choices: choicesOf(bare, meta) }]
 }
 
 /** Every field of a record that has words, in the order of its schema; what is changed on the plan has none. */

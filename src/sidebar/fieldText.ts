@@ -1,7 +1,9 @@
 import type { FieldMeta } from '../model/fields'
+import { fieldNumberWords } from '../model/fieldWords'
 import type { Units } from '../units/length'
 import { parseFall } from '../units/parseFall'
 import { parseLength } from '../units/parseLength'
+import { parseFlow, parseShare, parseTemperature } from '../units/parseWater'
 import { asTyped } from '../units/precision'
 import { type Writer, writerFor } from '../units/writer'
 
@@ -17,9 +19,8 @@ export const fieldWriter = (units: Units): Writer => writerFor(units, asTyped)
 
 /** A value as it stands in its field. */
 export const fieldText = (unit: FieldMeta['unit'], value: unknown, writer: Writer): string => {
-  if (typeof value !== 'number') return typeof value === 'string' ? value : ''
-  if (unit === 'length' || unit === 'level') return writer.length(value)
-  return unit === 'fall' ? writer.fall(value) : String(value)
+  if (typeof value === 'number') return fieldNumberWords(value, unit, writer)
+  return typeof value === 'string' ? value : ''
 }
 
 /** A whole number without a sign. */
@@ -31,7 +32,7 @@ export const readCount = (text: string): Typed => {
 }
 
 /** A plain number that may have a sign and decimals: degrees. */
-const readNumber = (text: string): Typed => {
+export const readNumber = (text: string): Typed => {
   const typed = text.trim()
   return /^[+-]?\d{1,6}(\.\d{1,6})?$/.test(typed)
     ? { ok: true, value: Number(typed) }
@@ -58,8 +59,12 @@ export const readField = (unit: FieldMeta['unit'], text: string, units: Units): 
       return readFall(text, units)
     case 'count':
       return readCount(text)
+    case 'flow':
+      return parseFlow(text, units)
+    case 'temperature':
+      return parseTemperature(text, units)
     case 'share':
-      return readNumber(text)
+      return parseShare(text)
     case 'text':
     case 'choice':
     case 'switch':

@@ -30,11 +30,10 @@ describe.each(kinds.map((kind) => ({ name: kind.kind, kind })))('the inspector o
   })
 
   test('lets no field be empty but one that says what then happens', () => {
-    for (const { key, whenNull, startMm } of fields) {
+    for (const { key, whenNull, start } of fields) {
       const taken = kind.schema.safeParse({ ...part, [key]: null })
       expect(taken.success, key).toBe(whenNull !== undefined)
-      if (whenNull !== undefined)
-        expect(kind.schema.safeParse({ ...part, [key]: startMm }).success).toBe(true)
+      if (whenNull !== undefined) expect(kind.schema.safeParse({ ...part, [key]: start }).success).toBe(true)
     }
   })
 
@@ -49,7 +48,7 @@ describe.each(kinds.map((kind) => ({ name: kind.kind, kind })))('the inspector o
 
 test('a riser left to the levels starts from 66 in when it is taken back', () => {
   const riser = fieldList(rackRowSchema).find(({ key }) => key === 'riserMm')
-  expect(riser).toMatchObject({ whenNull: 'As long as the levels ask', startMm: onTick(inches(66)) })
+  expect(riser).toMatchObject({ whenNull: 'As long as the levels ask', start: onTick(inches(66)) })
 })
 
 test('settings and house give fields too; their lists are left to tables', () => {

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import { fieldText, fieldWriter, readField } from '../../src/sidebar/fieldText'
+import { fieldText, fieldWriter, readField, readNumber } from '../../src/sidebar/fieldText'
+import { gph } from '../../src/units/flow'
 
 const writer = fieldWriter('feet-inches')
 
@@ -10,7 +11,9 @@ describe('a field holds in words', () => {
     ['level', -209.55, `-8-1/4"`],
     ['fall', 1000 / 96, '1/8 in/ft'], // 1/8 in in 12 in
     ['count', 3, '3'],
-    ['share', -12.5, '-12.5'],
+    ['share', 0.03, '3.00 %'],
+    ['flow', gph(4.125), '4.125 gph'],
+    ['temperature', 20, '68.0 °F'],
     ['text', 'Row 4', 'Row 4'],
     ['length', null, ''],
   ] as const)('%s %s as %s', (unit, value, words) => {
@@ -27,7 +30,9 @@ describe('a field takes', () => {
     ['length', `5' 6"`, 1676.4],
     ['level', '-8 1/4', -209.55],
     ['count', ' 12 ', 12],
-    ['share', '-12.5', -12.5],
+    ['share', '3', 0.03],
+    ['flow', '4', gph(4)],
+    ['temperature', '68', 20],
     ['text', 'Row 4', 'Row 4'],
   ] as const)('%s “%s”', (unit, text, value) => {
     expect(readField(unit, text, 'feet-inches')).toEqual({ ok: true, value })
@@ -40,12 +45,27 @@ describe('a field takes', () => {
   })
 })
 
+test('a metric field of water is read and written in metric', () => {
+  const metric = fieldWriter('metric')
+  const shown = [fieldText('flow', 15.25, metric), fieldText('temperature', 12.5, metric)]
+  expect(shown).toEqual(['15.25 L/h', '12.5 °C'])
+  expect(readField('flow', '15.25', 'metric')).toEqual({ ok: true, value: 15.25 })
+  expect(readField('temperature', '12.5', 'metric')).toEqual({ ok: true, value: 12.5 })
+})
+
+test('degrees are a plain number with its sign', () => {
+  expect(readNumber('-12.5')).toEqual({ ok: true, value: -12.5 })
+  expect(readNumber('north')).toEqual({ ok: false, sentence: '“north” is not a number.' })
+})
+
 describe('a field refuses with a sentence', () => {
   test.each([
     ['count', '3.5'],
     ['count', '-1'],
     ['count', ''],
-    ['share', 'north'],
+    ['share', 'most'],
+    ['flow', '4 ft'],
+    ['temperature', 'cold'],
     ['length', 'long'],
     ['fall', 'steep'],
   ] as const)('%s “%s”', (unit, text) => {

@@ -1,0 +1,22 @@
+import type { Writer } from '../units/writer'
+import type { FieldMeta } from './fields'
+
+/** The number of a field as a reader has it; one without a unit of measure, such as a count, as it is. */
+export const fieldNumberWords = (
+  value: number,
+  unit: FieldMeta['unit'] | undefined,
+  writer: Writer,
+): string => {
+  switch (unit) {
+    case 'length':
+    case 'level':
+      return writer.length(value)
+    case 'fall':
+    case 'flow':
+    case 'temperature':
+    case 'share':
+      return writer[unit](value)
+    default:
+      return String(value)
+  }
+}
