@@ -11,6 +11,21 @@ export const inFeet = (value: number): Quantity => ({ value, unit: 'mm', isInFee
 /** A fall as a quantity. */
 export const fallOf = (value: number): Quantity => ({ value, unit: 'mm/m' })
 
+/** The flow of a tower as a quantity, litres an hour. */
+export const flowOf = (value: number): Quantity => ({ value, unit: 'lph' })
+
+/** The flow of a lateral, a main or a pump as a quantity, litres an hour. */
+export const flowTotalOf = (value: number): Quantity => ({ value, unit: 'lph', isTotal: true })
+
+/** A velocity as a quantity, metres a second. */
+export const velocityOf = (value: number): Quantity => ({ value, unit: 'm/s' })
+
+/** A share of 1 as a quantity. */
+export const shareOf = (value: number): Quantity => ({ value, unit: 'share' })
+
+/** A temperature as a quantity, degrees Celsius. */
+export const temperatureOf = (value: number): Quantity => ({ value, unit: 'C' })
+
 export const term = (name: string, quantity: Quantity): Term => ({ name, quantity })
 
 /** The same things under the same rule have the same key, whatever the numbers and the order. */

@@ -8,12 +8,20 @@ import { ruleOf } from './index'
  * covers, drops, gaps, shims, and how far a mend shifts a thing. What is long, and where a thing lies, is in feet,
  * `34' 0"`: gutter runs, drains, stock, places, levels. A rule's sentence and its arithmetic never differ.
  */
-export const quantityWords = ({ value, unit, isInFeet }: Quantity, writer: Writer): string => {
+export const quantityWords = ({ value, unit, isInFeet, isTotal }: Quantity, writer: Writer): string => {
   switch (unit) {
     case 'mm':
       return isInFeet ? writer.length(value) : writer.onTape(value)
     case 'mm/m':
       return writer.fall(value)
+    case 'lph':
+      return isTotal ? writer.flowTotal(value) : writer.flow(value)
+    case 'm/s':
+      return writer.velocity(value)
+    case 'C':
+      return writer.temperature(value)
+    case 'share':
+      return writer.share(value)
     case 'count':
       return String(value)
   }

@@ -6,6 +6,7 @@ import type { PartId } from './ids'
 export const stateWords = {
   fit: ['Fits', 'Tight', 'Clash'],
   drain: ['Falls', 'Flat', 'Backs up'],
+  flow: ['Even', 'Drifting', 'Starved'],
 } as const
 
 export type Subject = keyof typeof stateWords
@@ -13,9 +14,11 @@ export type StateWord = (typeof stateWords)[Subject][number]
 
 export interface Quantity {
   readonly value: number
-  readonly unit: 'mm' | 'mm/m' | 'count'
+  readonly unit: 'mm' | 'mm/m' | 'lph' | 'm/s' | 'C' | 'share' | 'count'
   /** A long thing or a level, which is read in feet; other lengths are read along a tape. */
   readonly isInFeet?: true
+  /** What a lateral, a main or a pump carries, which is read a minute; the flow of one tower is read an hour. */
+  readonly isTotal?: true
 }
 
 /** One line of the arithmetic behind a finding: a name and its value. */

@@ -1,5 +1,5 @@
 import type { Words } from '../checks/context'
-import { sentence } from '../checks/words'
+import { quantityWords, sentence } from '../checks/words'
 import type { Finding, Quantity } from '../model/finding'
 
 /** Findings that say the same of several parts: one line of the list, one number on the plan, at every place of it. */
@@ -44,15 +44,14 @@ export const membersOf = ({ worst, others }: FindingGroup): readonly Finding[] =
 /** True where the others are too many to be named. */
 export const isMany = ({ others }: FindingGroup): boolean => others.length > NAMED
 
-const quantityWords = ({ value, unit }: Quantity, write: Words): string => {
-  if (unit === 'count') return `${value}`
-  return unit === 'mm' ? write.length(value) : write.fall(value)
-}
+/** A list beside a plan has all its lengths in feet. */
+const listedWords = (quantity: Quantity, write: Words): string =>
+  quantityWords(quantity.unit === 'mm' ? { ...quantity, isInFeet: true } : quantity, write)
 
 /** Whose it is, and how much: `S2 2"`. A negative measure is words' matter, not a number's. */
 const inShort = ({ parts, measured }: Finding, write: Words): string => {
   const name = write.name(parts[0] ?? '')
-  return measured.value < 0 ? name : `${name} ${quantityWords(measured, write)}`
+  return measured.value < 0 ? name : `${name} ${listedWords(measured, write)}`
 }
 
 /** The line of a group: state, then what is wrong with the worst, and what the others measure. */

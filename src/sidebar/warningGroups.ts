@@ -2,11 +2,11 @@ import type { Rule } from '../checks/context'
 import { rules } from '../checks/index'
 import type { Evaluation } from '../evaluate/evaluation'
 import type { Accepted } from '../layout/settings'
-import { type Finding, rankOf, type StateWord, stateWords } from '../model/finding'
+import { type Finding, rankOf, type StateWord, stateWords, type Subject } from '../model/finding'
 import { rememberEach } from '../model/remember'
 
 /** What a warning is about, as the sidebar divides them. */
-export const areas = ['Floor', 'Drains', 'Racks'] as const
+export const areas = ['Floor', 'Drains', 'Water', 'Racks'] as const
 export type Area = (typeof areas)[number]
 
 /** Like findings of one rule, worst first. */
@@ -50,6 +50,7 @@ export const sortedByAcceptance = rememberEach(sortByAcceptance)
 /** A rule that looks at one part alone looks at a rack; all others of that subject look at the floor. */
 const areaOf = (finding: Finding, rule: Rule): Area => {
   if (finding.subject === 'drain') return 'Drains'
+  if (finding.subject === 'flow') return 'Water'
   return rule.over === 'part' ? 'Racks' : 'Floor'
 }
 
@@ -96,18 +97,32 @@ export interface AreaState {
   readonly states: readonly StateCount[]
 }
 
-const subjectOf = (area: Area) => (area === 'Drains' ? 'drain' : 'fit')
+const subjects: Readonly<Record<Area, Subject>> = {
+  Floor: 'fit',
+  Drains: 'drain',
+  Water: 'flow',
+  Racks: 'fit',
+}
 
 const countsOf = (area: Area, findings: readonly Finding[]): StateCount[] =>
-  stateWords[subjectOf(area)]
+  stateWords[subjects[area]]
     .map((word, rank) => ({ word, rank, count: findings.filter((f) => rankOf(f) === rank).length }))
     .filter(({ count, rank }) => rank > 0 && count > 0)
     .reverse()
 
 /** Whether the bay has anything yet that the area's rules could find fault with. */
 const isBegun = (area: Area, { bay, towers }: Pick<Evaluation, 'bay' | 'towers'>): boolean => {
-  if (area === 'Racks') return towers > 0
-  return area === 'Drains' ? bay.levels.drains.size > 0 : bay.built.length > 0
+  switch (area) {
+    case 'Racks':
+      return towers > 0
+    case 'Drains':
+      return bay.levels.drains.size > 0
+    case 'Water':
+      // Nobody may read that a bay is even before its flows are solved.
+      return false
+    case 'Floor':
+      return bay.built.length > 0
+  }
 }
 
 /** How each area stands, in one line. */
@@ -117,7 +132,7 @@ export const areaStates = (
 ): readonly AreaState[] =>
   areas.map((area) => {
     const findings = groups.filter((g) => g.area === area).flatMap((g) => g.rules.flatMap((r) => r.findings))
-    const good = { word: stateWords[subjectOf(area)][0], rank: 0, count: 0 }
+    const good = { word: stateWords[subjects[area]][0], rank: 0, count: 0 }
     if (findings.length > 0) return { area, states: countsOf(area, findings) }
     return { area, states: isBegun(area, evaluation) ? [good] : [] }
   })

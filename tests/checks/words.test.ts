@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest'
-import { sentence } from '../../src/checks/words'
+import { flowOf, flowTotalOf, shareOf, temperatureOf, velocityOf } from '../../src/checks/found'
+import { quantityWords, sentence } from '../../src/checks/words'
 import type { Units } from '../../src/units/length'
 import { writerFor } from '../../src/units/writer'
 import { bay, type Sketch } from '../support/bay'
@@ -14,6 +15,16 @@ const said = (apart: number, units: Units): string | undefined => {
   const [finding] = findingsOf('aisle-width-min', layout)
   return finding && sentence(finding, { ...writerFor(units), name: (id) => nameIn(layout, id) })
 }
+
+test('quantities of water are written in the units of the reader', () => {
+  const written = (units: Units) =>
+    [flowOf(15.2), flowTotalOf(7268), velocityOf(0.98), temperatureOf(20), shareOf(0.316)].map((quantity) =>
+      quantityWords(quantity, writerFor(units)),
+    )
+  // By hand: 15.2 / 3.7854 = 4.02; 7268 / 60 / 3.7854 = 32.0; 0.98 / 0.3048 = 3.22.
+  expect(written('feet-inches')).toEqual(['4.0 gph', '32.0 gpm', '3.2 ft/s', '68 °F', '31.6 %'])
+  expect(written('metric')).toEqual(['15.2 L/h', '121 L/min', '0.98 m/s', '20 °C', '31.6 %'])
+})
 
 // Rows are 66 in from leaf to leaf across, so that 102 in apart leaves 36 in: see the tables of the rule.
 test('a reader has the whole millimetre, or the sixteenth of an inch', () => {

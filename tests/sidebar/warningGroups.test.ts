@@ -1,16 +1,21 @@
 import { describe, expect, test } from 'vitest'
 import { evaluate } from '../../src/evaluate/evaluate'
 import { emptyBay } from '../../src/layout/empty'
-import { type Finding, rankOf } from '../../src/model/finding'
+import { type Finding, rankOf, stateWords } from '../../src/model/finding'
 import { areaStates, sortedByAcceptance, warningGroups, worstOfParts } from '../../src/sidebar/warningGroups'
 import { feet } from '../../src/units/length'
 import { firstTry } from '../support/firstTry'
 import { scenarios } from '../support/scenarios'
 
+const subjectOf = (state: Finding['state']): Finding['subject'] =>
+  (['fit', 'drain', 'flow'] as const).find((subject) =>
+    (stateWords[subject] as readonly string[]).includes(state),
+  )!
+
 const finding = (rule: string, state: Finding['state'], parts: readonly string[], n = 0): Finding => ({
   key: `${rule} ${parts.join(' ')} ${n}`,
   rule,
-  subject: state === 'Falls' || state === 'Flat' || state === 'Backs up' ? 'drain' : 'fit',
+  subject: subjectOf(state),
   state,
   parts,
   at: { x: 0, y: 0 },
@@ -70,14 +75,33 @@ describe('the state of an area', () => {
     expect(areaStates([], evaluate(emptyBay(feet(20), feet(40), 'New')))).toEqual([
       { area: 'Floor', states: [] },
       { area: 'Drains', states: [] },
+      { area: 'Water', states: [] },
       { area: 'Racks', states: [] },
     ])
     const standing = areaStates([], evaluate(firstTry()))
     expect(standing.map(({ states }) => states.map(({ word }) => word))).toEqual([
       ['Fits'],
       ['Falls'],
+      [],
       ['Fits'],
     ])
+  })
+
+  test('is told of the water by its own words', () => {
+    // Any rule's name will do: what a finding is about is said by its subject.
+    const groups = warningGroups([
+      finding('bar-riser-gap', 'Drifting', ['rack-row-1']),
+      finding('bar-riser-gap', 'Starved', ['rack-row-2']),
+      finding('bar-riser-gap', 'Tight', ['rack-row-2']),
+    ])
+    expect(groups.map(({ area }) => area)).toEqual(['Water', 'Racks'])
+    expect(areaStates(groups, evaluate(firstTry())).find(({ area }) => area === 'Water')).toEqual({
+      area: 'Water',
+      states: [
+        { word: 'Starved', rank: 2, count: 1 },
+        { word: 'Drifting', rank: 1, count: 1 },
+      ],
+    })
   })
 
   test('counts its words, worst first', () => {

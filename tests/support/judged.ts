@@ -3,7 +3,9 @@ import { sentence } from '../../src/checks/words'
 import type { Aisle } from '../../src/checks/aisles'
 import { applyMend } from '../../src/layout/mend'
 import type { Layout } from '../../src/layout/schema'
-import type { Finding } from '../../src/model/finding'
+import type { Finding, Quantity } from '../../src/model/finding'
+import { toGph } from '../../src/units/flow'
+import { toFeetPerSecond } from '../../src/units/velocity'
 import { writerFor } from '../../src/units/writer'
 import type { Sketch } from './bay'
 import { inchesOf } from './site'
@@ -22,11 +24,32 @@ export const sentenceIn = (layout: Layout, finding: Finding): string =>
 export const findingsOf = (rule: string, bay: Sketch | Layout): readonly Finding[] =>
   evaluate(layoutOf(bay)).findings.filter((finding) => finding.rule === rule)
 
-/** What a rule says of a bay, as `Tight, 18 of 36`: lengths in inches, falls in inches a foot; `Fits` where it finds nothing. */
+const thousandths = (value: number): number => Math.round(value * 1000) / 1000
+
+const numberShown = ({ value, unit }: Quantity): number => {
+  switch (unit) {
+    case 'mm/m':
+      return thousandths((value * 12) / 1000)
+    case 'lph':
+      return thousandths(toGph(value))
+    case 'm/s':
+      return thousandths(toFeetPerSecond(value))
+    case 'share':
+      return thousandths(value * 100)
+    case 'C':
+      return thousandths(value)
+    default:
+      return inchesOf(value)
+  }
+}
+
+/**
+ * What a rule says of a bay, as `Tight, 18 of 36`: lengths in inches, falls in inches a foot, flows in US gallons an hour,
+ * velocities in feet a second, shares per cent, degrees Celsius; nothing where it finds nothing.
+ */
 export const judged = (rule: string, bay: Sketch | Layout): string[] =>
   findingsOf(rule, bay).map(({ state, measured, limit }) => {
-    const shown = (value: number) =>
-      measured.unit === 'mm/m' ? Math.round((value * 12 * 1000) / 1000) / 1000 : inchesOf(value)
+    const shown = (value: number) => numberShown({ ...measured, value })
     return `${state}, ${shown(measured.value)} of ${shown(limit.value)}`
   })
 
