@@ -27,7 +27,8 @@ export const publishedSchema = (): Published => {
   return {
     ...($schema ? { $schema } : {}),
     title: 'Kerf & Fall layout',
-    description: 'Lengths and levels are in mm on a tick of 1/320 mm; falls are in mm per metre.',
+    description:
+      'Lengths and levels are in mm on a tick of 1/320 mm; falls are in mm per metre, flows in litres an hour, temperatures in degrees Celsius, shares of 1.',
     ...schema,
   }
 }

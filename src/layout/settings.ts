@@ -1,6 +1,8 @@
 import * as z from 'zod/mini'
-import { choice, count, fall, length, text, tickMm, toggle } from '../model/fields'
+import { choice, count, fall, flow, length, share, temperature, text, tickMm, toggle } from '../model/fields'
+import { gph } from '../units/flow'
 import { inches, onTick } from '../units/length'
+import { bucketTest } from './bucketTest'
 import { inchesPerFoot } from '../units/slope'
 
 /** A finding that the builder lives with; the reason prints on the sheet. */
@@ -9,6 +11,13 @@ const accepted = z.object({
   reason: z.string().check(z.minLength(1), z.maxLength(300)),
   by: z.string().check(z.maxLength(60)),
 })
+
+const WATER_HELP = 'Cold water is stickier: the same head drives less of it through a tube.'
+
+const OUTLET_HELP = 'How far above or below its place the end of a tube may hang, either way.'
+
+const SCATTER_HELP =
+  'How much like tubes differ at one head: standard deviation of their flows over the mean. 3 % is an assumption; a cup and a watch at some twenty tubes tell yours.'
 
 export const settingsSchema = z.object({
   units: choice(['feet-inches', 'metric'], 'feet-inches', {
@@ -19,11 +28,11 @@ export const settingsSchema = z.object({
   leafReachMm: length(inches(6), { label: 'Leaf reach, full grown', group: 'Crop' }, 0, inches(24)),
   growth: z._default(z.number().check(z.gte(0), z.lte(1)), 1),
   /** Rails of one row are always level with each other; those of the whole bay only where the floor allows it. */
-  datum: choice(['bay', 'row'], 'bay', {
+  datum: choice(['bay', 'row', 'grade'], 'bay', {
     label: 'Rails are level',
     group: 'Racks',
-    choices: { bay: 'Across the whole bay', row: 'Row by row' },
-    help: 'Feet are shimmed up to the highest foot of the bay, or of their own row.',
+    choices: { bay: 'Across the whole bay', row: 'Row by row', grade: 'On grade, with the floor' },
+    help: 'Feet are shimmed up to the highest foot of the bay, or of their own row; on grade they stand on the floor and the rails fall with it.',
   }),
   cartMm: length(inches(24), { label: 'Cart width', group: 'Access' }, inches(10), inches(96)),
   workAisleMm: length(inches(36), { label: 'Work aisle', group: 'Access' }, inches(18), inches(120)),
@@ -48,6 +57,21 @@ export const settingsSchema = z.object({
     inches(12),
     inches(600),
   ),
+  targetLph: flow(gph(4), { label: 'Flow wanted at each tower', group: 'Water' }, gph(0.5), gph(30)),
+  waterC: temperature(20, { label: 'Water temperature', group: 'Water', help: WATER_HELP }, 2, 40),
+  outletErrorMm: length(
+    inches(1 / 4),
+    { label: 'Tube ends level within', group: 'Water', help: OUTLET_HELP },
+    0,
+    inches(2),
+  ),
+  tubeScatter: share(
+    0.03,
+    { label: 'Scatter of the tubes themselves', group: 'Water', help: SCATTER_HELP },
+    0,
+    0.3,
+  ),
+  bucket: z._default(z.nullable(bucketTest), null),
   leastDrop: fall(inchesPerFoot(1 / 8), { label: 'Least drain fall for new lines', group: 'Drain' }),
   kerfMm: length(inches(1 / 8), { label: 'Saw kerf', group: 'Saw' }, 0, inches(0.5)),
   trimMm: length(0, { label: 'End trim', group: 'Saw' }, 0, inches(2)),

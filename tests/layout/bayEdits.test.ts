@@ -3,6 +3,7 @@ import { acceptFinding, renameBay, setHouse, setSettings, unaccept } from '../..
 import type { Edited } from '../../src/layout/edited'
 import { emptyBay } from '../../src/layout/empty'
 import type { Layout } from '../../src/layout/schema'
+import { gph } from '../../src/units/flow'
 import { feet, inches } from '../../src/units/length'
 import { expectEditLaws } from '../support/laws'
 
@@ -81,6 +82,38 @@ describe('setSettings', () => {
   test('refuses in words', () => {
     expect(sentenceOf(setSettings(bay(), { cartMm: inches(100) }))).toBe(
       `Cart width is 8' 4"; it can be 10" to 8' 0".`,
+    )
+  })
+
+  // 40 gph are 151.4165 L/h, 0.5 are 1.8927 and 30 are 113.5624; 1 °C is 33.8 °F, 2 are 35.6 and 40 are 104.
+  test.each([
+    [
+      { targetLph: gph(40) },
+      'Flow wanted at each tower is 40.00 gph; it can be 0.50 gph to 30.00 gph.',
+      'Flow wanted at each tower is 151.416 L/h; it can be 1.893 L/h to 113.562 L/h.',
+    ],
+    [
+      { waterC: 1 },
+      'Water temperature is 33.8 °F; it can be 35.6 °F to 104.0 °F.',
+      'Water temperature is 1.0 °C; it can be 2.0 °C to 40.0 °C.',
+    ],
+    [
+      { tubeScatter: 0.4 },
+      'Scatter of the tubes themselves is 40.00 %; it can be 0.00 % to 30.00 %.',
+      'Scatter of the tubes themselves is 40.00 %; it can be 0.00 % to 30.00 %.',
+    ],
+  ])('refuses %j in the units of the reader', (change, inFeet, metric) => {
+    expect(sentenceOf(setSettings(bay(), change))).toBe(inFeet)
+    const inMetric = layoutOf(setSettings(bay(), { units: 'metric' }))
+    expect(sentenceOf(setSettings(inMetric, change))).toBe(metric)
+  })
+
+  test('keeps a bucket test, and refuses one that no tube ran', () => {
+    const test = { stock: 'tube-1/8', lengthMm: 914.4, headMm: 180.34, flowLph: 15, waterC: 20 } as const
+    const after = expectEditLaws(bay(), (l) => layoutOf(setSettings(l, { bucket: test })))
+    expect(after.settings.bucket).toEqual({ ...test, headMm: 180.340625 }) // on the tick, 57709 / 320
+    expect(sentenceOf(setSettings(bay(), { bucket: { ...test, flowLph: 0 } }))).toMatch(
+      /^Bucket: Flow into the bucket is 0\.00 gph; it can be 0\.10 gph to 60\.00 gph\.$/,
     )
   })
 })
