@@ -57,6 +57,8 @@ export interface PlannerState {
   /** Key of the finding that is opened or jumped to. */
   readonly finding: string | undefined
   readonly notice: Notice | undefined
+  /** Id of the view that is open in the drawer at the foot of the page; undefined while it is shut. */
+  readonly drawer: string | undefined
   readonly said: Said
 }
 
@@ -82,7 +84,7 @@ export interface Planner {
 /** What of the state is free to set: nothing here is saved or undone. */
 export type Session = Pick<
   PlannerState,
-  'tool' | 'placing' | 'view' | 'size' | 'units' | 'paint' | 'pointer' | 'finding' | 'notice'
+  'tool' | 'placing' | 'view' | 'size' | 'units' | 'paint' | 'pointer' | 'finding' | 'notice' | 'drawer'
 >
 
 const START_SIZE: Size = { width: 800, height: 600 }
@@ -128,6 +130,7 @@ export const createPlanner = (layout: Layout): Planner => {
     paint: 'plain',
     pointer: undefined,
     notice: undefined,
+    drawer: undefined,
     said: { words: '', times: 0 },
   }))
   const { getState: get, setState: set } = store
