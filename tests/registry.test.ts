@@ -60,8 +60,8 @@ const choicesOf = (schema: Shaped): string[] => {
   return entries ? Object.values(entries as Record<string, string>) : innerType ? choicesOf(innerType) : []
 }
 
-/** Fields that a person changes on the plan, not in the inspector. */
-const onThePlan = new Set(['id', 'kind', 'at', 'heading', 'points', 'takenOut'])
+/** Fields that a person changes on the plan or in a form of their own, not among the inspector's fields. */
+const onThePlan = new Set(['id', 'kind', 'at', 'heading', 'points', 'takenOut', 'curve'])
 
 describe.each(kinds.map((kind) => ({ name: kind.kind, kind })))('kind $name', ({ name, kind }) => {
   test('is found by its parts', () => {

@@ -59,7 +59,10 @@ export interface Join {
   /** Undefined where nothing is in reach. */
   readonly to: PartId | undefined
   readonly at: Place
-  /** Along the receiving line from its high end or first point, mm; 0 for a pit. */
+  /**
+   * Along the receiving line from its high end or first point, mm: of a drain on the floor, of a main along its pipe in
+   * space, so that the foot and the head of a rise differ; 0 for a pit or a row.
+   */
   readonly alongMm: number
   readonly gapMm: number
   /** Line of the row, 1-based; 0 where there is none. */

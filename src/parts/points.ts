@@ -1,14 +1,24 @@
 import { mirrorPoint, movePoint, type Mirror, type Motion } from '../geometry/motion'
+import { turnAt } from '../geometry/path'
 import { between, distance, length3, type Place, type Point } from '../geometry/point'
 import { nearestOn, segmentsOf, type Segment } from '../geometry/polyline'
 import { nearestOnSegment } from '../geometry/segment'
 import type { Handle } from '../model/partKind'
-import { feet } from '../units/length'
+import { feet, onTick } from '../units/length'
 import { onFloor } from './floor'
+
+export { pathLength } from '../geometry/path'
+
+/** A point of a run; it may have a height over the floor of its own, mm, where its kind has heights. */
+export interface RunPoint extends Point {
+  readonly heightMm?: number | undefined
+}
 
 /** A part that runs through points, two at least. */
 export interface Run {
-  readonly points: readonly Point[]
+  readonly points: readonly RunPoint[]
+  /** Over the floor at every point that has no height of its own, mm; only where the kind has heights. */
+  readonly heightMm?: number
 }
 
 /** Fewer points make no run; more than `most` make no file. */
@@ -21,9 +31,12 @@ const HALF_NEW_RUN_MM = feet(5)
 /** Where pipe turns less than 5 degrees the joints take it up and no fitting is bought. Common practice, no source. */
 const STRAIGHT_RADIANS = Math.PI / 36
 
-const withPoints = <P extends Run>(part: P, points: readonly Point[]): P => ({
+const keptPoint = (p: RunPoint): RunPoint =>
+  p.heightMm === undefined ? onFloor(p) : { ...onFloor(p), heightMm: p.heightMm }
+
+const withPoints = <P extends Run>(part: P, points: readonly RunPoint[]): P => ({
   ...part,
-  points: points.map(onFloor),
+  points: points.map(keptPoint),
 })
 
 /** The two ends of a new run, west to east, with its middle at a place. */
@@ -33,13 +46,13 @@ export const newRun = ({ x, y }: Point): Point[] =>
 export const moveRun = <P extends Run>(part: P, motion: Motion): P =>
   withPoints(
     part,
-    part.points.map((p) => movePoint(p, motion)),
+    part.points.map((p) => ({ ...p, ...movePoint(p, motion) })),
   )
 
 export const mirrorRun = <P extends Run>(part: P, mirror: Mirror): P =>
   withPoints(
     part,
-    part.points.map((p) => mirrorPoint(p, mirror)),
+    part.points.map((p) => ({ ...p, ...mirrorPoint(p, mirror) })),
   )
 
 export const runHandles = ({ points }: Run): Handle[] =>
@@ -52,7 +65,8 @@ const pointOf = ({ points }: Run, handle: string): number =>
 /** The run with one point elsewhere; the same run for an unknown handle. */
 export const dragRun = <P extends Run>(part: P, handle: string, to: Point): P => {
   const index = pointOf(part, handle)
-  return index < 0 ? part : withPoints(part, part.points.with(index, to))
+  const held = part.points[index]
+  return held ? withPoints(part, part.points.with(index, { ...held, x: to.x, y: to.y })) : part
 }
 
 /** The legs that have a length: two points on one place make none. */
@@ -65,15 +79,25 @@ const nearestLeg = (points: readonly Point[], at: Point): number => {
   return Math.max(0, gaps.indexOf(Math.min(...gaps)))
 }
 
+/** A place on a leg as a point of the run: as high as the pipe is there, where an end of the leg has a height of its own. */
+const pointOn = ({ points, heightMm = 0 }: Run, leg: number, at: Point): RunPoint => {
+  const [from, to] = [points[leg], points[leg + 1]]
+  if (!from || !to || (from.heightMm === undefined && to.heightMm === undefined)) return at
+  const [low, high] = [from.heightMm ?? heightMm, to.heightMm ?? heightMm]
+  const wholeMm = distance(from, to)
+  const share = wholeMm > 0 ? distance(from, at) / wholeMm : 0
+  return { ...at, heightMm: onTick(low + (high - low) * share) }
+}
+
 /**
  * The run with one more point on it, where it is nearest to a place; the same run where it is full. Nothing moves by
  * it, however surely the finger came down: that is for the drag that follows.
  */
 export const addRunPoint = <P extends Run>(part: P, at: Point): P => {
   const { points } = part
-  return points.length < MOST_POINTS
-    ? withPoints(part, points.toSpliced(nearestLeg(points, at) + 1, 0, nearestOn(points, at).at))
-    : part
+  if (points.length >= MOST_POINTS) return part
+  const leg = nearestLeg(points, at)
+  return withPoints(part, points.toSpliced(leg + 1, 0, pointOn(part, leg, nearestOn(points, at).at)))
 }
 
 /** The run without one point; the same run where only two are left or the handle is unknown. */
@@ -103,9 +127,14 @@ export const bendsOf = <P extends Point>(path: readonly P[]): P[] => {
   })
 }
 
-/** Length of a path in space, mm. */
-export const pathLength = (path: readonly Place[]): number =>
-  path.slice(1).reduce((sum, to, index) => sum + length3(path[index] ?? to, to), 0)
+/** The places of a path where it turns in space, up and down as well as aside, sharply enough to need an elbow. */
+export const elbowsOf = (path: readonly Place[]): Place[] => {
+  const places = path.filter((at, index) => index === 0 || length3(at, path[index - 1] ?? at) > 0)
+  return places.filter((at, index) => {
+    const [before, after] = [places[index - 1], places[index + 1]]
+    return before !== undefined && after !== undefined && turnAt(before, at, after) >= STRAIGHT_RADIANS
+  })
+}
 
 /** Where the words of a run stand: left of the middle of its longest leg, and upright where that leg runs north-south. */
 export const labelPlace = (points: readonly Point[], leftMm: number): { at: Point; upright: boolean } => {

@@ -11,7 +11,7 @@ const PIT = { x: [400, 436], y: [80, 120] } as const
 const endings = (sketch: Sketch): string[] => {
   const layout = sketch.layout()
   return evaluate(layout)
-    .bay.joins.filter(({ kind }) => kind !== 'outlet-to-drain')
+    .bay.joins.filter(({ kind }) => kind === 'drain-to-drain' || kind === 'drain-to-pit')
     .map(
       ({ kind, from, to }) =>
         `${nameIn(layout, from)}: ${kind} ${to === undefined ? '-' : nameIn(layout, to)}`,

@@ -6,13 +6,14 @@ import {
   type DrainPipeRun,
   type GroundLeg,
 } from '../../geometry/drainProfile'
+import { pathLength } from '../../geometry/path'
 import { distance, type Place } from '../../geometry/point'
 import { strip } from '../../geometry/polyline'
 import type { Body, Built, Fitting, Mouth } from '../../model/built'
 import type { DrainFacts } from '../../model/drainFacts'
 import type { Site } from '../../model/site'
 import { dropOver } from '../../units/slope'
-import { bendsOf, pathLength } from '../points'
+import { bendsOf } from '../points'
 import type { DrainLine } from './schema'
 
 const pipeRunOf = (part: DrainLine): DrainPipeRun => {

@@ -1,32 +1,19 @@
-import { polyOf } from '../../catalogue/pipe'
+import { pathLength } from '../../geometry/path'
 import type { Place } from '../../geometry/point'
-import { strip } from '../../geometry/polyline'
-import type { Body, Built, Fitting } from '../../model/built'
+import type { Built, Mouth } from '../../model/built'
 import type { Site } from '../../model/site'
-import { bendsOf, pathLength } from '../points'
+import { elbowsOf } from '../points'
+import { mainBodies } from './bodies'
+import { isRing, pathOf } from './path'
 import type { Main } from './schema'
 
-/** The pipe's centre at each point: so much above the floor there. */
-const pathOf = (part: Main, site: Site): Place[] =>
-  part.points.map(({ x, y }) => ({ x, y, z: site.groundAt(x, y) + part.heightMm }))
+const endAt = (at: Place): Mouth => ({ role: 'main-end', at, line: 0, station: 0 })
 
-const bodiesOf = (part: Main): Body[] => {
-  const { odMm } = polyOf(part.pipe)
-  return strip(part.points, odMm).map((outline): Body => ({
-    part: part.id,
-    role: 'main',
-    outline,
-    fromMm: part.heightMm - odMm / 2,
-    toMm: part.heightMm + odMm / 2,
-  }))
-}
+/** Both ends; of a ring the one place where it closes. */
+const endsOf = (part: Main, path: readonly Place[]): Mouth[] =>
+  [...path.slice(0, 1), ...(isRing(part) ? [] : path.slice(-1))].map(endAt)
 
-/** Elbows at the bends, and a cap at the far end so that the next zone can be added there. */
-const fittingsOf = (path: readonly Place[]): Fitting[] => [
-  ...bendsOf(path).map((at) => ({ item: 'elbow', at })),
-  ...path.slice(-1).map((at) => ({ item: 'main-cap', at })),
-]
-
+/** What stands at its ends and along it depends on what is joined there: that is found later. */
 export const deriveMain = (part: Main, site: Site): Built => {
   const path = pathOf(part, site)
   return {
@@ -34,9 +21,12 @@ export const deriveMain = (part: Main, site: Site): Built => {
     zFrom: 'benchmark',
     sticks: [],
     tubes: [{ role: 'main', stock: part.pipe, path, lengthMm: pathLength(path) }],
-    fittings: fittingsOf(path),
-    bodies: bodiesOf(part),
-    mouths: [],
+    fittings: elbowsOf(isRing(part) ? [...path, ...path.slice(1, 2)] : path).map((at) => ({
+      item: 'elbow',
+      at,
+    })),
+    bodies: mainBodies(part),
+    mouths: endsOf(part, path),
     supports: [],
   }
 }

@@ -1,14 +1,17 @@
 import * as z from 'zod/mini'
-import { choice, level, point } from '../../model/fields'
-import { inches } from '../../units/length'
+import { choice, level, point, tickMm } from '../../model/fields'
+import { inches, LONGEST_MM } from '../../units/length'
 import { baseFields } from '../base'
 import { MOST_POINTS } from '../points'
+
+/** A point may have a height over the floor of its own, mm: over a door, under an aisle. */
+const mainPoint = z.extend(point, { heightMm: z.optional(tickMm(-LONGEST_MM, LONGEST_MM)) })
 
 /** Pump line: from its first point, at a pump, to its last. */
 export const mainSchema = z.object({
   ...baseFields,
   kind: z.literal('main'),
-  points: z.array(point).check(z.minLength(2), z.maxLength(MOST_POINTS)),
+  points: z.array(mainPoint).check(z.minLength(2), z.maxLength(MOST_POINTS)),
   pipe: choice(['pe-1', 'pe-1-1/4', 'pe-1-1/2', 'pe-2'], 'pe-2', {
     label: 'Pipe',
     group: 'Main',

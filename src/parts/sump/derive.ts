@@ -1,8 +1,9 @@
-import { offset } from '../../geometry/motion'
-import type { Place, Point } from '../../geometry/point'
-import type { Body, Built } from '../../model/built'
+import type { Place } from '../../geometry/point'
+import type { Body, Built, Mouth } from '../../model/built'
 import type { Site } from '../../model/site'
 import { footprintOutline } from '../footprint'
+import { pumpFactsOf } from './pumpFacts'
+import { dischargePlace, pumpSetFittings, pumpSetTubes } from './pumpSet'
 import type { Sump } from './schema'
 
 /** The pit below the floor, as deep as it is under its highest edge. */
@@ -12,25 +13,27 @@ const pitOf = (part: Sump, site: Site): Body => {
   return { part: part.id, role: 'pit', outline, fromMm: Math.min(part.bottomMm - highestMm, 0), toMm: 0 }
 }
 
-/** The pump stands at the end that the heading points to, as far from that wall as from the two beside it. */
-const pumpPlace = ({ at, heading, lengthMm, widthMm }: Sump): Point =>
-  offset(at, heading, Math.max(0, (lengthMm - widthMm) / 2), 0)
+const mouthsOf = (part: Sump): Mouth[] => [
+  { role: 'pit-inlet', at: { ...part.at, z: part.overflowMm }, line: 0, station: 0 },
+  ...(part.pumps > 0
+    ? [{ role: 'pump' as const, at: { ...dischargePlace(part), z: part.pumpOffMm }, line: 0, station: 0 }]
+    : []),
+]
 
-/** A pit, where drains come in at the overflow's height and one pump stands at the pump-off level. */
+/** A pit, where drains come in at the overflow's height and pumps stand at the pump-off level; they give water at the rim. */
 export const deriveSump = (part: Sump, site: Site): Built => {
-  const pump: Place = { ...pumpPlace(part), z: part.pumpOffMm }
+  const discharge: Place = { ...dischargePlace(part), z: part.rimMm }
+  const pump = pumpFactsOf(part, discharge)
   return {
     part: part.id,
     zFrom: 'benchmark',
     sticks: [],
-    tubes: [],
-    fittings: [{ item: 'pump', at: pump }],
+    tubes: pumpSetTubes(part, discharge),
+    fittings: pumpSetFittings(part, discharge),
     bodies: [pitOf(part, site)],
-    mouths: [
-      { role: 'pit-inlet', at: { ...part.at, z: part.overflowMm }, line: 0, station: 0 },
-      { role: 'pump', at: pump, line: 0, station: 0 },
-    ],
+    mouths: mouthsOf(part),
     supports: [],
     pit: part,
+    ...(pump && { pump }),
   }
 }

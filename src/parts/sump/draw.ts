@@ -12,6 +12,8 @@ export const drawSump = (part: Sump, built: Built): readonly Mark[] => [
     shapeMark(outline, 'outline', 'pit'),
     ...crossMarks(outline, 'hidden'),
   ]),
-  ...built.fittings.map(({ at }) => discMark(at, PUMP_RADIUS_MM, 'water', 'paper')),
+  ...built.fittings
+    .filter(({ item }) => item === 'pump')
+    .map(({ at }) => discMark(at, PUMP_RADIUS_MM, 'water', 'paper')),
   ...nameMarks(part.name, part.at),
 ]

@@ -1,12 +1,47 @@
 import * as z from 'zod/mini'
-import { heading, length, level, point } from '../../model/fields'
-import { inches } from '../../units/length'
+import { pumpCurveRowOf, pumpCurves } from '../../catalogue/pumpCurves'
+import {
+  choice,
+  count,
+  heading,
+  length,
+  level,
+  measured,
+  point,
+  share,
+  tickMm,
+  toggle,
+} from '../../model/fields'
+import { gpm } from '../../units/flow'
+import { feet, inches } from '../../units/length'
 import { baseFields } from '../base'
+import { curveFault } from './curveFault'
 
 const levelOf = (inch: number, label: string) => level(inches(inch), { label, group: 'Levels' })
 
 /** A pit is no narrower than a person can clean and no longer than one liner. Common practice, no source. */
 export const PIT_SIDE = { leastMm: inches(12), mostMm: inches(600) }
+
+/** Far more than any pump that stands in a greenhouse pit. */
+const MOST_FLOW_LPH = gpm(2000)
+const MOST_HEAD_MM = feet(300)
+
+const FEWEST_CURVE_POINTS = 3
+export const MOST_CURVE_POINTS = 12
+
+/** A pump as its label tells of it, flow by flow. Read by its own form, so that it stands in no group of fields. */
+const curve = z
+  .array(z.object({ flowLph: measured(0, MOST_FLOW_LPH), headMm: tickMm(0, MOST_HEAD_MM) }))
+  .check(
+    z.minLength(FEWEST_CURVE_POINTS),
+    z.maxLength(MOST_CURVE_POINTS),
+    z.refine((points) => curveFault(points) === undefined),
+  )
+
+/** What the form starts from: the curve that the pit arrives with. */
+const startCurve = curve.parse(pumpCurveRowOf('middle').curve)
+
+const titles = Object.fromEntries(pumpCurves.map(({ key, title }) => [key, title]))
 
 /** An in-ground pit. `at` is its middle; `lengthMm` runs along `heading`. Levels from the bay's zero, top to bottom. */
 export const sumpSchema = z.object({
@@ -24,6 +59,61 @@ export const sumpSchema = z.object({
   lowAlarmMm: levelOf(-27, 'Low alarm'),
   pumpOffMm: levelOf(-29, 'Pump off'),
   bottomMm: levelOf(-37, 'Bottom'),
+
+  pumps: count(
+    1,
+    { label: 'Pumps side by side', group: 'Pump', help: 'All alike, and all running together.' },
+    0,
+    4,
+  ),
+  pump: choice(['small', 'middle', 'large', 'extra-large', 'own'], 'middle', {
+    label: 'Pump',
+    group: 'Pump',
+    choices: { ...titles, own: 'Own pump, curve typed below' },
+    help: 'The four are invented: read your own from its label.',
+  }),
+  curve: z._default(curve, startCurve),
+  discharge: choice(['pe-1', 'pe-1-1/4', 'pe-1-1/2', 'pe-2'], 'pe-2', {
+    label: 'Discharge pipe',
+    group: 'Pump',
+    choices: {
+      'pe-1': '1 in poly pipe',
+      'pe-1-1/4': '1-1/4 in poly pipe',
+      'pe-1-1/2': '1-1/2 in poly pipe',
+      'pe-2': '2 in poly pipe',
+    },
+  }),
+  strainer: toggle(true, { label: 'Strainer at the pump’s foot', group: 'Pump' }),
+  checkValve: toggle(true, {
+    label: 'Check valve',
+    group: 'Pump',
+    help: 'Keeps the main full when the pump stops, so that less runs home.',
+  }),
+  filter: choice(['none', 'one', 'two-in-parallel'], 'one', {
+    label: 'Filter',
+    group: 'Pump',
+    choices: {
+      none: 'None',
+      one: 'One',
+      'two-in-parallel': 'Two in parallel, one to clean while the other runs',
+    },
+  }),
+  filterState: choice(['clean', 'dirty'], 'clean', {
+    label: 'Filter is',
+    group: 'Pump',
+    choices: { clean: 'Clean', dirty: 'Due for cleaning' },
+    help: 'Due when the sight tubes on its two sides stand a foot further apart than with a clean one.',
+  }),
+  bypassShare: share(
+    0,
+    {
+      label: 'Bypass, share of the pump’s flow',
+      group: 'Pump',
+      help: 'A valve back to the pit, set where the pump gives two thirds of its greatest head; 0 for no bypass.',
+    },
+    0,
+    0.5,
+  ),
 })
 
 export type Sump = z.infer<typeof sumpSchema>

@@ -27,11 +27,14 @@ describe('a main', () => {
     expect(toInches(main.derive(line(), flatSite()).tubes[0]!.lengthMm)).toBeCloseTo(160, 9)
   })
 
-  test('turns in an elbow and ends in a cap', () => {
-    const { fittings } = main.derive(line(), flatSite())
+  test('turns in an elbow, and can be joined at both its ends', () => {
+    const { fittings, mouths } = main.derive(line(), flatSite())
     expect(fittings.map(({ item, at: place }) => [item, inchesOf(place.x), inchesOf(place.y)])).toEqual([
       ['elbow', 100, 0],
-      ['main-cap', 100, 60],
+    ])
+    expect(mouths.map(({ role, at: place }) => [role, inchesOf(place.x), inchesOf(place.y)])).toEqual([
+      ['main-end', 0, 0],
+      ['main-end', 100, 60],
     ])
   })
 
