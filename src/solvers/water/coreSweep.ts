@@ -1,0 +1,127 @@
+import { lossInSlot, missedBy } from './linkLoss'
+import { found, lossOf } from './resistance'
+import { PLAIN, type Work } from './work'
+
+/*
+ * The core is solved for the changes of its heads. So what a link misses is carried by its flow, and whatever rounding
+ * does to it no water is lost at a joint.
+ */
+
+/** Slopes in the core are no smaller, s/m2: at 10 L/s it would be 10 nm of head. */
+const LEAST_SLOPE = 1e-6
+
+/** A fitting's slope is taken no smaller than where it loses this much, m: at rest it would be 0. */
+const TRACE_M = 1e-7
+
+/** What a link of the core is taken to pass at the start, so that its slope is of the right size. */
+const START_REYNOLDS = 5000
+const START_LOSS_M = 0.01
+
+/** At the very start nobody knows which way a ring runs: each link counts as a straight resistance at rest. */
+const lossAtStart = (work: Work, slot: number): void => {
+  const perFlow = work.links.reynolds[slot] ?? 0
+  const square = work.links.square[slot] ?? 0
+  const flow = perFlow > 0 ? START_REYNOLDS / perFlow : square > 0 ? Math.sqrt(START_LOSS_M / square) : 1
+  lossOf(work.links, slot, flow)
+  found.slope = found.loss / flow
+  found.loss = 0
+  work.flow[slot] = 0
+}
+
+const lossInCore = (work: Work, slot: number, isFirst: boolean): void => {
+  if (isFirst && work.kind[slot] === PLAIN) lossAtStart(work, slot)
+  else lossInSlot(work, slot)
+  const trace = 2 * Math.sqrt(TRACE_M * (work.links.square[slot] ?? 0))
+  found.slope = Math.max(found.slope, LEAST_SLOPE, trace)
+}
+
+const add = (to: Float64Array, at: number, what: number): void => {
+  to[at] = (to[at] ?? 0) + what
+}
+
+/** Turns each link into a conductance, and what flows in it at the last heads into supplies. */
+const gather = (work: Work, isFirst: boolean): void => {
+  const { shape, head, conductance, supply, flow, slope, edge } = work
+  const { treeCount, upper, lower, core } = shape
+  edge.fill(0)
+  const end = treeCount + core.nodes.length
+  for (let place = treeCount; place < end; place += 1)
+    add(supply, place, -(conductance[place] ?? 0) * (head[place] ?? 0))
+  for (let slot = treeCount; slot < upper.length; slot += 1) {
+    lossInCore(work, slot, isFirst)
+    const [a, b] = [upper[slot] ?? 0, lower[slot] ?? 0]
+    const drop = (head[a] ?? 0) - (head[b] ?? 0)
+    work.misfit = Math.max(work.misfit, missedBy(work, slot, drop))
+    const carried = (flow[slot] ?? 0) + (drop - found.loss) / found.slope
+    flow[slot] = carried
+    slope[slot] = found.slope
+    add(supply, a, -carried)
+    add(supply, b, carried)
+    const through = 1 / found.slope
+    const shared = core.edgeOf[slot - treeCount] ?? -1
+    if (shared >= 0) add(edge, shared, through)
+    else {
+      add(conductance, a, through)
+      add(conductance, b, through)
+    }
+  }
+}
+
+/** Eliminates joint by joint: a star of conductances becomes a mesh between its points. All terms are positive. */
+const eliminate = ({ shape, conductance, supply, edge }: Work): void => {
+  const { treeCount, core } = shape
+  const { start, neighbour, neighbourEdge, pairEdge } = core
+  let pair = 0
+  for (let joint = 0; joint < core.nodes.length; joint += 1) {
+    const [first, end] = [start[joint] ?? 0, start[joint + 1] ?? 0]
+    const own = conductance[treeCount + joint] ?? 0
+    let all = own
+    for (let i = first; i < end; i += 1) all += edge[neighbourEdge[i] ?? 0] ?? 0
+    const surplus = supply[treeCount + joint] ?? 0
+    for (let i = first; i < end; i += 1) {
+      const part = (edge[neighbourEdge[i] ?? 0] ?? 0) / all
+      const place = treeCount + (neighbour[i] ?? 0)
+      add(conductance, place, part * own)
+      add(supply, place, part * surplus)
+      for (let j = first; j < i; j += 1) {
+        add(edge, pairEdge[pair] ?? 0, part * (edge[neighbourEdge[j] ?? 0] ?? 0))
+        pair += 1
+      }
+    }
+    conductance[treeCount + joint] = all
+  }
+}
+
+/** Changes of head, last joint first; they take the room of `supply`. */
+const substitute = (work: Work): void => {
+  const { shape, head, conductance, supply, edge } = work
+  const { treeCount, core } = shape
+  const { start, neighbour, neighbourEdge } = core
+  for (let joint = core.nodes.length - 1; joint >= 0; joint -= 1) {
+    const place = treeCount + joint
+    let sum = supply[place] ?? 0
+    for (let i = start[joint] ?? 0; i < (start[joint + 1] ?? 0); i += 1)
+      sum += (edge[neighbourEdge[i] ?? 0] ?? 0) * (supply[treeCount + (neighbour[i] ?? 0)] ?? 0)
+    const by = sum / (conductance[place] ?? 1)
+    supply[place] = by
+    add(head, place, by)
+    work.change = Math.max(work.change, Math.abs(by))
+  }
+}
+
+const carry = ({ shape, supply, flow, slope }: Work): void => {
+  const { treeCount, upper, lower, core } = shape
+  const end = treeCount + core.nodes.length
+  const changeAt = (place: number): number => (place < end ? (supply[place] ?? 0) : 0)
+  for (let slot = treeCount; slot < upper.length; slot += 1)
+    add(flow, slot, (changeAt(upper[slot] ?? 0) - changeAt(lower[slot] ?? 0)) / (slope[slot] ?? 1))
+}
+
+/** Heads and flows of the core, once what hangs from it has been taken. */
+export const sweepCore = (work: Work, isFirst: boolean): void => {
+  if (work.shape.core.links.length === 0) return
+  gather(work, isFirst)
+  eliminate(work)
+  substitute(work)
+  carry(work)
+}

@@ -1,0 +1,135 @@
+import { LAMINAR_RE, ROUGHNESS_M, fittingLoss, pipeLossSlope, reynoldsNumber } from './friction'
+import { type LossTable, lossTable, read, readLoss } from './lossTable'
+
+/** What a pipe, a valve or a microtube loses, in numbers that a sweep can use at once. */
+export interface Resistances {
+  /** Head lost per flow while the flow is smooth, s/m2; 0 for a fitting without length. */
+  readonly smooth: Float64Array
+  /** Head lost in fittings per square of the flow, s2/m5. */
+  readonly square: Float64Array
+  /** Reynolds number per flow, s/m3; 0 for a fitting, which then never counts as churned. */
+  readonly reynolds: Float64Array
+  /** Index into `tables`. */
+  readonly law: Int32Array
+  readonly tables: LossTable[]
+  readonly roughness: number[]
+}
+
+export const roomFor = (count: number): Resistances => ({
+  smooth: new Float64Array(count),
+  square: new Float64Array(count),
+  reynolds: new Float64Array(count),
+  law: new Int32Array(count),
+  tables: [],
+  roughness: [],
+})
+
+/** What one bore means at one viscosity: pipes come in runs of one bore, so it is worked out once a run. */
+interface Bore {
+  readonly boreM: number
+  readonly smoothPerM: number
+  readonly squarePerK: number
+  readonly reynoldsPerFlow: number
+  readonly law: number
+}
+
+/** Fills in resistances one after the other; every pipe of the network goes through `add`. */
+export interface Filling {
+  readonly into: Resistances
+  readonly kinematicM2S: number
+  readonly known: Map<number, Bore>
+  bore: Bore
+}
+
+const NO_BORE: Bore = { boreM: NaN, smoothPerM: 0, squarePerK: 0, reynoldsPerFlow: 0, law: 0 }
+
+export const fillingOf = (into: Resistances, kinematicM2S: number): Filling => {
+  into.tables.length = 0
+  into.roughness.length = 0
+  return { into, kinematicM2S, known: new Map(), bore: NO_BORE }
+}
+
+const boreOf = ({ into, known, kinematicM2S }: Filling, boreM: number): Bore => {
+  const met = known.get(boreM)
+  if (met !== undefined) return met
+  const roughness = ROUGHNESS_M / boreM
+  into.roughness.push(roughness)
+  const bore: Bore = {
+    boreM,
+    smoothPerM: pipeLossSlope(0, { lengthM: 1, boreM, lossK: 0 }, kinematicM2S),
+    squarePerK: fittingLoss(1, boreM, 1),
+    reynoldsPerFlow: reynoldsNumber(1, boreM, kinematicM2S),
+    law: into.tables.push(lossTable(roughness)) - 1,
+  }
+  known.set(boreM, bore)
+  return bore
+}
+
+/** Sets resistance `at` to that of a length of a bore with its fittings; SI. */
+export const fill = (filling: Filling, at: number, lengthM: number, boreM: number, lossK: number): void => {
+  if (filling.bore.boreM !== boreM) filling.bore = boreOf(filling, boreM)
+  const { into, bore } = filling
+  into.smooth[at] = lengthM * bore.smoothPerM
+  into.square[at] = lossK * bore.squarePerK
+  into.reynolds[at] = lengthM > 0 ? bore.reynoldsPerFlow : 0
+  into.law[at] = bore.law
+}
+
+/** Where `lossOf` leaves what it found: a pair written over and over, so that a sweep allocates nothing. */
+export const found = { loss: 0, slope: 0 }
+
+/** Head lost at a flow >= 0 through resistance `at`, m, and how fast it grows, s/m2, into `found`. */
+export const lossOf = (of: Resistances, at: number, flowM3S: number): void => {
+  const smooth = of.smooth[at] ?? 0
+  const perFlow = of.reynolds[at] ?? 0
+  const drag = (of.square[at] ?? 0) * flowM3S
+  const reynolds = flowM3S * perFlow
+  if (reynolds <= LAMINAR_RE) {
+    found.loss = (smooth + drag) * flowM3S
+    found.slope = smooth + 2 * drag
+    return
+  }
+  const law = of.law[at] ?? 0
+  readLoss(of.tables[law] ?? NO_TABLE, of.roughness[law] ?? 0, reynolds)
+  found.loss = (smooth * read.number) / (64 * perFlow) + drag * flowM3S
+  found.slope = (smooth * read.slope) / 64 + 2 * drag
+}
+
+const NO_TABLE = new Float64Array(0)
+
+/** A step of Newton that changes the flow by a smaller share ends the search. */
+const CLOSE_SHARE = 1e-10
+const MOST_STEPS = 40
+
+/** Where `flowUnder` leaves what it found. */
+export const passed = { flow: 0, perHead: 0 }
+
+/** Flow through resistance `at` that a head > 0 drives, m3/s, and how fast it grows, m2/s, into `passed`. */
+export const flowUnder = (of: Resistances, at: number, headM: number): void => {
+  const smooth = of.smooth[at] ?? 0
+  const root = Math.sqrt(smooth * smooth + 4 * (of.square[at] ?? 0) * headM)
+  const flow = (2 * headM) / (smooth + root)
+  passed.flow = flow
+  passed.perHead = 1 / root
+  if (flow * (of.reynolds[at] ?? 0) > LAMINAR_RE) churnedFlow(of, at, headM, flow)
+}
+
+/** Churned flow loses more than smooth flow would, so `most`, the smooth answer, is the most it can be. */
+const churnedFlow = (of: Resistances, at: number, headM: number, most: number): void => {
+  let low = LAMINAR_RE / (of.reynolds[at] ?? 0)
+  let high = most
+  let flow = most
+  for (let step = 0; step < MOST_STEPS; step += 1) {
+    lossOf(of, at, flow)
+    const missing = headM - found.loss
+    if (missing > 0) low = flow
+    else high = flow
+    const aimed = flow + missing / found.slope
+    const next = aimed >= low && aimed <= high ? aimed : (low + high) / 2
+    const isClose = Math.abs(next - flow) <= CLOSE_SHARE * next
+    flow = next
+    if (isClose) break
+  }
+  passed.flow = flow
+  passed.perHead = 1 / found.slope
+}

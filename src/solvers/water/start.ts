@@ -1,0 +1,69 @@
+import type { Network, Solution } from './network'
+import { middleFlow } from './oneWay'
+import { flowUnder, found, lossOf, passed } from './resistance'
+import { CHECK, PUMP, type Work } from './work'
+
+/** A microtube is taken to run smoothly at the start, and a mouth without length under this head, m. */
+const START_REYNOLDS = 1000
+const START_HEAD_M = 0.1
+
+/**
+ * A guess from which Newton's method settles in few sweeps: every mouth runs as it usually does, and the links of the
+ * trees pass what hangs from them. Leaves the mouths taken, for the first sweep.
+ */
+export const startCold = (work: Work): void => {
+  const { shape, mouths, mouthLevelM, head, draw, conductance, supply, flow, isHeld } = work
+  const { mouthPlace, treeCount, upper, nodeAt, levelCount } = shape
+  head.fill(0, 0, nodeAt.length - levelCount)
+  conductance.fill(0)
+  isHeld.fill(0)
+  flow.fill(0)
+  const passes = draw.slice()
+  for (let place = 0; place < draw.length; place += 1) supply[place] = -(draw[place] ?? 0)
+  for (let mouth = 0; mouth < mouthPlace.length; mouth += 1) {
+    const level = mouthLevelM[mouth] ?? 0
+    if (level === Infinity) continue
+    const place = mouthPlace[mouth] ?? 0
+    const perFlow = mouths.reynolds[mouth] ?? 0
+    if (perFlow > 0) passed.flow = START_REYNOLDS / perFlow
+    else flowUnder(mouths, mouth, START_HEAD_M)
+    lossOf(mouths, mouth, passed.flow)
+    const perHead = 1 / found.slope
+    conductance[place] = (conductance[place] ?? 0) + perHead
+    supply[place] = (supply[place] ?? 0) + perHead * (level + found.loss) - passed.flow
+    passes[place] = (passes[place] ?? 0) + passed.flow
+  }
+  for (let place = 0; place < treeCount; place += 1) {
+    const through = passes[place] ?? 0
+    flow[place] = through
+    const above = upper[place] ?? 0
+    passes[above] = (passes[above] ?? 0) + through
+  }
+  for (const slot of work.oneWay)
+    if (slot >= treeCount && work.kind[slot] === PUMP) flow[slot] = middleFlow(work, slot)
+}
+
+/** Begins where the last solution of the same shape ended; false where that has no head for a joint that now has. */
+export const startWarm = (work: Work, network: Network, previous: Solution): boolean => {
+  const { shape, head, flow, isCut, isHeld, kind } = work
+  const { nodeAt, levelCount, linkAt, isTurned } = shape
+  for (let place = 0; place < nodeAt.length - levelCount; place += 1) {
+    const before = previous.headM[nodeAt[place] ?? 0] ?? NaN
+    if (Number.isNaN(before) && isCut[place] === 0) return false
+    head[place] = Number.isNaN(before) ? 0 : before
+  }
+  const firstValve = network.pipes.from.length
+  const firstPump = firstValve + network.valves.from.length
+  for (let slot = 0; slot < linkAt.length; slot += 1) {
+    const link = linkAt[slot] ?? 0
+    const before =
+      link < firstValve
+        ? previous.pipeM3S[link]
+        : link < firstPump
+          ? previous.valveM3S[link - firstValve]
+          : previous.pumpM3S[link - firstPump]
+    flow[slot] = isTurned[slot] === 1 ? -(before ?? 0) : (before ?? 0)
+    isHeld[slot] = (kind[slot] === CHECK || kind[slot] === PUMP) && !((before ?? 0) > 0) ? 1 : 0
+  }
+  return true
+}
