@@ -5,6 +5,7 @@ import type { Finding } from '../model/finding'
 import type { PartId } from '../model/ids'
 import type { Join, Levels } from '../model/levels'
 import type { Site } from '../model/site'
+import type { Water } from '../model/water'
 import type { Writer } from '../units/writer'
 import type { Aisle } from './aisles'
 
@@ -17,6 +18,9 @@ export interface Bay {
   readonly builtOf: ReadonlyMap<PartId, Built>
   readonly joins: readonly Join[]
   readonly levels: Levels
+  /** The pipes that lie between parts and what stands at the ends of mains, each under the part that it belongs to. */
+  readonly joinedPipes: readonly Built[]
+  readonly water: Water
   /** Clear height above the floor at a place, mm. */
   readonly headroomAt: (x: number, y: number) => number
   readonly aisles: readonly Aisle[]

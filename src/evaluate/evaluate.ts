@@ -7,6 +7,7 @@ import type { Evaluation } from './evaluation'
 import { derive } from './1-derive'
 import { join } from './2-join'
 import { levels } from './3-levels'
+import { water } from './4-water'
 import { cutLists } from './6-cutting'
 import { takeOff } from './7-take-off'
 import { check } from './8-checks'
@@ -21,14 +22,17 @@ const bayOf = (layout: Layout): Bay => {
   const { shell, site, built } = derive(layout)
   const joins = join(built, settings)
   const aisles = aislesOf(built, house.outline, settings)
+  const builtOf = new Map(built.map((b) => [b.part, b]))
+  const known = levels(built, joins, site, settings.datum)
   return {
     house,
     settings,
     site,
     built,
-    builtOf: new Map(built.map((b) => [b.part, b])),
+    builtOf,
     joins,
-    levels: levels(built, joins, site, settings.datum),
+    levels: known,
+    water: water({ built, builtOf, joins, levels: known, settings }),
     headroomAt: shell.headroomAt,
     aisles,
     aislesAt: aislesByRow(aisles),
@@ -38,7 +42,7 @@ const bayOf = (layout: Layout): Bay => {
 
 /**
  * From a layout to everything the program knows of it. Pure and total: every layout that the schema accepts gives an
- * evaluation; a plan that is wrong gives findings. Steps 4 and 5, water and loads, are not part of the program yet.
+ * evaluation; a plan that is wrong gives findings. Step 5, loads, is not part of the program yet.
  */
 export const evaluate = (layout: Layout): Evaluation => {
   const bay = bayOf(layout)

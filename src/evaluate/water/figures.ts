@@ -1,0 +1,68 @@
+import type { FlowFigures, FlowState, TowerAt } from '../../model/water'
+import { designUniformity, evennessOf } from '../../solvers/water/uniformity'
+import { toMm } from './metres'
+import type { PlacedRow } from './plan'
+
+/** Up to so much spread a row is even, and up to so much it drifts; below so much of the target a tower starves. */
+export const EVEN_SPREAD = 0.1
+export const DRIFTING_SPREAD = 0.2
+export const STARVED_SHARE = 0.75
+
+/** A tower of a row by the index of its tube. */
+export const towerAt = ({ built, feed, datumM }: PlacedRow, tube: number, flowLph: number): TowerAt => {
+  const { station, line, outlet } = feed.tubes[tube] ?? { station: 0, line: 0, outlet: { x: 0, y: 0, z: 0 } }
+  return { part: built.part, station, line, at: { ...outlet, z: outlet.z + toMm(datumM) }, flowLph }
+}
+
+/** Index of the least, or of the greatest, of some flows; the first of equal ones, 0 of none. */
+export const indexOfLeast = (flows: Float64Array): number => {
+  let least = 0
+  for (let i = 1; i < flows.length; i += 1) if ((flows[i] ?? 0) < (flows[least] ?? 0)) least = i
+  return least
+}
+
+export const indexOfMost = (flows: Float64Array): number => {
+  let most = 0
+  for (let i = 1; i < flows.length; i += 1) if ((flows[i] ?? 0) > (flows[most] ?? 0)) most = i
+  return most
+}
+
+/** Towers that all get nothing are alike, but no measure of evenness says anything of them: all are 0. */
+const NOTHING = {
+  mean: 0,
+  leastShare: 0,
+  spread: 0,
+  variation: 0,
+  lowQuarter: 0,
+  christiansen: 0,
+  statistical: 0,
+}
+
+/** The flows of some towers in a few numbers; `least` and `most` are found by whoever knows the rows. */
+export const figuresOf = (
+  flows: Float64Array,
+  least: TowerAt,
+  most: TowerAt,
+  tubeScatter: number,
+): FlowFigures => {
+  const even = evennessOf(flows) ?? NOTHING
+  return {
+    towers: flows.length,
+    meanLph: even.mean,
+    least,
+    most,
+    spread: even.spread,
+    minOverMean: even.leastShare,
+    variation: even.variation,
+    lowQuarter: even.lowQuarter,
+    christiansen: even.christiansen,
+    emission: designUniformity(even.leastShare, tubeScatter),
+    statistical: even.statistical,
+  }
+}
+
+/** Even up to 10 % of spread, Drifting up to 20, Starved beyond or with a tower under 75 % of its target; shares of 1. */
+export const flowStateOf = ({ least, spread }: FlowFigures, targetLph: number): FlowState => {
+  if (spread > DRIFTING_SPREAD || least.flowLph < STARVED_SHARE * targetLph) return 'Starved'
+  return spread > EVEN_SPREAD ? 'Drifting' : 'Even'
+}

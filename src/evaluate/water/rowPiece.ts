@@ -1,0 +1,60 @@
+import { polyOf } from '../../catalogue/pipe'
+import type { FeedFacts, FeedPipe, FeedTube } from '../../model/feedFacts'
+import { rememberEach } from '../../model/remember'
+import type { Mouths, Pipes } from '../../solvers/water/network'
+import { TUBE_LOSS_K } from '../../solvers/water/tube'
+import { toM } from './metres'
+
+/** Bore of a microtube's stock, m: the catalogue's, or what a bucket test says of it. */
+export type BoreOf = (stock: string) => number
+
+/** A row's own pipes and tubes in the solver's arrays, joints numbered from its own inlet on. */
+export interface RowPiece {
+  readonly joints: number
+  readonly pipes: Pipes
+  /** 1 for each pipe that towers or quarter runs hang on, 0 for riser pipe and header. */
+  readonly isLateral: Uint8Array
+  /** Heights of the open ends are above the rack datum, m. */
+  readonly mouths: Mouths
+  /** Mean height of the open ends above the rack datum, m. */
+  readonly outletM: number
+}
+
+/** A pipe is never shorter: a millimetre loses nothing, and no link is without any resistance. */
+export const SHORTEST_M = 0.001
+
+const boreM = (stock: string): number => toM(polyOf(stock).idMm)
+
+const pipesOf = (pipes: readonly FeedPipe[]): Pipes => ({
+  from: Int32Array.from(pipes, ({ from }) => from),
+  to: Int32Array.from(pipes, ({ to }) => to),
+  lengthM: Float64Array.from(pipes, ({ lengthMm }) => Math.max(SHORTEST_M, toM(lengthMm))),
+  boreM: Float64Array.from(pipes, ({ stock }) => boreM(stock)),
+  lossK: Float64Array.from(pipes, ({ lossK }) => lossK),
+})
+
+const mouthsOf = (tubes: readonly FeedTube[], boreOf: BoreOf): Mouths => ({
+  from: Int32Array.from(tubes, ({ joint }) => joint),
+  lengthM: Float64Array.from(tubes, ({ lengthMm }) => Math.max(SHORTEST_M, toM(lengthMm))),
+  boreM: Float64Array.from(tubes, ({ stock }) => boreOf(stock)),
+  lossK: new Float64Array(tubes.length).fill(TUBE_LOSS_K),
+  levelM: Float64Array.from(tubes, ({ outlet }) => toM(outlet.z)),
+})
+
+/** Mean of some numbers; 0 of none. */
+export const meanOf = (values: Float64Array): number =>
+  values.length === 0 ? 0 : values.reduce((sum, value) => sum + value, 0) / values.length
+
+const isLateral = ({ role }: FeedPipe): number => (role === 'lateral' || role === 'sub-header' ? 1 : 0)
+
+/** The row's piece of the network, remembered for as long as its feed is the same: moving one row makes one piece. */
+export const rowPieceOf = rememberEach<FeedFacts, BoreOf, RowPiece>((feed, boreOf) => {
+  const mouths = mouthsOf(feed.tubes, boreOf)
+  return {
+    joints: feed.joints.length,
+    pipes: pipesOf(feed.pipes),
+    isLateral: Uint8Array.from(feed.pipes, isLateral),
+    mouths,
+    outletM: meanOf(mouths.levelM),
+  }
+})
