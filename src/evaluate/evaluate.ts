@@ -6,6 +6,7 @@ import type { Built } from '../model/built'
 import type { Evaluation } from './evaluation'
 import { derive } from './1-derive'
 import { join } from './2-join'
+import { joinedPipes } from './3-joined-pipes'
 import { levels } from './3-levels'
 import { water } from './4-water'
 import { cutLists } from './6-cutting'
@@ -32,6 +33,7 @@ const bayOf = (layout: Layout): Bay => {
     builtOf,
     joins,
     levels: known,
+    joinedPipes: joinedPipes(built, joins, { builtOf, levels: known }),
     water: water({ built, builtOf, joins, levels: known, settings }),
     headroomAt: shell.headroomAt,
     aisles,
@@ -46,14 +48,15 @@ const bayOf = (layout: Layout): Bay => {
  */
 export const evaluate = (layout: Layout): Evaluation => {
   const bay = bayOf(layout)
+  const all = [...bay.built, ...bay.joinedPipes]
   return Object.freeze({
     layout,
     bay,
-    cuts: cutLists(bay.built, layout.settings),
-    counts: takeOff(bay.built, bay.joins, bay.levels),
+    cuts: cutLists(all, layout.settings),
+    counts: takeOff(all, bay.joins, bay.levels),
     towers: sumOf(bay.built, (rack) => rack.towers),
     sites: sumOf(bay.built, (rack) => rack.sites),
     findings: check(bay),
-    marksOf: draw(layout.parts, bay.built),
+    marksOf: draw(layout.parts, bay.built, bay.joinedPipes),
   })
 }

@@ -1,5 +1,6 @@
 import type { DrainStation } from '../geometry/drainProfile'
 import type { Place, Point } from '../geometry/point'
+import type { Built } from './built'
 import type { PartId } from './ids'
 
 export type { DrainStation }
@@ -36,13 +37,47 @@ export interface LevelStack {
   readonly levels: readonly { readonly name: string; readonly levelMm: number }[]
 }
 
+/** A rack datum that climbs with the floor along a row: by so much a mm along x and y, from a place where it is the datum's own level. */
+export interface RowGrade {
+  readonly from: Point
+  readonly perX: number
+  readonly perY: number
+}
+
 export interface Levels {
-  /** Site level of the rack datum of each part with feet: the floor under the highest foot of the bay, or of its own row. */
+  /**
+   * Site level of the rack datum of each part with feet: the floor under the highest foot of the bay, or of its own row;
+   * for a row on grade, at its start.
+   */
   readonly datums: ReadonlyMap<PartId, number>
+  /** Only of rows whose rails are on grade. */
+  readonly grades: ReadonlyMap<PartId, RowGrade>
   readonly highest: Foot | undefined
   readonly feet: ReadonlyMap<PartId, readonly Foot[]>
   readonly drains: ReadonlyMap<PartId, DrainRun>
 }
+
+/** How much a row on grade has climbed at a place, mm; 0 for a level one. */
+export const climbAt = (grade: RowGrade | undefined, { x, y }: Point): number =>
+  grade === undefined ? 0 : (x - grade.from.x) * grade.perX + (y - grade.from.y) * grade.perY
+
+/** Site level of a part's rack datum at a place, mm; 0 for a part without feet. */
+export const datumAt = ({ datums, grades }: Levels, part: PartId, at: Point): number =>
+  (datums.get(part) ?? 0) + climbAt(grades.get(part), at)
+
+/** Level from the benchmark's zero of a place of a part's built things, mm. */
+export const siteLevel = (
+  levels: Levels,
+  { part, zFrom }: Pick<Built, 'part' | 'zFrom'>,
+  at: Place,
+): number => (zFrom === 'benchmark' ? at.z : at.z + datumAt(levels, part, at))
+
+/** The same place with its level from the benchmark's zero. */
+export const sitePlace = (levels: Levels, built: Pick<Built, 'part' | 'zFrom'>, at: Place): Place => ({
+  x: at.x,
+  y: at.y,
+  z: siteLevel(levels, built, at),
+})
 
 /** Where water passes from one part into another. `gapMm` is the distance on the floor between the two. */
 export interface Join {

@@ -29,7 +29,7 @@ export const MOST_POINTS = 200
 const HALF_NEW_RUN_MM = feet(5)
 
 /** Where pipe turns less than 5 degrees the joints take it up and no fitting is bought. Common practice, no source. */
-const STRAIGHT_RADIANS = Math.PI / 36
+export const TURN_RADIANS = Math.PI / 36
 
 const keptPoint = (p: RunPoint): RunPoint =>
   p.heightMm === undefined ? onFloor(p) : { ...onFloor(p), heightMm: p.heightMm }
@@ -123,7 +123,7 @@ export const bendsOf = <P extends Point>(path: readonly P[]): P[] => {
     const before = legs[index]
     // The path's own point, which may have a level.
     const at = path.find((p) => p === leg.from)
-    return before && at && turnRadians(before, leg) >= STRAIGHT_RADIANS ? [at] : []
+    return before && at && turnRadians(before, leg) >= TURN_RADIANS ? [at] : []
   })
 }
 
@@ -132,7 +132,7 @@ export const elbowsOf = (path: readonly Place[]): Place[] => {
   const places = path.filter((at, index) => index === 0 || length3(at, path[index - 1] ?? at) > 0)
   return places.filter((at, index) => {
     const [before, after] = [places[index - 1], places[index + 1]]
-    return before !== undefined && after !== undefined && turnAt(before, at, after) >= STRAIGHT_RADIANS
+    return before !== undefined && after !== undefined && turnAt(before, at, after) >= TURN_RADIANS
   })
 }
 
