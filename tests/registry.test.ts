@@ -61,7 +61,18 @@ const choicesOf = (schema: Shaped): string[] => {
 }
 
 /** Fields that a person changes on the plan or in a form of their own, not among the inspector's fields. */
-const onThePlan = new Set(['id', 'kind', 'at', 'heading', 'points', 'takenOut', 'curve'])
+const onThePlan = new Set([
+  'id',
+  'kind',
+  'at',
+  'heading',
+  'points',
+  'takenOut',
+  'curve',
+  'gradedTubes',
+  'waterFrom',
+  'trimTurns',
+])
 
 describe.each(kinds.map((kind) => ({ name: kind.kind, kind })))('kind $name', ({ name, kind }) => {
   test('is found by its parts', () => {

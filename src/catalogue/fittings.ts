@@ -1,3 +1,4 @@
+import { sizedFittings } from './barbed'
 import { COMMON_PRACTICE, finder } from './lookup'
 
 /** Heading of the shop list under which an item stands. */
@@ -67,11 +68,14 @@ export const fittings: readonly FittingItem[] = [
     elbow: 'Elbow',
     tee: 'Tee',
     'reducing-coupling': 'Reducing coupling',
-    'lateral-flush-cap': 'Lateral flush cap',
     'sight-tube': 'Sight tube',
-    barb: 'Microtube barb',
+    'barb-1/8': 'Microtube barb, 1/8 in',
+    'barb-1/4': 'Microtube barb, 1/4 in',
+    'goof-plug': 'Goof plug for a hole in a lateral',
   }),
+  ...group('water', Object.fromEntries(sizedFittings.map(({ key, title }) => [key, title]))),
   ...group('fasteners', {
+    'zip-tie': 'Zip tie, for pipe and tubes',
     screw: 'Screw, 2-1/2 in coated',
     'sleeve-screw': 'Self-drilling screw, #8 x 3/4 in',
   }),

@@ -68,8 +68,10 @@ const rowsOf = {
   fitting: [
     fittings,
     z.strictObject({
-      // Words, and the size where the thing comes in sizes.
-      key: z.string().check(z.regex(/^[a-z]+(?:-[a-z]+)*(?:-(?:1\/2|3\/4|1|2))?$/)),
+      // Words, and the size where the thing comes in sizes; of pipe fittings the pipe, and the other one of a reducer.
+      key: z
+        .string()
+        .check(z.regex(/^[a-z]+(?:-[a-z]+)*(?:-(?:1-)?(?:1\/8|1\/4|1\/2|3\/4|1|2)(?:-to-[0-9/-]+)?)?$/)),
       title: words,
       group: z.enum(['growing', 'feet', 'conduit', 'gutter', 'drain', 'water', 'fasteners']),
       source: words,

@@ -37,3 +37,7 @@ export const pieces = (built: Built, ...marks: readonly string[]): string[] => {
 
 export const countOf = (built: Built, item: string): number =>
   built.fittings.filter((fitting) => fitting.item === item).length
+
+/** How many of a pipe fitting there are, whatever its size: `tee`, `elbow`, `reducing-coupling`, `clamp` ... */
+export const joineryOf = (built: Built, noun: string): number =>
+  built.fittings.filter(({ item }) => new RegExp(`^${noun}-(?:pe|drip)-`).test(item)).length

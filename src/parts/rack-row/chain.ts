@@ -3,6 +3,7 @@ import { inches } from '../../units/length'
 import { MOST_RACKS } from './ends'
 import { onFloor } from '../floor'
 import { ahead } from '../footprint'
+import { isFedInMiddle } from './feedSizes'
 import { rowEnd, rowLengthMm } from './frame'
 import type { RackRow } from './schema'
 
@@ -11,7 +12,18 @@ const SAME_LINE_MM = inches(1)
 const MEETING_MM = inches(12)
 
 /** What may differ between two rows that are chained. */
-const OWN_FIELDS: ReadonlySet<string> = new Set(['id', 'name', 'locked', 'racks', 'at', 'takenOut'])
+const OWN_FIELDS: ReadonlySet<string> = new Set([
+  'id',
+  'name',
+  'locked',
+  'racks',
+  'at',
+  'takenOut',
+  'riserSide',
+  'waterFrom',
+  'valve',
+  'trimTurns',
+])
 
 /** Places for towers, hung or not. */
 const towersOf = ({ racks, barsPerRack, lines }: RackRow): number => racks * barsPerRack * lines
@@ -23,15 +35,21 @@ const fromOtherEnd = (part: RackRow): RackRow => ({
   heading: turnHeading(part.heading, 2),
   fallsTo: part.fallsTo === 'end' ? 'start' : 'end',
   inlet: part.inlet === 'end' ? 'start' : 'end',
+  riserSide: part.riserSide === 'left' ? 'right' : 'left',
+  // A straight feed tells its rise from the inlet, a split one from the start.
+  lateralRiseMm: isFedInMiddle(part) ? -part.lateralRiseMm + 0 : part.lateralRiseMm,
   takenOut: part.takenOut
     .map((tower) => towersOf(part) - 1 - tower)
     .filter((tower) => tower >= 0)
     .reverse(),
 })
 
+/** Lists are compared by what they hold. */
+const isSame = (a: unknown, b: unknown): boolean => a === b || JSON.stringify(a) === JSON.stringify(b)
+
 const isAlike = (a: RackRow, b: RackRow): boolean => {
   const other = new Map<string, unknown>(Object.entries(b))
-  return Object.entries(a).every(([field, value]) => OWN_FIELDS.has(field) || other.get(field) === value)
+  return Object.entries(a).every(([field, value]) => OWN_FIELDS.has(field) || isSame(other.get(field), value))
 }
 
 /** Towers taken out of the row further along come after all of the first one's. */

@@ -4,7 +4,7 @@ import { bodiesOf, floorSupports } from './bodies'
 import { braceSticks } from './braces'
 import { conduitSticks } from './conduits'
 import { rackFacts } from './facts'
-import { feedFittings, feedOf, feedTubes, zoneInlet, type Feed } from './feed'
+import { feedOf, type Feed } from './feed'
 import { rackFittings } from './fittings'
 import { frameSticks } from './frames'
 import { gutterSticks, outletMouths } from './gutters'
@@ -25,27 +25,28 @@ const sticksOf = (plan: RackPlan): Stick[] => {
   ]
 }
 
-const mouthsOf = (plan: RackPlan, feed: Feed, towers: readonly HungTower[]): Mouth[] => [
+const mouthsOf = (plan: RackPlan, { inlet }: Feed, towers: readonly HungTower[]): Mouth[] => [
   ...towers.map(({ head, line, station }): Mouth => ({ role: 'tower-head', at: head, line, station })),
   ...outletMouths(plan),
-  zoneInlet(plan, feed),
+  inlet,
 ]
 
 /** A row of racks to its built things; every part of it reads the one plan. */
 export const deriveRackRow = (part: RackRow, site: Site): Built => {
   const plan = planOf(part, site)
-  const feed = feedOf(plan)
   const towers = hungTowers(plan)
+  const feed = feedOf(plan, towers)
   const sticks = sticksOf(plan)
   return {
     part: part.id,
     zFrom: 'rack-datum',
     sticks,
-    tubes: feedTubes(plan, feed, towers),
-    fittings: [...rackFittings(plan, sticks, towers), ...feedFittings(plan, feed, towers)],
+    tubes: feed.tubes,
+    fittings: [...rackFittings(plan, sticks, towers), ...feed.fittings],
     bodies: bodiesOf(plan),
     mouths: mouthsOf(plan, feed, towers),
     supports: floorSupports(plan),
     rack: rackFacts(plan, towers.length),
+    feed: feed.facts,
   }
 }

@@ -13,9 +13,10 @@ export const createRow = (id: PartId, name: string, at: Point, preset: Preset<Ra
   return { ...part, at: onFloor(offset(at, part.heading, -rowLengthMm(part) / 2, 0)) }
 }
 
-/** A mirror swaps left and right, so a tower taken out of the first line is then out of the last. */
+/** A mirror swaps left and right: the riser pipe's side, and a tower taken out of the first line is then out of the last. */
 export const mirrorRow = (part: RackRow, mirror: Mirror): RackRow => ({
   ...mirrorStanding(part, mirror),
+  riserSide: part.riserSide === 'left' ? 'right' : 'left',
   takenOut: part.takenOut
     .map((tower) => tower - 2 * (tower % part.lines) + part.lines - 1)
     .sort((a, b) => a - b),

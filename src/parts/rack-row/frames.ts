@@ -1,7 +1,7 @@
 import type { Stick } from '../../model/built'
-import { inches } from '../../units/length'
 import { boardPiece } from './board'
 import { cutOf } from './cut'
+import { tieTopOf } from './levels'
 import { SIDES, type Pair } from './pairs'
 import type { RackPlan } from './plan'
 import { ACROSS, layFrom, layMiddle, UP, type Piece } from './stick'
@@ -43,16 +43,6 @@ const risers = (plan: RackPlan, pairs: readonly Pair[]): Stick[] => {
   )
 }
 
-/** The tie stays this far below the centre of a plain hole, and below the bottom of any. Common practice, no source. */
-const TIE_BELOW_CENTRE_MM = inches(3 / 4)
-const TIE_BELOW_HOLE_MM = inches(1 / 8)
-
-const tieTopMm = ({ part, levels: { holes } }: RackPlan): number => {
-  const { plainMm, sleeveMm, plainBitMm, sleeveBitMm } = holes
-  const lowestHoleMm = Math.min(plainMm - plainBitMm / 2, sleeveMm - sleeveBitMm / 2)
-  return part.footPlateMm + Math.min(plainMm - TIE_BELOW_CENTRE_MM, lowestHoleMm - TIE_BELOW_HOLE_MM)
-}
-
 /** Boards across, against the risers' faces, their top edge at a level. */
 const across = (plan: RackPlan, piece: Piece, topMm: number, atU: readonly Pair[], faces: 1 | 2): Stick[] => {
   const z = topMm - piece.heightMm / 2
@@ -77,5 +67,11 @@ const baseAcross = (plan: RackPlan, pairs: readonly Pair[]): Stick[] => {
 export const frameSticks = (plan: RackPlan, pairs: readonly Pair[]): Stick[] => [
   ...risers(plan, pairs),
   ...baseAcross(plan, pairs),
-  ...across(plan, boardPiece(plan, 'TT', plan.lengths.crossMm, 'on-edge'), tieTopMm(plan), pairs, 1),
+  ...across(
+    plan,
+    boardPiece(plan, 'TT', plan.lengths.crossMm, 'on-edge'),
+    tieTopOf(plan.part, plan.levels.holes),
+    pairs,
+    1,
+  ),
 ]

@@ -1,3 +1,4 @@
+import { polyOf } from '../../catalogue/pipe'
 import { inches } from '../../units/length'
 import { dropOver } from '../../units/slope'
 import { rowLengthMm } from './frame'
@@ -58,6 +59,17 @@ export interface Holes {
   readonly sleeveBitMm: number
 }
 
+/** The tie stays this far below the centre of a plain hole, and below the bottom of any. Common practice, no source. */
+const TIE_BELOW_CENTRE_MM = inches(3 / 4)
+const TIE_BELOW_HOLE_MM = inches(1 / 8)
+
+/** Top edge of the top ties, mm above the rack datum. */
+export const tieTopOf = ({ footPlateMm }: RackRow, holes: Holes): number => {
+  const { plainMm, sleeveMm, plainBitMm, sleeveBitMm } = holes
+  const lowestHoleMm = Math.min(plainMm - plainBitMm / 2, sleeveMm - sleeveBitMm / 2)
+  return footPlateMm + Math.min(plainMm - TIE_BELOW_CENTRE_MM, lowestHoleMm - TIE_BELOW_HOLE_MM)
+}
+
 /** The conduit that carries the towers whose tips hang at the bay's level: J3 reckons from its big racks. */
 const referenceConduit = (part: RackRow, { rail, big }: Materials) => (part.joint === 'J3' ? big : rail)
 
@@ -93,6 +105,14 @@ const LATERAL_ABOVE_BAR_MM = inches(3.25)
 /** A tower is off its bar when its tip is over the lip and its hook has risen by its opening. Common practice, no source. */
 const HOOK_OPENING_MM = inches(1)
 
+/** Centre of a lateral under the rails: it hangs from the lower of the two conduits, but for top ties that bear it. */
+const underRail = (part: RackRow, materials: Materials, barTopMm: number, holes: Holes): number => {
+  const { bar } = materials
+  const halfMm = polyOf(part.lateral).odMm / 2
+  const undersideMm = barTopMm - bar.odMm - referenceConduit(part, materials).odMm
+  return Math.max(undersideMm - halfMm, tieTopOf(part, holes) + halfMm)
+}
+
 /** The whole stack, mm above the rack datum where nothing else is said. */
 export interface RackLevels extends TroughLevels {
   /** Tips of this row, on big racks where there are two sizes. */
@@ -103,6 +123,7 @@ export interface RackLevels extends TroughLevels {
   readonly holes: Holes
   /** Least riser for the tips that this row needs. */
   readonly riserNeededMm: number
+  /** Centre of the laterals where water enters them. */
   readonly lateralMm: number
   readonly liftTopMm: number
 }
@@ -120,16 +141,18 @@ export const rackLevels = (part: RackRow, materials: Materials, bayTipMm: number
   const tipMm = Math.min(Math.max(bayTipMm, trough.tipNeededMm), highestTip(part, materials))
   const barTopMm = tipMm + part.towerMm + part.hookMm
   const toHoleMm = tipToHole(part, materials)
-  const lateralMm = barTopMm + LATERAL_ABOVE_BAR_MM
+  const holes = holesOf(part, materials, tipMm + toHoleMm)
+  const aboveBarsMm = barTopMm + LATERAL_ABOVE_BAR_MM
   return {
     ...trough,
     tipMm,
     barTopMm,
     smallDropMm: part.joint === 'J3' ? smallDrop(part, materials) : 0,
-    holes: holesOf(part, materials, tipMm + toHoleMm),
+    holes,
     riserNeededMm: Math.max(tipMm, trough.tipNeededMm) + toHoleMm + part.topMarginMm,
-    lateralMm,
-    liftTopMm: lateralMm + Math.max(0, trough.lipHighMm - tipMm) + HOOK_OPENING_MM,
+    lateralMm: part.lateralAt === 'above-bars' ? aboveBarsMm : underRail(part, materials, barTopMm, holes),
+    // A hook that is lifted off its bar reaches as high wherever the laterals lie.
+    liftTopMm: aboveBarsMm + Math.max(0, trough.lipHighMm - tipMm) + HOOK_OPENING_MM,
   }
 }
 

@@ -1,13 +1,41 @@
 import * as z from 'zod/mini'
-import { choice, count, fall, heading, length, point, toggle } from '../../model/fields'
+import { polyOf } from '../../catalogue/pipe'
+import { choice, count, fall, heading, length, level, point, tickMm, toggle } from '../../model/fields'
 import { inches } from '../../units/length'
 import { inchesPerFoot } from '../../units/slope'
+
 import { baseFields } from '../base'
 
 const conduits = ['1/2', '3/4', '1', '1-1/4'] as const
 
 /** A rail needs a next bigger conduit to be sleeved or taken up in, so the biggest of the catalogue is not offered. */
 const rails = ['1/2', '3/4', '1'] as const
+
+const LATERALS = ['pe-1/2', 'pe-3/4', 'pe-1', 'drip-1/2', 'drip-3/4', 'drip-1'] as const
+const HEADERS = [
+  'pe-1/2',
+  'pe-3/4',
+  'pe-1',
+  'pe-1-1/4',
+  'pe-1-1/2',
+  'pe-2',
+  'drip-1/2',
+  'drip-3/4',
+  'drip-1',
+] as const
+
+/** What the catalogue calls each pipe. */
+const wordsOf = (pipes: readonly string[]): Readonly<Record<string, string>> =>
+  Object.fromEntries(pipes.map((key) => [key, polyOf(key).title]))
+
+/** No trim valve takes more turns from shut to open. */
+const MOST_TURNS = 20
+
+/** So many stations in a row take tubes of one length. */
+const tubeGroup = z.object({
+  stations: z.int().check(z.gte(1), z.lte(240)),
+  lengthMm: tickMm(inches(6), inches(240)),
+})
 
 /**
  * One or more racks chained end to end. `at` is the start of the centreline; the row runs from it along `heading`.
@@ -159,18 +187,114 @@ export const rackRowSchema = z.object({
   ),
   outletBore: choice(['1/2', '3/4', '1', '2'], '2', { label: 'Outlet bore', group: 'Trough' }),
 
-  laterals: count(2, { label: 'Laterals', group: 'Feed' }, 1, 5),
-  lateral: choice(['pe-1/2', 'pe-3/4', 'pe-1'], 'pe-3/4', {
+  feed: choice(['straight', 'centre-split', 'double-split', 'ring'], 'straight', {
+    label: 'Feed',
+    group: 'Feed',
+    choices: {
+      straight: 'Straight, in at one end',
+      'centre-split': 'Split once, in at the middle',
+      'double-split': 'Split twice, in at the quarter points',
+      ring: 'Ring, both ends of the laterals joined',
+    },
+    help: 'The shorter the way of the water, the more alike the towers; every split costs fittings. A ring takes two lines at least.',
+  }),
+  laterals: count(
+    2,
+    {
+      label: 'Laterals',
+      group: 'Feed',
+      help: 'One a row, half as many as lines for one a pair, or as many as lines for one a line.',
+    },
+    1,
+    5,
+  ),
+  lateral: choice(LATERALS, 'pe-3/4', {
     label: 'Lateral pipe',
     group: 'Feed',
-    choices: { 'pe-1/2': '1/2 in poly pipe', 'pe-3/4': '3/4 in poly pipe', 'pe-1': '1 in poly pipe' },
+    choices: wordsOf(LATERALS),
+    help: 'Poly pipe and drip tubing of one name differ in bore, and neither takes the other’s fittings.',
+  }),
+  header: choice(['next-up', ...HEADERS], 'next-up', {
+    label: 'Header and riser pipe',
+    group: 'Feed',
+    choices: { 'next-up': 'One size over the lateral', ...wordsOf(HEADERS) },
+  }),
+  lateralAt: choice(['above-bars', 'under-rail'], 'above-bars', {
+    label: 'Laterals lie',
+    group: 'Feed',
+    choices: { 'above-bars': 'Above the hanger bars', 'under-rail': 'Along the underside of the rails' },
+    help: 'Under the rails they pass the risers on the inside and rest on the top ties.',
+  }),
+  lateralSagMm: length(
+    inches(1 / 8),
+    { label: 'Lateral sags between its ties', group: 'Feed', help: 'Measured or assumed.' },
+    0,
+    inches(12),
+  ),
+  lateralRiseMm: level(0, {
+    label: 'Far end of the laterals over their inlet',
+    group: 'Feed',
+    help: 'Measured; less than 0 where the far end lies lower. With water in at the middle: the end of the row over its start.',
+  }),
+  microtube: choice(['tube-1/8', 'tube-1/4'], 'tube-1/8', {
+    label: 'Microtube',
+    group: 'Feed',
+    choices: { 'tube-1/8': '1/8 in microtube', 'tube-1/4': '1/4 in microtube' },
   }),
   microtubeMm: length(inches(36), { label: 'Microtube length', group: 'Feed' }, inches(6), inches(120)),
+  /** Half a turn of the tower takes up as much. Common practice, no source. */
+  tubeSlackMm: length(
+    inches(6),
+    {
+      label: 'Slack of a microtube, least',
+      group: 'Feed',
+      help: 'No tube is shorter than the way from its barb to the tower’s top and so much more, so that a tower can be turned.',
+    },
+    0,
+    inches(24),
+  ),
+  /**
+   * Colour groups of tubes, from where the water enters along each branch; the last takes all stations that are left.
+   * None: all tubes are cut alike.
+   */
+  gradedTubes: z._default(z.array(tubeGroup).check(z.maxLength(8)), []),
+  flushEnd: choice(['cap', 'valve', 'none'], 'cap', {
+    label: 'Ends of the laterals',
+    group: 'Feed',
+    choices: { cap: 'Flush cap', valve: 'Flush valve', none: 'Plugged' },
+  }),
+  sightTube: toggle(true, {
+    label: 'Sight tube at each end',
+    group: 'Feed',
+    help: 'Shows the head, and lets air out and in.',
+  }),
   inlet: choice(['start', 'end'], 'start', {
     label: 'Water enters at',
     group: 'Feed',
     choices: { start: 'Start of row', end: 'End of row' },
+    help: 'Of a straight feed or a ring; a split one is fed in the middle.',
   }),
+  riserSide: choice(['left', 'right'], 'left', {
+    label: 'Riser pipe on the',
+    group: 'Feed',
+    choices: { left: 'Left side of the row', right: 'Right side of the row' },
+    help: 'Looking from the start of the row to its end.',
+  }),
+  valveSet: choice(['own', 'shared'], 'own', {
+    label: 'Valves',
+    group: 'Feed',
+    choices: { own: 'A valve set of its own', shared: 'Behind another row’s valve' },
+  }),
+  /** Id of the main, or of the row with the valve, that the water is taken from; null for the nearest in reach. */
+  waterFrom: z._default(z.nullable(baseFields.id), null),
+  valve: choice(['open', 'shut'], 'open', {
+    label: 'Ball valve',
+    group: 'Feed',
+    choices: { open: 'Open', shut: 'Shut' },
+  }),
+  /** How far the trim valve stands open, turns; null for wide open, as does more than it has. */
+  trimTurns: z._default(z.nullable(z.number().check(z.gte(1 / 4), z.lte(MOST_TURNS))), null),
+  trimTurnsAll: count(5, { label: 'Trim valve, turns from shut to open', group: 'Feed' }, 1, MOST_TURNS),
 })
 
 export type RackRow = z.infer<typeof rackRowSchema>

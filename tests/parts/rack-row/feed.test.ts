@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import type { Built, Tube } from '../../../src/model/built'
 import { toInches } from '../../../src/units/length'
-import { build, countOf, row } from '../../support/rackRows'
+import { build, countOf, joineryOf, row } from '../../support/rackRows'
 
 const tubes = (built: Built, role: Tube['role']): readonly Tube[] =>
   built.tubes.filter((tube) => tube.role === role)
@@ -40,8 +40,8 @@ describe('a zone', () => {
   test('of two laterals has one tee and three elbows, of three two tees', () => {
     const counts = (laterals: number) => {
       const built = build(row({ laterals }))
-      return ['tee', 'elbow', 'reducing-coupling', 'lateral-flush-cap', 'sight-tube'].map((item) =>
-        countOf(built, item),
+      return ['tee', 'elbow', 'reducing-coupling', 'lateral-flush-cap', 'sight-tube-tee'].map((noun) =>
+        joineryOf(built, noun),
       )
     }
     expect(counts(1)).toEqual([0, 3, 1, 1, 1])
@@ -51,7 +51,7 @@ describe('a zone', () => {
 
   test('has one set of valves', () => {
     const built = build(row())
-    const set = ['main-tee', 'union', 'ball-valve', 'trim-valve']
+    const set = ['main-tee', 'union-pe-1', 'ball-valve-pe-1', 'trim-valve-pe-1']
     expect(set.map((item) => countOf(built, item))).toEqual([1, 1, 1, 1])
   })
 })

@@ -108,7 +108,7 @@ describe('any row', () => {
       const counted = [
         mouths.filter(({ role }) => role === 'tower-head').length,
         fittings.filter(({ item }) => item === 'hook').length,
-        fittings.filter(({ item }) => item === 'barb').length,
+        fittings.filter(({ item }) => item === 'barb-1/8').length,
         tubes.filter(({ role }) => role === 'microtube').length,
         rack!.towers,
       ]
