@@ -3,7 +3,7 @@ import type { Evaluation } from '../evaluate/evaluation'
 import type { Built } from '../model/built'
 import { rankOf, type Finding } from '../model/finding'
 import type { PartId } from '../model/ids'
-import type { DrainRun, DrainStation, Join } from '../model/levels'
+import { datumAt, type DrainRun, type DrainStation, type Join, type Levels } from '../model/levels'
 import type { PitFacts } from '../model/pitFacts'
 import type { RackFacts } from '../model/rackFacts'
 import { nameOf } from '../store/partNames'
@@ -26,14 +26,35 @@ export interface Stack {
 
 const level = (name: string, levelMm: number): Level => ({ name, levelMm })
 
-const rackLevels = (rack: RackFacts, datumMm: number): Level[] => [
-  level('Bar top', datumMm + rack.barTopMm),
-  level('Tower tip', datumMm + rack.tipMm),
-  level('Lip, high end', datumMm + rack.lipHighMm),
-  level('Invert, high', datumMm + rack.invertHighMm),
-  level('Invert at outlet', datumMm + rack.invertOutletMm),
-  level('Rack datum', datumMm),
+/** Site level of a row's rack datum, mm: where one points, at the gutters' high end, and at their outlet. */
+interface RackDatums {
+  readonly hereMm: number
+  readonly highMm: number
+  readonly outletMm: number
+}
+
+const rackLevels = (rack: RackFacts, { hereMm, highMm, outletMm }: RackDatums): Level[] => [
+  level('Bar top', hereMm + rack.barTopMm),
+  level('Tower tip', hereMm + rack.tipMm),
+  level('Lip, high end', highMm + rack.lipHighMm),
+  level('Invert, high', highMm + rack.invertHighMm),
+  level('Invert at outlet', outletMm + rack.invertOutletMm),
+  level('Rack datum', hereMm),
 ]
+
+/** Gutters are high at the end of the row that is further from their outlet. */
+const rackDatums = (
+  levels: Levels,
+  { part, mouths }: Built,
+  { leftFace }: RackFacts,
+  at: Point,
+): RackDatums => {
+  const outlet = mouths.find(({ role }) => role === 'trough-outlet')?.at ?? at
+  const { from, to } = leftFace
+  const high = distance(from, outlet) > distance(to, outlet) ? from : to
+  const levelAt = (p: Point) => datumAt(levels, part, p)
+  return { hereMm: levelAt(at), highMm: levelAt(high), outletMm: levelAt(outlet) }
+}
 
 const pitLevels = (pit: PitFacts): Level[] => [
   level('Overflow', pit.overflowMm),
@@ -98,7 +119,7 @@ const rackStack = (evaluation: Evaluation, built: Built, rack: RackFacts, at: Po
   return {
     whose: `${name}, line ${line}`,
     parts: [built.part, ...way.parts],
-    levels: [...rackLevels(rack, evaluation.bay.levels.datums.get(built.part) ?? 0), ...way.levels],
+    levels: [...rackLevels(rack, rackDatums(evaluation.bay.levels, built, rack, at)), ...way.levels],
   }
 }
 

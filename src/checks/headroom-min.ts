@@ -2,7 +2,7 @@ import { boxOf, corners, type Box } from '../geometry/box'
 import type { Point } from '../geometry/point'
 import type { Built } from '../model/built'
 import type { Finding, Mend } from '../model/finding'
-import type { Foot } from '../model/levels'
+import { climbAt, type Foot, type RowGrade } from '../model/levels'
 import { rememberEach } from '../model/remember'
 import { inches } from '../units/length'
 import type { Bay, BayRule } from './context'
@@ -43,6 +43,7 @@ interface Roof {
   readonly headroomAt: Bay['headroomAt']
   readonly groundAt: Bay['site']['groundAt']
   readonly datumMm: number
+  readonly grade: RowGrade | undefined
   /** Feet of the row: where it moves, they may lift the datum, and with it the row. */
   readonly feet: readonly Foot[]
   /** Whether the datum is the row's own, not the bay's. */
@@ -53,12 +54,13 @@ const isSameRoof = (a: Roof, b: Roof): boolean =>
   a.headroomAt === b.headroomAt &&
   a.groundAt === b.groundAt &&
   a.datumMm === b.datumMm &&
+  a.grade === b.grade &&
   a.feet === b.feet &&
   a.isOwn === b.isOwn
 
 /** How high the row reaches above the floor at a place: its own height and the shim under it. */
-const reachAt = (liftTopMm: number, p: Point, { datumMm, groundAt }: Roof): number =>
-  liftTopMm + datumMm - groundAt(p.x, p.y)
+const reachAt = (liftTopMm: number, p: Point, { datumMm, grade, groundAt }: Roof): number =>
+  liftTopMm + datumMm + climbAt(grade, p) - groundAt(p.x, p.y)
 
 interface Worst {
   readonly at: Point
@@ -86,8 +88,17 @@ const shifted = ({ x0, y0, x1, y1 }: Box, dx: number, dy: number): Box => ({
 const isClear = (box: Box, liftTopMm: number, roof: Roof): boolean =>
   edgePoints(box).every((p) => roof.headroomAt(p.x, p.y) - reachAt(liftTopMm, p, roof) >= AIR_MM - CLOSE_MM)
 
+/** A row on grade keeps its climb where it goes, and comes up or down with the floor under its start. */
+const gradeAfterMove = ({ datumMm, grade, groundAt }: Roof, dx: number, dy: number): Partial<Roof> => {
+  if (!grade) return {}
+  const { x, y } = grade.from
+  const from = { x: x + dx, y: y + dy }
+  return { grade: { ...grade, from }, datumMm: datumMm + groundAt(from.x, from.y) - groundAt(x, y) }
+}
+
 /** The roof as it is for the row once it has moved: its highest foot may stand higher there. */
 const afterMove = (roof: Roof, dx: number, dy: number): Roof => {
+  if (roof.grade) return { ...roof, ...gradeAfterMove(roof, dx, dy) }
   const grounds = roof.feet.map(({ at }) => roof.groundAt(at.x + dx, at.y + dy))
   return { ...roof, datumMm: Math.max(...grounds, roof.isOwn ? -Infinity : roof.datumMm) }
 }
@@ -154,7 +165,9 @@ export const headroomMin: BayRule = {
     const isOwn = settings.datum === 'row'
     return built.flatMap((b) => {
       const feet = levels.feet.get(b.part) ?? NO_FEET
-      return findingsOf(b, { headroomAt, groundAt, datumMm: levels.datums.get(b.part) ?? 0, feet, isOwn })
+      const datumMm = levels.datums.get(b.part) ?? 0
+      const grade = levels.grades.get(b.part)
+      return findingsOf(b, { headroomAt, groundAt, datumMm, grade, feet, isOwn })
     })
   },
   say: ({ parts, measured, limit }, { onTape, name }) =>

@@ -1,5 +1,5 @@
 import type { Finding } from '../model/finding'
-import type { DrainRun, Join } from '../model/levels'
+import { datumAt, type DrainRun, type Join } from '../model/levels'
 import { dropOver } from '../units/slope'
 import type { Bay, BayRule } from './context'
 import { inches } from '../units/length'
@@ -31,7 +31,7 @@ const check = ({ joins, levels }: Bay): Finding[] => {
   for (const join of joins) {
     const run = join.to === undefined ? undefined : levels.drains.get(join.to)
     if (join.kind !== 'outlet-to-drain' || !run) continue
-    const outletMm = join.at.z + (levels.datums.get(join.from) ?? 0)
+    const outletMm = join.at.z + datumAt(levels, join.from, join.at)
     const crownMm = run.high.crownMm - dropOver(join.alongMm, run.slopeMmPerM)
     if (outletMm - crownMm >= DROP_MM - CLOSE_MM) continue
     const finding = findingOf(join, run, outletMm, crownMm)

@@ -1,12 +1,14 @@
 import { drainPipeOf } from '../catalogue/pipe'
 import { type DrainPipeRun, drainStation, type DrainStation, groundLegs } from '../geometry/drainProfile'
-import type { Place } from '../geometry/point'
+import { slopeOf } from '../geometry/lineFit'
+import { distance, type Place } from '../geometry/point'
 import { pointAlong } from '../geometry/polyline'
 import type { Settings } from '../layout/settings'
 import type { Built } from '../model/built'
 import type { DrainFacts } from '../model/drainFacts'
 import type { PartId } from '../model/ids'
-import type { DrainRun, Foot, Join, Levels } from '../model/levels'
+import { climbAt, type DrainRun, type Foot, type Join, type Levels, type RowGrade } from '../model/levels'
+import type { RackFace } from '../model/rackFacts'
 import type { Site } from '../model/site'
 import { isSameList, rememberEach } from '../model/remember'
 
@@ -32,10 +34,36 @@ const highestOf = rememberEach<readonly Footing[], null, Footing | undefined>((f
   ),
 )
 
+/** Where a rack datum lies: level, or climbing along the row. */
+interface Datum {
+  readonly levelMm: number
+  readonly grade: RowGrade | undefined
+}
+
+const isSameDatum = (a: Datum, b: Datum): boolean => a.levelMm === b.levelMm && a.grade === b.grade
+
 /** Every foot but the highest is shimmed up to it. */
-const feetOf = rememberEach<readonly Footing[], number, readonly Foot[]>((footings, datumMm) =>
-  footings.map((footing) => ({ ...footing, shimMm: datumMm - footing.groundMm })),
+const feetOf = rememberEach<readonly Footing[], Datum, readonly Foot[]>(
+  (footings, { levelMm, grade }) =>
+    footings.map((footing) => ({
+      ...footing,
+      shimMm: levelMm + climbAt(grade, footing.at) - footing.groundMm,
+    })),
+  isSameDatum,
 )
+
+/** The datum of a row on grade: the floor's own climb along it, held up by the foot that stands out most. */
+const gradedDatum = rememberEach<readonly Footing[], RackFace, Datum>((footings, { from, to }) => {
+  const runMm = distance(from, to)
+  const perX = (to.x - from.x) / runMm
+  const perY = (to.y - from.y) / runMm
+  const alongOf = ({ at }: Footing) => (at.x - from.x) * perX + (at.y - from.y) * perY
+  const climb = slopeOf(footings.map((footing) => ({ x: alongOf(footing), y: footing.groundMm })))
+  return {
+    levelMm: Math.max(...footings.map((footing) => footing.groundMm - climb * alongOf(footing))),
+    grade: { from, perX: perX * climb, perY: perY * climb },
+  }
+})
 
 const highestFooting = (footings: readonly (readonly Footing[])[]): Footing | undefined => {
   let highest: Footing | undefined
@@ -109,9 +137,22 @@ const outletsByDrain = (joins: readonly Join[]): ReadonlyMap<PartId, readonly nu
   return alongs
 }
 
+/** The datum of one part with feet, as the bay's rails are level. */
+const datumOf = (
+  { rack }: Built,
+  footings: readonly Footing[],
+  across: Settings['datum'],
+  highest: Footing | undefined,
+): Datum | undefined => {
+  if (footings.length === 0) return undefined
+  if (across === 'grade' && rack) return gradedDatum(footings, rack.leftFace)
+  const top = across === 'bay' ? highest : highestOf(footings, null)
+  return top && { levelMm: top.groundMm, grade: undefined }
+}
+
 /**
  * Step 3: the rack datum, what goes under every foot, and the levels along every drain. Rails are level across the whole
- * bay, or each row's with its own highest foot.
+ * bay, or each row's with its own highest foot, or climb with the floor.
  */
 export const levels = (
   built: readonly Built[],
@@ -123,18 +164,20 @@ export const levels = (
   const highest = highestFooting(footings)
   const outlets = outletsByDrain(joins)
   const datums = new Map<PartId, number>()
+  const grades = new Map<PartId, RowGrade>()
   const feet = new Map<PartId, readonly Foot[]>()
   const drains = new Map<PartId, DrainRun>()
   built.forEach((b, index) => {
-    const under = footings[index]
-    const top = under && (across === 'row' ? highestOf(under, null) : highest)
-    if (under && top && under.length > 0) {
-      datums.set(b.part, top.groundMm)
-      feet.set(b.part, feetOf(under, top.groundMm))
+    const under = footings[index] ?? []
+    const datum = datumOf(b, under, across, highest)
+    if (datum) {
+      datums.set(b.part, datum.levelMm)
+      if (datum.grade) grades.set(b.part, datum.grade)
+      feet.set(b.part, feetOf(under, datum))
     }
     const profile = profileOf(b, site)
     if (profile)
       drains.set(b.part, { part: b.part, ...runOf(profile, { alongs: outlets.get(b.part) ?? [], site }) })
   })
-  return { datums, highest: highest && { ...highest, shimMm: 0 }, feet, drains }
+  return { datums, grades, highest: highest && { ...highest, shimMm: 0 }, feet, drains }
 }
