@@ -1,4 +1,4 @@
-import { HAZEN_WILLIAMS_EXPONENT, hazenWilliamsLoss } from './hazenWilliams'
+import { HAZEN_WILLIAMS_EXPONENT, hazenWilliamsLoss, PLASTIC_C } from './hazenWilliams'
 
 /**
  * Share of its full-flow loss that a lateral loses when equal outlets draw the flow off along it (Christiansen,
@@ -24,4 +24,7 @@ export const lateralLossByTable = (
   lengthM: number,
   boreM: number,
   outlets: number,
-): number => hazenWilliamsLoss(flowM3S, lengthM, boreM) * multiOutletFactor(outlets, HAZEN_WILLIAMS_EXPONENT)
+  smoothnessC = PLASTIC_C,
+): number =>
+  hazenWilliamsLoss(flowM3S, lengthM, boreM, smoothnessC) *
+  multiOutletFactor(outlets, HAZEN_WILLIAMS_EXPONENT)
