@@ -1,5 +1,6 @@
 import * as z from 'zod/mini'
 import { drainLineSchema } from '../parts/drain-line/schema'
+import { headBoxSchema } from '../parts/head-box/schema'
 import { mainSchema } from '../parts/main/schema'
 import { obstacleSchema } from '../parts/obstacle/schema'
 import { openingSchema } from '../parts/opening/schema'
@@ -21,6 +22,7 @@ export const partSchema = z.discriminatedUnion('kind', [
   drainLineSchema,
   sumpSchema,
   mainSchema,
+  headBoxSchema,
   obstacleSchema,
   openingSchema,
 ])

@@ -1,6 +1,8 @@
 import type { PartKind, Preset } from '../model/partKind'
 import { drainLine } from './drain-line/kind'
 import type { DrainLine } from './drain-line/schema'
+import { headBox } from './head-box/kind'
+import type { HeadBox } from './head-box/schema'
 import { main } from './main/kind'
 import type { Main } from './main/schema'
 import { obstacle } from './obstacle/kind'
@@ -15,10 +17,19 @@ import { trough } from './trough/kind'
 import type { Trough } from './trough/schema'
 
 /** A part of any kind; the same union as the layout's schema makes. */
-export type AnyPart = RackRow | Trough | DrainLine | Sump | Main | Obstacle | Opening
+export type AnyPart = RackRow | Trough | DrainLine | Sump | Main | HeadBox | Obstacle | Opening
 
 /** Every kind of part, in the order of the shelf: what is built first, then what the house brings. */
-export const kinds: readonly PartKind<AnyPart>[] = [rackRow, trough, drainLine, sump, main, obstacle, opening]
+export const kinds: readonly PartKind<AnyPart>[] = [
+  rackRow,
+  trough,
+  drainLine,
+  sump,
+  main,
+  headBox,
+  obstacle,
+  opening,
+]
 
 const byKind = new Map(kinds.map((kind) => [kind.kind, kind]))
 

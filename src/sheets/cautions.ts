@@ -16,6 +16,12 @@ const has = ({ bay }: Evaluation, role: BodyRole): boolean =>
 /** How far spoil stays from a trench's edge: 29 CFR 1926.651(j)(2), 2 ft (0.61 m). */
 const SPOIL_BACK: Readonly<Record<Units, string>> = { 'feet-inches': '2 ft', metric: '610 mm' }
 
+/** Density of water to the digits that a builder needs. */
+const WATER_WEIGHS: Readonly<Record<Units, string>> = {
+  'feet-inches': '62 lb a cubic foot',
+  metric: '1 kg a litre',
+}
+
 /** Words of caution for what is on this floor and nothing else. Common practice, no source, unless said. */
 export const cautions = (evaluation: Evaluation, units: Units): string[] => {
   const words: string[] = []
@@ -28,6 +34,10 @@ export const cautions = (evaluation: Evaluation, units: Units): string[] => {
   if (has(evaluation, 'trench') || has(evaluation, 'pit'))
     words.push(
       `Digging: call before you dig; dig by hand near marks; keep spoil ${SPOIL_BACK[units]} back from the edge.`,
+    )
+  if (evaluation.bay.built.some(({ headBox }) => headBox !== undefined))
+    words.push(
+      `Head box: full of water at the height of a head, ${WATER_WEIGHS[units]}. Its stand is braced and bears it down to the floor; never hang it from the house or a rack.`,
     )
   if (evaluation.towers > 0)
     words.push(

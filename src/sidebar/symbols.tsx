@@ -65,6 +65,14 @@ const pit = (
 /** Pipe with the bow-tie valve of the public drawing conventions. */
 const main = <path className="s-water" d="M2 12H11M21 12H30M11 8 21 16V8L11 16z" />
 
+/** An open tank with what goes over its lip. */
+const headBox = (
+  <>
+    <rect x="7" y="5" width="14" height="14" />
+    <path className="s-water" d="M9.5 9H18.5M9.5 12H18.5M9.5 15H18.5M21 12H27V19" />
+  </>
+)
+
 const post = (
   <>
     <rect className="s-solid" x="12" y="8" width="8" height="8" />
@@ -152,6 +160,7 @@ const byKind: Readonly<Record<string, ReactNode>> = {
   'drain-line': drain,
   sump: pit,
   main,
+  'head-box': headBox,
   obstacle: box,
   opening: door,
 }
