@@ -25,6 +25,7 @@ const bayOf = (layout: Layout): Bay => {
   const aisles = aislesOf(built, house.outline, settings)
   const builtOf = new Map(built.map((b) => [b.part, b]))
   const known = levels(built, joins, site, settings.datum)
+  const between = joinedPipes(built, joins, { builtOf, levels: known })
   return {
     house,
     settings,
@@ -33,8 +34,8 @@ const bayOf = (layout: Layout): Bay => {
     builtOf,
     joins,
     levels: known,
-    joinedPipes: joinedPipes(built, joins, { builtOf, levels: known }),
-    water: water({ built, builtOf, joins, levels: known, settings }),
+    joinedPipes: between,
+    water: water({ built, builtOf, joins, levels: known, joinedPipes: between, settings }),
     headroomAt: shell.headroomAt,
     aisles,
     aislesAt: aislesByRow(aisles),

@@ -219,7 +219,14 @@ const sketchOf = (
       built,
       builtOf: new Map(built.map((each) => [each.part, each])),
       joins,
-      levels: { datums: new Map(), highest: undefined, feet: new Map(), drains: new Map() },
+      joinedPipes: [],
+      levels: {
+        datums: new Map(),
+        grades: new Map(),
+        highest: undefined,
+        feet: new Map(),
+        drains: new Map(),
+      },
       settings: { ...settingsSchema.parse({}), targetLph: gph(4), ...values },
     }),
   }

@@ -1,6 +1,5 @@
 import type { FlowFigures, FlowState, TowerAt } from '../../model/water'
 import { designUniformity, evennessOf } from '../../solvers/water/uniformity'
-import { toMm } from './metres'
 import type { PlacedRow } from './plan'
 
 /** Up to so much spread a row is even, and up to so much it drifts; below so much of the target a tower starves. */
@@ -9,9 +8,9 @@ export const DRIFTING_SPREAD = 0.2
 export const STARVED_SHARE = 0.75
 
 /** A tower of a row by the index of its tube. */
-export const towerAt = ({ built, feed, datumM }: PlacedRow, tube: number, flowLph: number): TowerAt => {
+export const towerAt = ({ built, feed, sitePlace }: PlacedRow, tube: number, flowLph: number): TowerAt => {
   const { station, line, outlet } = feed.tubes[tube] ?? { station: 0, line: 0, outlet: { x: 0, y: 0, z: 0 } }
-  return { part: built.part, station, line, at: { ...outlet, z: outlet.z + toMm(datumM) }, flowLph }
+  return { part: built.part, station, line, at: sitePlace(outlet), flowLph }
 }
 
 /** Index of the least, or of the greatest, of some flows; the first of equal ones, 0 of none. */

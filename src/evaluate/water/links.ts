@@ -1,10 +1,11 @@
+import { CLOSE_MM } from '../../checks/found'
 import { polyOf } from '../../catalogue/pipe'
-import { distance, type Place } from '../../geometry/point'
+import { distance, length3, type Place } from '../../geometry/point'
 import type { Built, Tube } from '../../model/built'
 import type { PartId } from '../../model/ids'
-import { joinedPipe } from './joinedPipe'
+import { joinedPipe, type JoinedTubes } from './joinedPipe'
 import { mainLegs, type MainStop, mainStops } from './mainStops'
-import { toM, toMm } from './metres'
+import { toM } from './metres'
 import {
   type Link,
   PUMP_JOINTS,
@@ -55,6 +56,14 @@ const legLinks = ({ path, stops, boreM, joint }: PlacedMain, levels: number): re
     lossK,
   }))
 
+/** A main that comes round to where it begins is closed there. */
+const ringLink = ({ path, stops, boreM, joint }: PlacedMain, levels: number): readonly Link[] => {
+  const [first, last] = [path[0], path.at(-1)]
+  const isClosed = first && last && path.length > 2 && length3(first, last) <= CLOSE_MM
+  const ends = { from: levels + joint + stops.length - 1, to: levels + joint }
+  return isClosed ? [{ ...ends, lengthM: SHORTEST_M, boreM, lossK: 0 }] : []
+}
+
 /** What stands where, by part. */
 export interface Places {
   readonly levels: number
@@ -62,6 +71,7 @@ export interface Places {
   readonly rows: ReadonlyMap<PartId, PlacedRow>
   readonly pumps: ReadonlyMap<PartId, PlacedPump>
   readonly boxes: ReadonlyMap<PartId, PlacedBox>
+  readonly joined: JoinedTubes
 }
 
 /** A node with where it is, site levels. */
@@ -99,8 +109,8 @@ const endOf = (join: Met, { levels, mains }: Places): Stand | undefined => {
 }
 
 const rowJoint = (row: PlacedRow, levels: number, index: number): Stand => {
-  const { x = 0, y = 0, z = 0 } = row.feed.joints[index] ?? {}
-  return { node: levels + row.joint + index, at: { x, y, z: z + toMm(row.datumM) } }
+  const at = row.feed.joints[index] ?? { x: 0, y: 0, z: 0 }
+  return { node: levels + row.joint + index, at: row.sitePlace(at) }
 }
 
 /** Where a row's water comes from: the main's stop, or the joint behind another row's valve. */
@@ -117,13 +127,33 @@ const supplyStand = (join: Met, { levels, pumps, boxes }: Places): Stand | undef
   return box && { node: box.level, at: box.facts.at }
 }
 
-const linked = (from: Stand | undefined, to: Stand | undefined, bore: number): readonly Link[] =>
-  from && to ? [{ from: from.node, to: to.node, boreM: bore, ...joinedPipe(from.at, to.at) }] : []
+const linked = (
+  from: Stand | undefined,
+  to: Stand | undefined,
+  bore: number,
+  part: PartId,
+  joined: JoinedTubes,
+): readonly Link[] =>
+  from && to
+    ? [{ from: from.node, to: to.node, boreM: bore, ...joinedPipe(from.at, to.at, part, joined) }]
+    : []
 
 const boreFor = (join: Met, { pumps, mains }: Places): number => {
   const pump = pumps.get(join.from)
   return pump ? pump.boreM : (mains.get(join.to)?.boreM ?? 0)
 }
+
+const rowLink = (row: PlacedRow, places: Places): readonly Link[] =>
+  linked(
+    sourceOf(row, places),
+    rowJoint(row, places.levels, 0),
+    boreM(row.feed.inletStock),
+    row.built.part,
+    places.joined,
+  )
+
+const joinLink = (join: Met, from: Stand | undefined, places: Places): readonly Link[] =>
+  linked(from, tapOf(join, places), boreFor(join, places), join.from, places.joined)
 
 /**
  * Every pipe outside the rows: the legs of the mains, main by main, then what joins mains to each other and rows to
@@ -131,13 +161,8 @@ const boreFor = (join: Met, { pumps, mains }: Places): number => {
  */
 export const linksOf = (reach: Reach, places: Places): readonly Link[] => [
   ...[...places.mains.values()].flatMap((main) => legLinks(main, places.levels)),
-  ...reach.mainJoins.flatMap((join) =>
-    linked(endOf(join, places), tapOf(join, places), boreFor(join, places)),
-  ),
-  ...[...places.rows.values()].flatMap((row) =>
-    linked(sourceOf(row, places), rowJoint(row, places.levels, 0), boreM(row.feed.inletStock)),
-  ),
-  ...reach.supplies.flatMap((join) =>
-    linked(supplyStand(join, places), tapOf(join, places), boreFor(join, places)),
-  ),
+  ...[...places.mains.values()].flatMap((main) => ringLink(main, places.levels)),
+  ...reach.mainJoins.flatMap((join) => joinLink(join, endOf(join, places), places)),
+  ...[...places.rows.values()].flatMap((row) => rowLink(row, places)),
+  ...reach.supplies.flatMap((join) => joinLink(join, supplyStand(join, places), places)),
 ]

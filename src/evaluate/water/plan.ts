@@ -8,7 +8,7 @@ import type { FedRow } from './reach'
 import type { RowPiece } from './rowPiece'
 
 /** What the water of a bay is computed from. */
-export type WaterInputs = Pick<Bay, 'built' | 'builtOf' | 'joins' | 'levels' | 'settings'>
+export type WaterInputs = Pick<Bay, 'built' | 'builtOf' | 'joins' | 'levels' | 'joinedPipes' | 'settings'>
 
 /** A pipe outside the rows, between two nodes of the network. */
 export interface Link {
@@ -58,6 +58,8 @@ export interface PlacedRow extends FedRow {
   readonly piece: RowPiece
   /** Site level of what the row's heights are measured from, m. */
   readonly datumM: number
+  /** A place of the row with its level from the benchmark's zero. */
+  readonly sitePlace: (at: Place) => Place
   readonly joint: number
   readonly pipe: number
   readonly mouth: number

@@ -1,7 +1,9 @@
 import { polyOf } from '../../catalogue/pipe'
-import type { Built } from '../../model/built'
+import type { Place } from '../../geometry/point'
 import type { PartId } from '../../model/ids'
+import { sitePlace } from '../../model/levels'
 import { boresOf } from './bores'
+import { joinedTubesOf } from './joinedPipe'
 import { linksOf, placeMains } from './links'
 import { toM } from './metres'
 import {
@@ -37,9 +39,6 @@ const placeBoxes = (parts: readonly PartId[], builtOf: WaterInputs['builtOf']): 
     return built?.headBox && !built.pump ? [{ part, facts: built.headBox, level }] : []
   })
 
-const datumMm = ({ part, zFrom }: Built, { levels }: WaterInputs): number =>
-  zFrom === 'benchmark' ? 0 : (levels.datums.get(part) ?? 0)
-
 interface Counts {
   joint: number
   pipe: number
@@ -47,14 +46,15 @@ interface Counts {
   mouth: number
 }
 
-const placeRows = (reach: Reach, inputs: WaterInputs, count: Counts): readonly PlacedRow[] => {
-  const boreOf = boresOf(inputs.settings.bucket)
+const placeRows = (reach: Reach, { levels, settings }: WaterInputs, count: Counts): readonly PlacedRow[] => {
+  const boreOf = boresOf(settings.bucket)
   return reach.rows.map((row) => {
-    const piece = rowPieceOf(row.feed, boreOf)
+    const piece = rowPieceOf(row.feed, { boreOf, grade: levels.grades.get(row.built.part) })
     const placed = {
       ...row,
       piece,
-      datumM: toM(datumMm(row.built, inputs)),
+      datumM: toM(row.built.zFrom === 'benchmark' ? 0 : (levels.datums.get(row.built.part) ?? 0)),
+      sitePlace: (at: Place) => sitePlace(levels, row.built, at),
       joint: count.joint,
       pipe: count.pipe,
       mouth: count.mouth,
@@ -92,6 +92,7 @@ export const planOf = (inputs: WaterInputs): Plan => {
     rows: new Map(rows.map((row) => [row.built.part, row])),
     pumps: byPart(pumps),
     boxes: byPart(boxes),
+    joined: joinedTubesOf(inputs.joinedPipes),
   })
   return {
     levels: parts.length,

@@ -27,20 +27,22 @@ export const readMain = ({ plan, solution }: Solved, main: PlacedMain): MainWate
   }
 }
 
+/** Less than a drop an hour: what a solver leaves where nothing moves, m3/s. */
+const STILL_M3S = 1e-11
+
 export const readPump = (solved: Solved, pump: PlacedPump, index: number): PumpWater => {
   const { plan, solution, waterC } = solved
   const flowM3S = solution.pumpM3S[index] ?? 0
+  const bypassM3S = solution.valveM3S[bypassValve(pump)] ?? 0
   const liftM = solution.pumpHeadM[index] ?? 0
   return {
     part: pump.part,
     flowLph: flowM3S * LPH_PER_M3S,
     headMm: toMm(liftM),
     staticMm: toMm(meanOutletM(solved, plan.rows)) - pump.facts.suctionMm,
-    bypassLph: (solution.valveM3S[bypassValve(pump)] ?? 0) * LPH_PER_M3S,
+    bypassLph: bypassM3S * LPH_PER_M3S,
     watts: hydraulicWatts(flowM3S, liftM, waterAt(waterC).densityKgM3),
-    isLifting: plan.rows.some(({ mouth, piece }) =>
-      solution.mouthM3S.subarray(mouth, mouth + piece.mouths.from.length).some((flow) => flow > 0),
-    ),
+    isLifting: flowM3S - bypassM3S > STILL_M3S,
   }
 }
 

@@ -1,5 +1,6 @@
 import { polyOf } from '../../catalogue/pipe'
 import type { FeedFacts, FeedPipe, FeedTube } from '../../model/feedFacts'
+import { climbAt, type RowGrade } from '../../model/levels'
 import { rememberEach } from '../../model/remember'
 import type { Mouths, Pipes } from '../../solvers/water/network'
 import { TUBE_LOSS_K } from '../../solvers/water/tube'
@@ -8,15 +9,21 @@ import { toM } from './metres'
 /** Bore of a microtube's stock, m: the catalogue's, or what a bucket test says of it. */
 export type BoreOf = (stock: string) => number
 
+/** What a piece depends on besides the feed: bores of tubes, and how the row climbs with the floor. */
+export interface PieceContext {
+  readonly boreOf: BoreOf
+  readonly grade: RowGrade | undefined
+}
+
 /** A row's own pipes and tubes in the solver's arrays, joints numbered from its own inlet on. */
 export interface RowPiece {
   readonly joints: number
   readonly pipes: Pipes
   /** 1 for each pipe that towers or quarter runs hang on, 0 for riser pipe and header. */
   readonly isLateral: Uint8Array
-  /** Heights of the open ends are above the rack datum, m. */
+  /** Heights of the open ends are above the rack datum at the row's start, m. */
   readonly mouths: Mouths
-  /** Mean height of the open ends above the rack datum, m. */
+  /** Mean height of the open ends over the same, m. */
   readonly outletM: number
 }
 
@@ -33,12 +40,12 @@ const pipesOf = (pipes: readonly FeedPipe[]): Pipes => ({
   lossK: Float64Array.from(pipes, ({ lossK }) => lossK),
 })
 
-const mouthsOf = (tubes: readonly FeedTube[], boreOf: BoreOf): Mouths => ({
+const mouthsOf = (tubes: readonly FeedTube[], { boreOf, grade }: PieceContext): Mouths => ({
   from: Int32Array.from(tubes, ({ joint }) => joint),
   lengthM: Float64Array.from(tubes, ({ lengthMm }) => Math.max(SHORTEST_M, toM(lengthMm))),
   boreM: Float64Array.from(tubes, ({ stock }) => boreOf(stock)),
   lossK: new Float64Array(tubes.length).fill(TUBE_LOSS_K),
-  levelM: Float64Array.from(tubes, ({ outlet }) => toM(outlet.z)),
+  levelM: Float64Array.from(tubes, ({ outlet }) => toM(outlet.z + climbAt(grade, outlet))),
 })
 
 /** Mean of some numbers; 0 of none. */
@@ -47,9 +54,12 @@ export const meanOf = (values: Float64Array): number =>
 
 const isLateral = ({ role }: FeedPipe): number => (role === 'lateral' || role === 'sub-header' ? 1 : 0)
 
+const isSameContext = (a: PieceContext, b: PieceContext): boolean =>
+  a.boreOf === b.boreOf && a.grade === b.grade
+
 /** The row's piece of the network, remembered for as long as its feed is the same: moving one row makes one piece. */
-export const rowPieceOf = rememberEach<FeedFacts, BoreOf, RowPiece>((feed, boreOf) => {
-  const mouths = mouthsOf(feed.tubes, boreOf)
+export const rowPieceOf = rememberEach<FeedFacts, PieceContext, RowPiece>((feed, context) => {
+  const mouths = mouthsOf(feed.tubes, context)
   return {
     joints: feed.joints.length,
     pipes: pipesOf(feed.pipes),
@@ -57,4 +67,4 @@ export const rowPieceOf = rememberEach<FeedFacts, BoreOf, RowPiece>((feed, boreO
     mouths,
     outletM: meanOf(mouths.levelM),
   }
-})
+}, isSameContext)
