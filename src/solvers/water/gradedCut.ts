@@ -114,8 +114,7 @@ const improved = (lateral: UncutLateral, cut: Cut, wish: GradedWish, nu: number)
 /**
  * Tubes cut by station that cancel a lateral's head line: exact, and in a few groups that a crew can cut and tell apart
  * by colour. The groups are the best ones for the head line of even flows; uneven flows bend that line a little, so
- * from there single lengths and stations are tried until no such change is better. Undefined without stations, or where
- * the shortest tube is shorter than a step.
+ * from there single lengths and stations are tried until no such change is better. Undefined without stations.
  */
 export const gradedCut = (
   lateral: UncutLateral,

@@ -26,7 +26,7 @@ export interface TubeGroup {
 
 export interface TubeGroups {
   readonly groups: readonly TubeGroup[]
-  /** (most - least) / most of the flows at the given heads. */
+  /** (most - least) / most of the flows at the given heads and of the target. */
   readonly spread: number
 }
 
@@ -94,11 +94,11 @@ const groupsWithin = (
 
 /**
  * The best cut of a lateral into at most `mostGroups` groups of neighbouring stations with one tube length each, in
- * whole steps of `stepM`: of all such cuts with flows on both sides of the target, the one whose flows spread least at
- * the heads given (m over each outlet). Found by moving a window over all flows that any length gives at any station,
- * so nothing is missed.
+ * whole steps of `stepM`: of all such cuts, the one whose flows, together with the target, spread least at the heads
+ * given (m over each outlet). Found by moving a window over all flows that any length gives at any station, so nothing
+ * is missed.
  *
- * Undefined where there are no stations, or one has too little head for the shortest tube.
+ * Undefined where there are no stations, or one has no head.
  */
 export const gradedGroups = (
   headM: Float64Array,
@@ -110,9 +110,8 @@ export const gradedGroups = (
   const exact = gradedLengths(headM, flowM3S, stock, kinematicM2S)
   if (exact.length === 0 || Math.min(...headM) <= 0) return undefined
   const choices = choicesFor(headM, exact, stepM, stock, kinematicM2S)
-  const flows = Float64Array.from(choices.flowM3S.flatMap((row) => [...row])).sort()
-  let top = flows.findIndex((flow) => flow >= flowM3S)
-  if (top < 0) return undefined
+  const flows = Float64Array.from([flowM3S, ...choices.flowM3S.flatMap((row) => [...row])]).sort()
+  let top = flows.indexOf(flowM3S)
   let best: TubeGroups | undefined
   for (const least of flows.filter((flow) => flow <= flowM3S)) {
     for (; top < flows.length; top += 1) {
