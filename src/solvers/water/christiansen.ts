@@ -6,7 +6,7 @@ import { HAZEN_WILLIAMS_EXPONENT, hazenWilliamsLoss, PLASTIC_C } from './hazenWi
  * + 1/(2N) + sqrt(m-1)/(6N^2) comes close to, so it holds for one outlet too.
  *
  * `firstShare` is how far the first outlet stands from the inlet, in spacings: 1 is Christiansen's case, 0.5 that of
- * Jensen and Fratini (Agr. Eng. 38, 1957). 0 for no outlets.
+ * Jensen and Fratini (Agr. Eng. 38, 1957; from memory). 0 for no outlets.
  */
 export const multiOutletFactor = (outlets: number, exponent: number, firstShare = 1): number => {
   if (outlets < 1) return 0

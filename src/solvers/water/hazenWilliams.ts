@@ -9,7 +9,7 @@ export const HAZEN_WILLIAMS_EXPONENT = 1.852
 
 /**
  * Head lost by Hazen and Williams, m, for a flow >= 0: 10.667 C^-1.852 d^-4.871 L Q^1.852 in SI (EPANET 2 Users Manual,
- * 2000, table of head loss formulas, 4.727 in feet, converted).
+ * 2000, table of head loss formulas, from memory; 4.727 in feet, converted).
  *
  * Shown beside the program's own number and never used for it: it knows no temperature, and in narrow tubes and in the
  * far half of a lateral, where flow is smooth, it is 12 to 31 % too low.
