@@ -2,6 +2,7 @@ import { type DragEvent, lazy, Suspense, useEffect, useMemo, useState } from 're
 import { samples } from '../layout/samples'
 import { usePlanner, usePlannerState } from '../store/react'
 import { type Commands, commandsOf } from './commands'
+import { DrawerFoot } from './drawer/DrawerFoot'
 import { Notice } from './Notice'
 import { shortcutFor } from './shortcuts'
 import { TopBar } from './TopBar'
@@ -55,7 +56,7 @@ interface AppProps {
   readonly isSample: boolean
 }
 
-/** The whole page: bar on top, parts shelf, floor plan, sidebar. */
+/** The whole page: bar on top, parts shelf, floor plan, sidebar, and the drawer at its foot. */
 export function App({ isSample }: AppProps) {
   const planner = usePlanner()
   const commands = useMemo(() => commandsOf(planner), [planner])
@@ -94,6 +95,7 @@ export function App({ isSample }: AppProps) {
         </Suspense>
         <Notice onSave={commands.save} />
       </main>
+      <DrawerFoot />
       <aside className="frame-side" aria-label="Warnings, cuts and parts">
         <Suspense>
           <Sidebar />

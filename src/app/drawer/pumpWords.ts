@@ -1,0 +1,61 @@
+import type { PumpFacts } from '../../model/supplyFacts'
+import type { PumpWater } from '../../model/water'
+import type { Writer } from '../../units/writer'
+import { dutyFor, type PumpStudy, type Trace } from './pumpStudy'
+
+/** A pump fits where the towers get what is wanted to within this share of it: what a hand-set valve holds. */
+const FITS_WITHIN = 0.05
+
+const aside = (trace: Trace, targetLph: number, { flowTotal, pumpHead }: Writer): string => {
+  const duty = dutyFor(trace, targetLph)
+  return duty
+    ? `One that gives ${flowTotal(duty.flowLph)} at ${pumpHead(duty.headMm)} would do`
+    : 'It is off by more than a third of its speed'
+}
+
+const PLENTY = 'or set back its bypass, or let more water back through it'
+
+/** Whether the pump suits the bay, by how much not, and which would. */
+export const pumpVerdict = (
+  pump: PumpWater,
+  facts: PumpFacts,
+  { clean }: PumpStudy,
+  targetLph: number,
+  writer: Writer,
+): string => {
+  const { flow, pumpHead, share } = writer
+  const shutOffMm = facts.curve[0]?.headMm ?? 0
+  if (!pump.isLifting)
+    return `The pump can’t lift the water to the tube ends: they lie ${pumpHead(pump.staticMm)} above the water that it draws from, and it gives ${pumpHead(shutOffMm)} at most. Take one with more head, or lower the racks.`
+  const meanLph = clean.own?.meanLph ?? 0
+  const ratio = meanLph / targetLph
+  const gets = `with a clean filter towers get ${flow(meanLph)} on average where ${flow(targetLph)} is wanted`
+  if (Math.abs(ratio - 1) <= FITS_WITHIN) return `The pump fits: ${gets}.`
+  return ratio < 1
+    ? `The pump is too small: ${gets}, ${share(1 - ratio)} too little. ${aside(clean, targetLph, writer)}.`
+    : `The pump is larger than need be: ${gets}, ${share(ratio - 1)} too much. ${aside(clean, targetLph, writer)}; or burn the rest in the trim valves, ${PLENTY}.`
+}
+
+export interface Comparison {
+  readonly columns: readonly string[]
+  readonly rows: readonly (readonly string[])[]
+}
+
+/** The pump with its filter clean and due for cleaning, side by side. */
+export const filterRows = ({ clean, dirty }: PumpStudy, writer: Writer): Comparison => {
+  const { flow, flowTotal, pumpHead, watts } = writer
+  const row = (name: string, words: (trace: NonNullable<Trace['own']>) => string) => [
+    name,
+    ...[clean, dirty].map(({ own }) => (own ? words(own) : 'not computed')),
+  ]
+  return {
+    columns: ['', 'Filter clean', 'Filter due for cleaning'],
+    rows: [
+      row('Pump gives', ({ flowLph }) => flowTotal(flowLph)),
+      row('against', ({ headMm }) => pumpHead(headMm)),
+      row('Power in the water', (own) => watts(own.watts)),
+      row('Mean tower', ({ meanLph }) => flow(meanLph)),
+      row('Least tower', ({ leastLph }) => flow(leastLph)),
+    ],
+  }
+}
