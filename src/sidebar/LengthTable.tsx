@@ -10,6 +10,8 @@ interface LengthTableProps {
   /** What one row is: `Corner`, `Point`. Rows are numbered after it. */
   readonly rowName: string
   readonly columns: readonly string[]
+  /** Words that stand in an empty cell of a column that may have some, by its name. */
+  readonly whenEmpty?: Readonly<Record<string, string>>
   readonly rows: readonly LengthRow[]
   readonly units: Units
   /** Takes the rows as changed; a refusal comes back as its sentence. */
@@ -22,16 +24,27 @@ interface LengthTableProps {
   readonly isDisabled?: boolean
 }
 
-const withCell = (rows: readonly LengthRow[], row: number, column: number, mm: number): LengthRow[] =>
+const withCell = (
+  rows: readonly LengthRow[],
+  row: number,
+  column: number,
+  mm: number | undefined,
+): LengthRow[] =>
   rows.map((cells, r) => (r === row ? cells.map((old, c) => (c === column ? mm : old)) : cells))
 
 /** A table of typed lengths: corners, points, levels. */
 export function LengthTable(props: LengthTableProps) {
   const { rowName, columns, rows, units, onRows, newRow, rowAfter, leastRows, isDisabled = false } = props
+  const { whenEmpty = {} } = props
   const [refusal, setRefusal] = useState<string>()
   const { length } = fieldWriter(units)
   const name = rowName.toLowerCase()
+  const cellText = (mm: number | undefined, empty: string | undefined) =>
+    mm === undefined && empty !== undefined ? empty : length(mm ?? 0)
   const take = (row: number, column: number) => (text: string) => {
+    const empty = whenEmpty[columns[column] ?? '']
+    if (empty !== undefined && (text.trim() === '' || text.trim() === empty))
+      return onRows(withCell(rows, row, column, undefined))
     const read = readLength(text, units)
     return read.ok ? onRows(withCell(rows, row, column, Number(read.value))) : read.sentence
   }
@@ -58,7 +71,7 @@ export function LengthTable(props: LengthTableProps) {
               label={`${rowName} ${row + 1}, ${column}`}
               isLabelHidden
               isDisabled={isDisabled}
-              shown={length(cells[index] ?? 0)}
+              shown={cellText(cells[index], whenEmpty[column])}
               onTyped={take(row, index)}
             />
           ))}

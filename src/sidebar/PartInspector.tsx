@@ -8,6 +8,7 @@ import { fieldList, grouped } from './fieldList'
 import { PartActions } from './PartActions'
 import { PartReadouts } from './PartReadouts'
 import { PlaceFields } from './PlaceFields'
+import { PumpCurveFields } from './PumpCurveFields'
 import { SchemaGroups } from './SchemaGroups'
 import { TowersTakenOut } from './TowersTakenOut'
 import { TypedField } from './TypedField'
@@ -50,6 +51,7 @@ export function PartInspector({ part }: { readonly part: Part }) {
           onValue={set}
           openAtFirst={groups.slice(0, 1).map(({ title }) => title)}
         />
+        {part.kind === 'sump' && <PumpCurveFields key={part.id} pit={part} units={units} />}
       </div>
     </div>
   )

@@ -3,7 +3,7 @@ import type { Units } from '../units/length'
 import { ChoiceField } from './ChoiceField'
 import { fieldWriter, readLength } from './fieldText'
 import { Fold } from './Fold'
-import { pointAfter, pointOf, pointRow } from './houseRows'
+import { pointAfter, pointOf, pointRow, raisedPointOf, raisedRow } from './houseRows'
 import { LengthTable } from './LengthTable'
 import { placeNote, ways } from './placeWords'
 import { TypedField } from './TypedField'
@@ -51,6 +51,34 @@ function StandingPlace({ part, units, onValue }: PlaceFieldsProps & { readonly p
   )
 }
 
+type MainPart = Extract<Part, { readonly kind: 'main' }>
+
+/** Points of a main, each of which may go higher or lower than the rest: over a door, under an aisle. */
+function MainPoints({ part, units, onValue }: PlaceFieldsProps & { readonly part: MainPart }) {
+  const { points, locked } = part
+  const after = (point: number) => raisedRow(pointAfter(points, point))
+  return (
+    <>
+      <LengthTable
+        rowName="Point"
+        columns={['East', 'North', 'Height']}
+        whenEmpty={{ Height: 'as main' }}
+        rows={points.map(raisedRow)}
+        units={units}
+        isDisabled={locked}
+        leastRows={2}
+        newRow={() => after(points.length - 1)}
+        rowAfter={after}
+        onRows={(rows) => onValue('points', 'Points', rows.map(raisedPointOf))}
+      />
+      <p className="field-help">
+        Height of the pipe’s centre above the floor at a point; emptied, it is that of the main. Two points on
+        one spot make a straight rise.
+      </p>
+    </>
+  )
+}
+
 function RunPoints({ part, units, onValue }: PlaceFieldsProps & { readonly part: Run }) {
   const { points, locked } = part
   const after = (point: number) => pointRow(pointAfter(points, point))
@@ -69,11 +97,16 @@ function RunPoints({ part, units, onValue }: PlaceFieldsProps & { readonly part:
   )
 }
 
+function PlaceOf({ part, ...rest }: PlaceFieldsProps) {
+  if (part.kind === 'main') return <MainPoints part={part} {...rest} />
+  return 'points' in part ? <RunPoints part={part} {...rest} /> : <StandingPlace part={part} {...rest} />
+}
+
 /** Where a part stands, from the two baseline strings. What is locked in place can be read, not typed. */
 export function PlaceFields({ part, ...rest }: PlaceFieldsProps) {
   return (
     <Fold title={<h3>Place</h3>} isOpen>
-      {'points' in part ? <RunPoints part={part} {...rest} /> : <StandingPlace part={part} {...rest} />}
+      <PlaceOf part={part} {...rest} />
     </Fold>
   )
 }

@@ -3,10 +3,20 @@ import type { Point } from '../geometry/point'
 import type { House, Service } from '../layout/house'
 import { inches } from '../units/length'
 
-/** One line of a table of typed lengths, mm. */
-export type LengthRow = readonly number[]
+/** One line of a table of typed lengths, mm; a cell without one is empty. */
+export type LengthRow = readonly (number | undefined)[]
 
 export const pointRow = ({ x, y }: Point): LengthRow => [x, y]
+
+/** A point that may have a height of its own. */
+export interface RaisedPoint extends Point {
+  readonly heightMm?: number | undefined
+}
+
+export const raisedRow = ({ x, y, heightMm }: RaisedPoint): LengthRow => [x, y, heightMm]
+
+export const raisedPointOf = ([x = 0, y = 0, heightMm]: LengthRow): RaisedPoint =>
+  heightMm === undefined ? { x, y } : { x, y, heightMm }
 
 export const pointOf = ([x = 0, y = 0]: LengthRow): Point => ({ x, y })
 
