@@ -150,6 +150,18 @@ export const issueWords = (
   return place ? `${place}: ${words}` : words
 }
 
+/** `issueWords` of the first of some issues; one that a schema tells in its own words keeps them. */
+export const firstIssueWords = (
+  schema: z.core.$ZodType,
+  [issue]: readonly z.core.$ZodIssue[],
+  value: unknown,
+  write: NumberWriter = asInFile,
+): string => {
+  const path = issue?.path ?? []
+  if (issue?.code !== 'custom') return issueWords(schema, path, value, write)
+  return [placeWords(path, value).slice(0, -1).join(', '), issue.message].filter(Boolean).join(': ')
+}
+
 /** The path of the first field that the schema did not take over, so that no field is ever silently lost. */
 export const unknownField = (read: unknown, kept: unknown, path: FieldPath = []): FieldPath | undefined => {
   if (typeof read !== 'object' || read === null || typeof kept !== 'object' || kept === null) return undefined

@@ -1,4 +1,4 @@
-import { issueWords, placeWords, quoted, unknownField } from './faultWords'
+import { firstIssueWords, placeWords, quoted, unknownField } from './faultWords'
 import { jsonBreak } from './jsonBreak'
 import { broughtUp, isKnownVersion, type Document } from './migrations'
 import { FORMAT, layoutSchema, VERSION, type Layout } from './schema'
@@ -68,8 +68,7 @@ const readDocument = (value: unknown): Read => {
   if (fault) return refused(fault)
   const document = broughtUp(value, Number(value['version']))
   const checked = layoutSchema.safeParse(document)
-  if (!checked.success)
-    return refusedFor(issueWords(layoutSchema, checked.error.issues[0]?.path ?? [], document))
+  if (!checked.success) return refusedFor(firstIssueWords(layoutSchema, checked.error.issues, document))
   const lost = unknownField(document, checked.data)
   const unsound = lost ? unknownWords(lost, document) : layoutFault(checked.data)
   return unsound ? refusedFor(unsound) : { ok: true, layout: checked.data }

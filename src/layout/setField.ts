@@ -1,7 +1,7 @@
 import type { PartId } from '../model/ids'
 import { asRead, done, refusal, type Edited } from './edited'
 import { replacePart } from './edits'
-import { issueWords, quoted } from './faultWords'
+import { firstIssueWords, quoted } from './faultWords'
 import { partSchema, type Layout, type Part } from './schema'
 import { withGapsOf } from './takenOut'
 
@@ -26,6 +26,6 @@ export const setField = (layout: Layout, id: PartId, field: string, value: unkno
   const candidate = { ...part, [field]: value }
   const checked = partSchema.safeParse(candidate)
   if (!checked.success)
-    return refusal(issueWords(partSchema, checked.error.issues[0]?.path ?? [], candidate, asRead(layout)))
+    return refusal(firstIssueWords(partSchema, checked.error.issues, candidate, asRead(layout)))
   return done(replacePart(layout, withSameGaps(part, checked.data, field)))
 }

@@ -3,6 +3,7 @@ import { pumpCurveRowOf, pumpCurves } from '../../catalogue/pumpCurves'
 import {
   choice,
   count,
+  fields,
   heading,
   length,
   level,
@@ -31,11 +32,18 @@ export const MOST_CURVE_POINTS = 12
 
 /** A pump as its label tells of it, flow by flow. Read by its own form, so that it stands in no group of fields. */
 const curve = z
-  .array(z.object({ flowLph: measured(0, MOST_FLOW_LPH), headMm: tickMm(0, MOST_HEAD_MM) }))
+  .array(
+    z.object({
+      flowLph: measured(0, MOST_FLOW_LPH).register(fields, { label: 'Flow', group: 'Pump', unit: 'flow' }),
+      headMm: tickMm(0, MOST_HEAD_MM).register(fields, { label: 'Head', group: 'Pump', unit: 'length' }),
+    }),
+  )
   .check(
     z.minLength(FEWEST_CURVE_POINTS),
     z.maxLength(MOST_CURVE_POINTS),
-    z.refine((points) => curveFault(points) === undefined),
+    z.refine((points) => curveFault(points) === undefined, {
+      error: 'Pump curve begins at no flow, and from point to point its flow must rise and its head fall',
+    }),
   )
 
 /** What the form starts from: the curve that the pit arrives with. */
