@@ -43,7 +43,7 @@ function MainPart({ main, endsMm, name }: MainPartProps) {
   return (
     <>
       <Chart data={mainHeadChart(main, endsMm, name, units)} />
-      <Chart data={mainVelocityChart(main, name, units)} height={150} />
+      <Chart data={mainVelocityChart(main, name, units)} isLow />
     </>
   )
 }

@@ -10,7 +10,7 @@ export function RowFigures({ figures }: { readonly figures: readonly RowFigure[]
           <dt>{name}</dt>
           <dd>
             <Said words={value} />
-            {grade && <i> {grade}</i>}
+            {grade && <i>, {grade}</i>}
           </dd>
           {note && <dd className="water-figures-note">{note}</dd>}
         </div>

@@ -1,7 +1,7 @@
 import { useState } from 'react'
 import type { FeedFacts } from '../../model/feedFacts'
 import type { PartId } from '../../model/ids'
-import type { RowWater, Water } from '../../model/water'
+import type { FlowState, RowWater, Water } from '../../model/water'
 import { StateMark } from '../../sidebar/StateMark'
 import { useWords } from '../../sidebar/words'
 import { usePlanner, usePlannerState } from '../../store/react'
@@ -10,6 +10,7 @@ import { fedParts, flowRank, shownRow, worstRow } from './bayWater'
 import { Chart } from './chart/Chart'
 import { checkWords } from './checkWords'
 import { dryAdvice } from './dryAdvice'
+import { levelBand } from './levelBand'
 import { lateralCheck } from './lateralCheck'
 import { flowChart, headChart } from './rowCharts'
 import { rowFigures } from './rowFigures'
@@ -38,25 +39,29 @@ const useShownRow = (): PartId | undefined => {
 interface RowChoiceProps {
   readonly shown: PartId
   readonly name: (row: PartId) => string
+  readonly state: FlowState | undefined
 }
 
 /** Chooses a row, which selects it on the plan too. */
-function RowChoice({ shown, name }: RowChoiceProps) {
+function RowChoice({ shown, name, state }: RowChoiceProps) {
   const planner = usePlanner()
   const evaluation = usePlannerState((state) => state.evaluation)
   const { water } = evaluation.bay
   const words = (row: PartId) => `${name(row)}: ${water.rows.get(row)?.state ?? 'no water'}`
   return (
-    <label className="water-choice">
-      Row
-      <select value={shown} onChange={(event) => planner.select([event.target.value])}>
-        {fedParts(evaluation).map((row) => (
-          <option key={row} value={row}>
-            {words(row)}
-          </option>
-        ))}
-      </select>
-    </label>
+    <div className="water-row-choice">
+      <label className="water-choice">
+        Row
+        <select value={shown} onChange={(event) => planner.select([event.target.value])}>
+          {fedParts(evaluation).map((row) => (
+            <option key={row} value={row}>
+              {words(row)}
+            </option>
+          ))}
+        </select>
+      </label>
+      {state && <StateMark word={state} rank={flowRank(state)} />}
+    </div>
   )
 }
 
@@ -80,17 +85,21 @@ interface FedRowProps {
   readonly row: RowWater
 }
 
-function RowCharts({ feed, row }: FedRowProps) {
-  const [units, targetLph] = usePlannerState((state) => [
-    state.units,
-    state.evaluation.layout.settings.targetLph,
-  ])
-  const laterals = lateralFlows(feed, row)
+function FedRow({ feed, row }: FedRowProps) {
+  const [units, settings] = usePlannerState((state) => [state.units, state.evaluation.layout.settings])
+  const band = levelBand(feed, row, settings)
+  const laterals = lateralFlows(feed, row, band)
   return (
-    <div className="water-charts">
-      <Chart data={flowChart(laterals, row.figures, targetLph, units)} />
-      <Chart data={headChart(laterals, units)} height={150} />
-    </div>
+    <>
+      <div className="water-charts">
+        <Chart data={flowChart(laterals, row.figures, settings, units)} />
+        <Chart data={headChart(laterals, units)} isLow />
+      </div>
+      <div className="water-told">
+        <RowFigures figures={rowFigures(row, settings, band.mostLost, writerFor(units))} />
+        <RowCheck feed={feed} row={row} />
+      </div>
+    </>
   )
 }
 
@@ -99,7 +108,7 @@ const dryOf = (water: Water, row: PartId, name: string): string =>
 
 /** One row: the flow at each of its towers, the head that drives it, and how even that is. */
 export default function RowView() {
-  const [evaluation, units] = usePlannerState((state) => [state.evaluation, state.units])
+  const evaluation = usePlannerState((state) => state.evaluation)
   const { bay, layout } = evaluation
   const { name } = useWords(layout.parts)
   const shown = useShownRow()
@@ -115,12 +124,7 @@ export default function RowView() {
   return (
     <div className="water-row">
       <div className="water-side">
-        <RowChoice shown={shown} name={name} />
-        {row && (
-          <p>
-            <StateMark word={row.state} rank={flowRank(row.state)} />
-          </p>
-        )}
+        <RowChoice shown={shown} name={name} state={row?.state} />
         <WaterSliders
           settings={layout.settings}
           row={shown}
@@ -129,13 +133,7 @@ export default function RowView() {
         />
       </div>
       {row && feed ? (
-        <>
-          <RowCharts feed={feed} row={row} />
-          <div className="water-told">
-            <RowFigures figures={rowFigures(row, layout.settings.tubeScatter, writerFor(units))} />
-            <RowCheck feed={feed} row={row} />
-          </div>
-        </>
+        <FedRow feed={feed} row={row} />
       ) : (
         <p className="water-none">{dryOf(bay.water, shown, name(shown))}</p>
       )}

@@ -11,7 +11,6 @@ import { fieldWriter } from '../../sidebar/fieldText'
 
 interface SliderFieldProps {
   readonly label: string
-  readonly help: string
   readonly unit: FieldMeta['unit']
   readonly value: number
   /** Ends and step of the slider, in the unit of the value; a typed number may go beyond, as far as the schema does. */
@@ -24,7 +23,7 @@ interface SliderFieldProps {
 const kept = (edited: Edited, before: Layout): Layout => (edited.ok ? edited.layout : before)
 
 /** A number that can be typed or slid: shown live while it slides, one edit when it is let go. A typed number beats the slider. */
-export function SliderField({ label, help, unit, value, least, most, step, onSet }: SliderFieldProps) {
+export function SliderField({ label, unit, value, least, most, step, onSet }: SliderFieldProps) {
   const planner = usePlanner()
   const units = usePlannerState((state) => state.units)
   const id = useId()
@@ -40,7 +39,7 @@ export function SliderField({ label, help, unit, value, least, most, step, onSet
   }
   return (
     <div className="water-slider">
-      <TypedField label={label} shown={written} help={help} onTyped={take} />
+      <TypedField label={label} shown={written} onTyped={take} />
       <input
         id={id}
         type="range"

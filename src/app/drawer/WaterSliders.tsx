@@ -19,7 +19,6 @@ export function WaterSliders({ settings, row, rowName, sagMm }: WaterSlidersProp
     <div className="water-sliders" role="group" aria-label="What if">
       <SliderField
         label="Water temperature"
-        help="Cold water is stickier, and less of it runs."
         unit="temperature"
         value={settings.waterC}
         least={5}
@@ -29,7 +28,6 @@ export function WaterSliders({ settings, row, rowName, sagMm }: WaterSlidersProp
       />
       <SliderField
         label="Tube ends level within"
-        help="Either way, over the whole bay."
         unit="length"
         value={settings.outletErrorMm}
         least={0}
@@ -39,7 +37,6 @@ export function WaterSliders({ settings, row, rowName, sagMm }: WaterSlidersProp
       />
       <SliderField
         label="Scatter of the tubes"
-        help="How far like tubes differ at one head."
         unit="share"
         value={settings.tubeScatter}
         least={0}
@@ -49,7 +46,6 @@ export function WaterSliders({ settings, row, rowName, sagMm }: WaterSlidersProp
       />
       <SliderField
         label={`Laterals of ${rowName} sag`}
-        help="Between one tie and the next."
         unit="length"
         value={sagMm}
         least={0}

@@ -3,16 +3,11 @@ import type { FlowState, Water } from '../../model/water'
 import { standWords } from '../../store/waterWords'
 import type { Writer } from '../../units/writer'
 
-const counted = (rows: number): string => `${rows} ${rows === 1 ? 'row' : 'rows'}`
-
-const inState = ({ rows }: Water, state: FlowState): number =>
-  [...rows.values()].filter((row) => row.state === state).length
-
-const troubleWords = (water: Water): readonly string[] =>
-  (['Starved', 'Drifting'] as const)
-    .map((state) => ({ state, rows: inState(water, state) }))
-    .filter(({ rows }) => rows > 0)
-    .map(({ state, rows }) => `${counted(rows)} ${state}`)
+/** Rows of a bay by their state, worst first; states that no row is in are left out. */
+export const rowStates = ({ rows }: Water): readonly { readonly state: FlowState; readonly rows: number }[] =>
+  (['Starved', 'Drifting', 'Even'] as const)
+    .map((state) => ({ state, rows: [...rows.values()].filter((row) => row.state === state).length }))
+    .filter((counted) => counted.rows > 0)
 
 /** The bay's water in one line; undefined where nothing has towers. */
 export const briefWords = (
@@ -30,8 +25,7 @@ export const briefWords = (
     flowTotal(totalLph),
     `towers ${flow(least.flowLph)} to ${flow(most.flowLph)}`,
     `least at ${name(least.part)}, ${standWords(least)}`,
-    ...troubleWords(water),
-    ...(dry.size > 0 ? [`${counted(dry.size)} without water`] : []),
+    ...(dry.size > 0 ? [`${dry.size} ${dry.size === 1 ? 'row' : 'rows'} without water`] : []),
   ]
   return words.join(' · ')
 }

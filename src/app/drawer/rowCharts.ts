@@ -1,3 +1,4 @@
+import type { Settings } from '../../layout/settings'
 import type { Units } from '../../units/length'
 import { type Writer, writerFor } from '../../units/writer'
 import { standWords } from '../../store/waterWords'
@@ -41,6 +42,18 @@ const meansAlong = (towers: readonly TowerFlow[]): readonly ChartPoint[] => {
   return [...flows].map(([x, there]) => ({ x, y: there.reduce((sum, flow) => sum + flow, 0) / there.length }))
 }
 
+/** The lowest or the highest of towers at one place along a lateral. */
+const extremesAlong = (
+  towers: readonly TowerFlow[],
+  flowOf: (tower: TowerFlow) => number,
+  pick: (a: number, b: number) => number,
+): readonly ChartPoint[] => {
+  const flows = new Map<number, number>()
+  for (const tower of towers)
+    flows.set(tower.alongMm, pick(flows.get(tower.alongMm) ?? flowOf(tower), flowOf(tower)))
+  return [...flows].map(([x, y]) => ({ x, y }))
+}
+
 const flowLine = (flows: LateralFlows): ChartLine => ({
   name: lateralName(flows),
   dash: dashOf(flows.lateral),
@@ -49,6 +62,10 @@ const flowLine = (flows: LateralFlows): ChartLine => ({
   marks: {
     shape: shapeOf(flows.lateral),
     points: flows.towers.map(({ alongMm, flowLph }) => ({ x: alongMm, y: flowLph })),
+  },
+  reach: {
+    low: extremesAlong(flows.towers, ({ lowLph }) => lowLph, Math.min),
+    high: extremesAlong(flows.towers, ({ highLph }) => highLph, Math.max),
   },
 })
 
@@ -110,7 +127,7 @@ export const BAND_SHARE = 0.1
 export const flowChart = (
   laterals: readonly LateralFlows[],
   { least, most, meanLph }: FlowFigures,
-  targetLph: number,
+  { targetLph, outletErrorMm }: Pick<Settings, 'targetLph' | 'outletErrorMm'>,
   units: Units,
 ): ChartData => {
   const writer = writerFor(units)
@@ -128,6 +145,7 @@ export const flowChart = (
         to: targetLph * (1 + BAND_SHARE),
       },
     ],
+    ...(outletErrorMm > 0 ? { reachName: `tube end ${writer.onTape(outletErrorMm)} off` } : {}),
     levels: [{ name: `${flow(targetLph)} wanted`, y: targetLph, dash: 'dash-dot' }],
     flags: [
       ...flagOf(laterals, most, `most: ${standWords(most)}, ${flow(most.flowLph)}`, 'above'),

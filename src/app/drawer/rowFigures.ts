@@ -1,3 +1,4 @@
+import type { Settings } from '../../layout/settings'
 import type { RowWater } from '../../model/water'
 import { LAMINAR_RE, TURBULENT_RE } from '../../solvers/water/friction'
 import {
@@ -42,9 +43,10 @@ const evenness = ({ figures }: RowWater, { share, flow }: Writer, tubeScatter: n
   { name: 'Mean flow', value: flow(figures.meanLph) },
   { name: 'Least over mean', value: share(figures.minOverMean) },
   {
-    name: 'Spread, (most − least) / most',
+    name: 'Spread',
     value: share(figures.spread),
     ...graded(SPREAD_SCALE, figures.spread),
+    note: `(most − least) / most; ${sourceOf(SPREAD_SCALE)}`,
   },
   {
     name: 'Low quarter over mean, DU',
@@ -69,6 +71,17 @@ const evenness = ({ figures }: RowWater, { share, flow }: Writer, tubeScatter: n
   { name: 'Scatter of the tubes', value: share(tubeScatter), ...graded(TUBE_SCALE, tubeScatter) },
 ]
 
+const levelFigure = (errorMm: number, mostLost: number, { share, onTape }: Writer): readonly RowFigure[] =>
+  errorMm > 0
+    ? [
+        {
+          name: `A tube end ${onTape(errorMm)} too high`,
+          value: `${share(mostLost)} less`,
+          note: 'at the tower that loses most by it: fix all tube ends at one height',
+        },
+      ]
+    : []
+
 const water = (row: RowWater, { sightTube, velocity, flowTotal }: Writer): RowFigure[] => [
   { name: 'Into the row', value: flowTotal(row.totalLph) },
   { name: 'Head at the entry, in a sight tube', value: sightTube(row.entryHeadMm) },
@@ -80,8 +93,14 @@ const water = (row: RowWater, { sightTube, velocity, flowTotal }: Writer): RowFi
   },
 ]
 
-/** What a row's water comes to, in figures. `tubeScatter` is a share of 1. */
-export const rowFigures = (row: RowWater, tubeScatter: number, writer: Writer): readonly RowFigure[] => [
+/** What a row's water comes to, in figures. `mostLost` is what a tube end that is off costs, as a share of 1. */
+export const rowFigures = (
+  row: RowWater,
+  { tubeScatter, outletErrorMm }: Pick<Settings, 'tubeScatter' | 'outletErrorMm'>,
+  mostLost: number,
+  writer: Writer,
+): readonly RowFigure[] => [
   ...evenness(row, writer, tubeScatter),
+  ...levelFigure(outletErrorMm, mostLost, writer),
   ...water(row, writer),
 ]

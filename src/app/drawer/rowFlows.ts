@@ -1,5 +1,6 @@
 import type { FeedFacts, FeedLateral } from '../../model/feedFacts'
 import type { RowWater } from '../../model/water'
+import type { LevelBand } from './levelBand'
 
 /** What one tower takes, and where its tube leaves the lateral. */
 export interface TowerFlow {
@@ -8,6 +9,9 @@ export interface TowerFlow {
   /** From the row's start along the lateral, mm. */
   readonly alongMm: number
   readonly flowLph: number
+  /** With its tube end too high, and too low, by as much as they are level within. */
+  readonly lowLph: number
+  readonly highLph: number
 }
 
 /** Water at one joint of a lateral. */
@@ -55,28 +59,45 @@ const joinedOnce = ({
 const ascending = (numbers: Iterable<number>): readonly number[] =>
   [...new Set(numbers)].sort((a, b) => a - b)
 
+const towerOf = (
+  { tubes }: FeedFacts,
+  { tubeLph }: RowWater,
+  { lowLph, highLph }: LevelBand,
+  tube: number,
+  alongMm: number,
+): TowerFlow => {
+  const { station, line } = tubes[tube] ?? { station: 0, line: 0 }
+  const flowLph = tubeLph[tube] ?? 0
+  return {
+    station,
+    line,
+    alongMm,
+    flowLph,
+    lowLph: lowLph[tube] ?? flowLph,
+    highLph: highLph[tube] ?? flowLph,
+  }
+}
+
+const headsOf = (lateral: FeedLateral, { jointHeadMm, outletMm }: RowWater): readonly LateralHead[] =>
+  lateral.joints.map((joint, i) => ({
+    alongMm: lateral.alongMm[i] ?? 0,
+    headMm: (jointHeadMm[joint] ?? NaN) - outletMm,
+  }))
+
 /** Each lateral of a row with the flow of every tower on it and the head along it. */
-export const lateralFlows = (feed: FeedFacts, water: RowWater): readonly LateralFlows[] => {
+export const lateralFlows = (feed: FeedFacts, water: RowWater, band: LevelBand): readonly LateralFlows[] => {
   const byJoint = tubesByJoint(feed)
   return feed.laterals.map((lateral, index) => {
     const joints = joinedOnce(lateral)
     const towers = joints.flatMap(([joint, alongMm]) =>
-      (byJoint.get(joint) ?? []).flatMap((tube) => {
-        const facts = feed.tubes[tube]
-        return facts
-          ? [{ station: facts.station, line: facts.line, alongMm, flowLph: water.tubeLph[tube] ?? 0 }]
-          : []
-      }),
+      (byJoint.get(joint) ?? []).map((tube) => towerOf(feed, water, band, tube, alongMm)),
     )
     return {
       lateral: index + 1,
       isRing: lateral.joints.length > 1 && lateral.joints[0] === lateral.joints.at(-1),
       lines: ascending(towers.map(({ line }) => line)),
       towers,
-      heads: lateral.joints.map((joint, i) => ({
-        alongMm: lateral.alongMm[i] ?? 0,
-        headMm: (water.jointHeadMm[joint] ?? NaN) - water.outletMm,
-      })),
+      heads: headsOf(lateral, water),
       fedAtMm: joints.filter(([joint]) => lateral.fedAt.includes(joint)).map(([, alongMm]) => alongMm),
     }
   })

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { highestEndsMm, shownMain, shownPump, shownRow, worstRow } from '../../../src/app/drawer/bayWater'
-import { briefWords } from '../../../src/app/drawer/briefWords'
+import { briefWords, rowStates } from '../../../src/app/drawer/briefWords'
 import type { MainWater } from '../../../src/model/water'
 import { gpm } from '../../../src/units/flow'
 import { inches } from '../../../src/units/length'
@@ -88,10 +88,11 @@ describe('the bay in one line', () => {
   const say = (of: typeof water, fed = ['N1', 'N2', 'N3']) =>
     briefWords(of, fed, (part) => (part === 'row' ? 'N3' : part), writerFor('feet-inches'))
 
-  test('says what runs, least and most, where, and which rows are in trouble', () => {
+  test('says what runs, least and most, where, and how many rows are in which state', () => {
     expect(say({ ...water, totalLph: gpm(9.6) })).toBe(
-      '9.6 gpm · towers 3.4 gph to 4.4 gph · least at N3, line 2, station 24 · 1 row Starved · 1 row Drifting',
+      '9.6 gpm · towers 3.4 gph to 4.4 gph · least at N3, line 2, station 24',
     )
+    expect(rowStates(water)).toEqual(['Starved', 'Drifting', 'Even'].map((state) => ({ state, rows: 1 })))
   })
 
   test('says of rows without water, of a bay without any, and of one that could not be solved', () => {

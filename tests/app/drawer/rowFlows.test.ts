@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { flowChart, headChart } from '../../../src/app/drawer/rowCharts'
+import type { LevelBand } from '../../../src/app/drawer/levelBand'
 import { rowFigures } from '../../../src/app/drawer/rowFigures'
 import { lateralFlows } from '../../../src/app/drawer/rowFlows'
 import { gph } from '../../../src/units/flow'
@@ -23,13 +24,25 @@ const split = handRow(
   'centre-split',
 )
 
+/** No tube end hangs off its place. */
+const inPlace: LevelBand = { lowLph: new Float64Array(0), highLph: new Float64Array(0), mostLost: 0 }
+
+const wanted = { targetLph: gph(4), outletErrorMm: inches(1 / 4) }
+
 describe('laterals of a row', () => {
-  const [first, second] = lateralFlows(split.feed, split.water)
+  const [first, second] = lateralFlows(split.feed, split.water, inPlace)
 
   test('each has its own towers, with place and flow', () => {
     expect(first?.lines).toEqual([1, 2])
     expect(first?.towers).toHaveLength(7)
-    expect(first?.towers.at(-1)).toEqual({ station: 4, line: 1, alongMm: inches(45), flowLph: gph(3.9) })
+    expect(first?.towers.at(-1)).toEqual({
+      station: 4,
+      line: 1,
+      alongMm: inches(45),
+      flowLph: gph(3.9),
+      lowLph: gph(3.9),
+      highLph: gph(3.9),
+    })
     expect(second?.lines).toEqual([3])
     expect(second?.towers).toHaveLength(1)
   })
@@ -50,8 +63,8 @@ describe('laterals of a row', () => {
 })
 
 describe('charts of a row', () => {
-  const laterals = lateralFlows(split.feed, split.water)
-  const chart = flowChart(laterals, split.water.figures, gph(4), 'feet-inches')
+  const laterals = lateralFlows(split.feed, split.water, inPlace)
+  const chart = flowChart(laterals, split.water.figures, wanted, 'feet-inches')
 
   test('a line each lateral, told apart by dash and mark, with every tower marked', () => {
     expect(chart.lines.map(({ name, dash }) => [name, dash])).toEqual([
@@ -72,7 +85,7 @@ describe('charts of a row', () => {
   test('a stop reads out all towers of its station, in the units of the reader', () => {
     expect(chart.stops[1]?.words).toBe(`Station 2, 1' 3" along: line 1 4.1 gph, line 2 4.0 gph`)
     expect(chart.stops[0]?.words).toContain('line 3 3.4 gph')
-    expect(flowChart(laterals, split.water.figures, gph(4), 'metric').stops[1]?.words).toContain(
+    expect(flowChart(laterals, split.water.figures, wanted, 'metric').stops[1]?.words).toContain(
       '381 mm along',
     )
   })
@@ -97,13 +110,18 @@ test('a ring is called one', () => {
     ...feed,
     laterals: [{ ...lateral!, joints: [...lateral!.joints, 0], alongMm: [...lateral!.alongMm, 0] }],
   }
-  const laterals = lateralFlows(ring, water)
+  const laterals = lateralFlows(ring, water, inPlace)
   expect(laterals[0]?.towers).toHaveLength(1)
-  expect(flowChart(laterals, water.figures, gph(4), 'metric').lines[0]?.name).toBe('Ring, line 1')
+  expect(flowChart(laterals, water.figures, wanted, 'metric').lines[0]?.name).toBe('Ring, line 1')
 })
 
 describe('figures of a row', () => {
-  const figures = rowFigures(split.water, 0.03, writerFor('feet-inches'))
+  const figures = rowFigures(
+    split.water,
+    { tubeScatter: 0.03, outletErrorMm: 0 },
+    0,
+    writerFor('feet-inches'),
+  )
   const figure = (name: RegExp) => figures.find((each) => name.test(each.name))
 
   // Classes from the published scales, all from memory: Merriam and Keller 1978 (DU 93 %: excellent, 90 and over); Wu and
@@ -121,7 +139,12 @@ describe('figures of a row', () => {
 
   test('a tube near the change from smooth to churned flow is warned of', () => {
     const told = (tubeReynolds: number) =>
-      rowFigures({ ...split.water, tubeReynolds }, 0.03, writerFor('metric')).at(-1)?.note
+      rowFigures(
+        { ...split.water, tubeReynolds },
+        { tubeScatter: 0.03, outletErrorMm: 0 },
+        0,
+        writerFor('metric'),
+      ).at(-1)?.note
     expect(told(1680)).toContain('smooth: like tubes give like flows')
     expect(told(2300)).toContain('may run smooth or churned')
     expect(told(4500)).toContain('churned')

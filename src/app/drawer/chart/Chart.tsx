@@ -7,23 +7,20 @@ import { FlagMark, LineMarks } from './ChartMarks'
 import { ChartPosts } from './ChartPosts'
 import { ChartTable } from './ChartTable'
 import { nearestStop, steppedStop } from './cursor'
-import { type Plot, plotOf } from './plot'
-import { useWidth } from './useWidth'
-
-const HEIGHT_PX = 190
+import { type Plot, plotOf, type PlotSize } from './plot'
+import { useSize } from './useSize'
 
 interface DrawnProps {
   readonly data: ChartData
   readonly plot: Plot
-  readonly width: number
-  readonly height: number
+  readonly size: PlotSize
   /** Where the read-out stands. */
   readonly cursorX: number | undefined
 }
 
-function Drawn({ data, plot, width, height, cursorX }: DrawnProps) {
+function Drawn({ data, plot, size, cursorX }: DrawnProps) {
   return (
-    <svg width={width} height={height} aria-hidden="true">
+    <svg width={size.width} height={size.height} aria-hidden="true">
       <ChartGround data={data} plot={plot} />
       <ChartAxes data={data} plot={plot} />
       {data.lines.map((line) => (
@@ -42,16 +39,15 @@ function Drawn({ data, plot, width, height, cursorX }: DrawnProps) {
 
 interface ReadAlongProps {
   readonly data: ChartData
-  readonly height: number
   readonly at: number | undefined
   readonly onAt: (at: number | undefined) => void
 }
 
 /** The drawing, read along by pointer or arrow keys: to a screen reader it is a slider that says what stands there. */
-function ReadAlong({ data, height, at, onAt }: ReadAlongProps) {
+function ReadAlong({ data, at, onAt }: ReadAlongProps) {
   const room = useRef<HTMLDivElement>(null)
-  const width = useWidth(room)
-  const plot = plotOf(data, { width, height })
+  const size = useSize(room)
+  const plot = plotOf(data, size)
   const { stops } = data
   const point = ({ clientX, currentTarget }: PointerEvent) =>
     onAt(nearestStop(stops, clientX - currentTarget.getBoundingClientRect().left, plot.toX))
@@ -77,27 +73,30 @@ function ReadAlong({ data, height, at, onAt }: ReadAlongProps) {
       onPointerDown={point}
       onPointerLeave={() => onAt(undefined)}
     >
-      <Drawn data={data} plot={plot} width={width} height={height} cursorX={stops[at ?? -1]?.x} />
+      <Drawn data={data} plot={plot} size={size} cursorX={stops[at ?? -1]?.x} />
     </div>
   )
 }
 
 interface ChartProps {
   readonly data: ChartData
-  /** px */
-  readonly height?: number
+  /** A second chart under a taller one. */
+  readonly isLow?: boolean
 }
 
 /** A chart with its read-out, and the same numbers as a table at one press. */
-export function Chart({ data, height = HEIGHT_PX }: ChartProps) {
+export function Chart({ data, isLow = false }: ChartProps) {
   const [isTable, setIsTable] = useState(false)
   const [at, setAt] = useState<number>()
   const id = useId()
   const words = data.stops[at ?? -1]?.words
   return (
-    <figure className="chart" aria-labelledby={id}>
+    <figure className={isLow ? 'chart chart-low' : 'chart'} aria-labelledby={id}>
       <figcaption>
-        <h3 id={id}>{data.title}</h3>
+        <div>
+          <h3 id={id}>{data.title}</h3>
+          {!isTable && <ChartLegend data={data} />}
+        </div>
         <button aria-pressed={isTable} aria-describedby={id} onClick={() => setIsTable(!isTable)}>
           {isTable ? 'Show as chart' : 'Show as table'}
         </button>
@@ -106,8 +105,7 @@ export function Chart({ data, height = HEIGHT_PX }: ChartProps) {
         <ChartTable title={data.title} table={data.table} />
       ) : (
         <>
-          <ChartLegend data={data} />
-          <ReadAlong data={data} height={height} at={at} onAt={setAt} />
+          <ReadAlong data={data} at={at} onAt={setAt} />
           <p className="chart-read">{words ?? 'Point at it, or use the arrow keys, to read it.'}</p>
         </>
       )}

@@ -2,7 +2,7 @@ import type { ChartData } from './chartData'
 import { markAt } from './ChartMarks'
 
 /** What each line and band of a chart is. A single line is named by the axis. */
-export function ChartLegend({ data: { lines, bands = [] } }: { readonly data: ChartData }) {
+export function ChartLegend({ data: { lines, bands = [], reachName } }: { readonly data: ChartData }) {
   if (lines.length + bands.length < 2) return null
   return (
     <ul className="chart-legend">
@@ -15,6 +15,14 @@ export function ChartLegend({ data: { lines, bands = [] } }: { readonly data: Ch
           {name}
         </li>
       ))}
+      {reachName !== undefined && (
+        <li>
+          <svg width="20" height="12" aria-hidden="true" className="chart-water">
+            <rect className="chart-reach" width="20" height="12" />
+          </svg>
+          {reachName}
+        </li>
+      )}
       {bands.map(({ name }) => (
         <li key={name}>
           <svg width="20" height="12" aria-hidden="true">

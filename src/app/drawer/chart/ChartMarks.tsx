@@ -26,9 +26,12 @@ interface LineProps {
 }
 
 /** A line of a chart with its marks. */
-export function LineMarks({ line: { points, marks, dash, ink }, plot }: LineProps) {
+export function LineMarks({ line: { points, marks, reach, dash, ink }, plot }: LineProps) {
   return (
     <g className={`chart-line chart-${ink} chart-${dash}`}>
+      {reach && (
+        <path className="chart-reach" d={`${pathOf([...reach.low, ...reach.high.toReversed()], plot)}z`} />
+      )}
       <path d={pathOf(points, plot)} />
       {marks && (
         <path
@@ -44,10 +47,11 @@ export function LineMarks({ line: { points, marks, dash, ink }, plot }: LineProp
 const LETTER_PX = 6.2
 const FLAG_PX = 5
 
-/** Where words of some width start, so that they stay within the plot. */
-const startPx = (words: string, x: number, { left, right }: Plot): number => {
+/** Where words start: left of a point that they stand above, right of one below, and always within the plot. */
+const startPx = ({ words, side }: ChartFlag, x: number, { left, right }: Plot): number => {
   const width = words.length * LETTER_PX
-  return Math.max(left + 3, Math.min(x - width / 2, right - width))
+  const wanted = side === 'above' ? x - width - 2 : x + 4
+  return Math.max(left + 3, Math.min(wanted, right - width))
 }
 
 /** A point with words beside it. */
@@ -57,7 +61,7 @@ export function FlagMark({ flag, plot }: { readonly flag: ChartFlag; readonly pl
   return (
     <g className={`chart-flag chart-${flag.ink}`}>
       <circle cx={x} cy={y} r={FLAG_PX} />
-      <text x={startPx(flag.words, x, plot)} y={flag.side === 'above' ? y - 9 : y + 18}>
+      <text x={startPx(flag, x, plot)} y={flag.side === 'above' ? y - 9 : y + 18}>
         {flag.words}
       </text>
     </g>

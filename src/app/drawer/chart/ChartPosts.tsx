@@ -17,10 +17,10 @@ const withRoom = (posts: readonly ChartPost[], { toX, right }: Plot): readonly C
     })
 }
 
-/** Names of the uprights, along the top of the plot. */
+/** Names of the uprights, along the foot of the plot. */
 export function ChartPosts({ posts, plot }: { readonly posts: readonly ChartPost[]; readonly plot: Plot }) {
   return withRoom(posts, plot).map(({ name, x }) => (
-    <text key={`${name} ${x}`} className="chart-post-name" x={plot.toX(x) + 4} y={plot.top + 11}>
+    <text key={`${name} ${x}`} className="chart-post-name" x={plot.toX(x) + 4} y={plot.bottom - 5}>
       {name}
     </text>
   ))

@@ -30,6 +30,8 @@ export interface ChartLine {
   readonly points: readonly ChartPoint[]
   /** Marked but not joined. */
   readonly marks?: { readonly shape: MarkShape; readonly points: readonly ChartPoint[] }
+  /** How far it may lie off, from the lower points on and back along the upper ones. */
+  readonly reach?: { readonly low: readonly ChartPoint[]; readonly high: readonly ChartPoint[] }
 }
 
 /** Between two heights, such as within 10 % of what is wanted. */
@@ -81,6 +83,8 @@ export interface ChartData {
   readonly y: Axis
   readonly lines: readonly ChartLine[]
   readonly bands?: readonly ChartBand[]
+  /** What the reach of the lines is, where they have one. */
+  readonly reachName?: string
   readonly levels?: readonly ChartLevel[]
   readonly posts?: readonly ChartPost[]
   readonly flags?: readonly ChartFlag[]

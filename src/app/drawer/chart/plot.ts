@@ -41,7 +41,11 @@ const ticksOf = (
 }
 
 const drawnPoints = ({ lines, flags = [] }: ChartData) => [
-  ...lines.flatMap(({ points, marks }) => [...points, ...(marks?.points ?? [])]),
+  ...lines.flatMap(({ points, marks, reach }) => [
+    ...points,
+    ...(marks?.points ?? []),
+    ...(reach ? [...reach.low, ...reach.high] : []),
+  ]),
   ...flags,
 ]
 
