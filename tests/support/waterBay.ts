@@ -58,7 +58,7 @@ const VALVES: ZoneValves = {
   trimTurnsAll: 8,
 }
 
-/** One lateral with its stations at joints 3 and on; joint 2 is where water enters it. */
+/** One lateral, straight away from the main, with its stations at joints 3 and on; joint 2 is where water enters it. */
 export const feedOf = (sketch: RowSketch): FeedFacts => {
   const {
     kind = 'straight',
@@ -72,8 +72,9 @@ export const feedOf = (sketch: RowSketch): FeedFacts => {
     outlet = 76,
     lossK = 0,
   } = sketch
-  const joints = [at(0, 0, 4), at(0, 0, 40), at(0, 0, 76)]
-  const station = (i: number) => at(first + i * pitch, 0, 76)
+  const { along = 120 } = sketch
+  const joints = [at(along, 24, 4), at(along, 24, 40), at(along, 24, 76)]
+  const station = (i: number) => at(along, 24 + first + i * pitch, 76)
   for (let i = 0; i < stations; i += 1) joints.push(station(i))
   const pipe = (from: number, to: number, length: number): FeedPipe => ({
     role: 'lateral',
@@ -116,7 +117,7 @@ export const feedOf = (sketch: RowSketch): FeedFacts => {
     laterals: [
       {
         joints: joints.map((_, i) => i).slice(3),
-        alongMm: joints.slice(3).map(({ x }) => x),
+        alongMm: joints.slice(3).map(({ y }) => y),
         fedAt: [2],
         ends: [{ joint: joints.length - 1, flush: 'cap', hasSightTube: true }],
         sagMm: 0,

@@ -15,7 +15,7 @@ export interface MainStop {
 /** The piece of a main from one stop to the next. */
 export interface Leg {
   readonly lengthMm: number
-  /** Of the fitting at its end nearer to the main's first point. */
+  /** Of the fittings at its ends. */
   readonly lossK: number
 }
 
@@ -55,19 +55,25 @@ export const mainStops = (path: readonly Place[], taps: readonly Met[]): readonl
   return [...free, ...joined].sort((a, b) => a.alongMm - b.alongMm)
 }
 
-const isBend = (path: readonly Place[], alongMm: number): boolean =>
-  vertices(path)
-    .slice(1, -1)
-    .some((vertex) => Math.abs(vertex.alongMm - alongMm) <= CLOSE_MM)
+const isBend = (ends: readonly MainStop[], alongMm: number): boolean =>
+  ends.slice(1, -1).some((vertex) => Math.abs(vertex.alongMm - alongMm) <= CLOSE_MM)
 
-const fittingK = (stop: MainStop, path: readonly Place[], isFirst: boolean): number => {
-  const through = !isFirst && stop.by ? lossKOf('tee-run') : 0
-  return through + (isBend(path, stop.alongMm) ? lossKOf('elbow') : 0)
+/** What runs on along the main loses in the elbow or the tee of a row or another main; a supply's water turns in anyway. */
+const fittingK = ({ by, alongMm }: MainStop, ends: readonly MainStop[]): number => {
+  const isPassed = by !== undefined && by.kind !== 'pump-to-main' && by.kind !== 'box-to-main'
+  return (isPassed ? lossKOf('tee-run') : 0) + (isBend(ends, alongMm) ? lossKOf('elbow') : 0)
 }
 
-/** The pieces of pipe between the stops, with the elbow or the tee that water passes on its way into each. */
-export const mainLegs = (path: readonly Place[], stops: readonly MainStop[]): readonly Leg[] =>
-  stops.slice(1).map((to, i) => {
-    const from = stops[i] ?? to
-    return { lengthMm: length3(from.at, to.at), lossK: fittingK(from, path, i === 0) }
-  })
+/**
+ * The pieces of pipe between the stops. Half of what a fitting loses is in the pipe on either side, since water may come
+ * from either; nothing runs on past an end, so that nothing is lost in the run of what stands there.
+ */
+export const mainLegs = (path: readonly Place[], stops: readonly MainStop[]): readonly Leg[] => {
+  const ends = vertices(path)
+  const last = stops.length - 1
+  const losses = stops.map((stop, i) => (i === 0 || i === last ? 0 : fittingK(stop, ends)))
+  return stops.slice(1).map((to, i) => ({
+    lengthMm: length3((stops[i] ?? to).at, to.at),
+    lossK: ((losses[i] ?? 0) + (losses[i + 1] ?? 0)) / 2,
+  }))
+}
