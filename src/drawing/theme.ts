@@ -37,7 +37,7 @@ export interface Theme {
 const FONT = '"Source Sans 3", "Liberation Sans", Arial, sans-serif'
 
 type InkColours = Readonly<Record<Exclude<Pen, 'none'>, string>>
-type WashColours = Readonly<Record<Exclude<Wash, 'none' | 'keep-clear'>, string>>
+type WashColours = Readonly<Record<Exclude<Wash, 'none' | 'keep-clear' | 'water'>, string>>
 
 /*
  * Line elements of ISO 128 in multiples of the line width d: dash 12 d, long dash 24 d, gap 3 d, dot 0.5 d.
@@ -90,6 +90,8 @@ const washesOf = (washes: WashColours, inks: InkColours): Theme['washes'] => ({
   steel: { colour: washes.steel },
   trough: { colour: washes.trough },
   drain: { colour: washes.drain },
+  // Solid: a valve that is shut is filled with its own ink.
+  water: { colour: inks.water },
   pit: hatched(washes.pit, inks.water, 'falling', 2),
   post: hatched(washes.post, inks.outline, 'crossed', 1),
   'keep-clear': hatched(undefined, inks['keep-clear'], 'rising', 2.5),

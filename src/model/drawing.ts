@@ -31,6 +31,7 @@ export type Wash =
   | 'steel'
   | 'trough'
   | 'drain'
+  | 'water'
   | 'pit'
   | 'post'
   | 'keep-clear'

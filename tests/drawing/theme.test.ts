@@ -81,9 +81,11 @@ describe.each(themes)('the $name theme', (theme) => {
     expect(contrast(pen.colour, theme.washes.house.colour!)).toBeGreaterThanOrEqual(4.5)
   })
 
-  test.each(['note', 'outline', 'dimension'] as const)('%s can be read on every wash', (pen) => {
-    for (const { colour } of Object.values(theme.washes))
-      if (colour !== undefined) expect(contrast(theme.pens[pen].colour, colour)).toBeGreaterThanOrEqual(4.5)
+  // A shut valve is filled with its own ink, and too small for words.
+  test.each(['note', 'outline', 'dimension'] as const)('%s can be read on every wash but that', (pen) => {
+    for (const [wash, { colour }] of Object.entries(theme.washes))
+      if (wash !== 'water' && colour !== undefined)
+        expect(contrast(theme.pens[pen].colour, colour)).toBeGreaterThanOrEqual(4.5)
   })
 
   // A CIE76 difference of 2.3 is just noticeable (Mahy et al. 1994, from memory); three times that is plain on a sheet.

@@ -4,6 +4,7 @@ import type { Built, Mouth, Stick } from '../../model/built'
 import type { BoxesMark, DiscsMark, Mark, Pen, Wash } from '../../model/drawing'
 import { inches } from '../../units/length'
 import { lineMark, nameMarks, shapeMark } from '../marks'
+import { feedMarks } from './drawFeed'
 import { frameOf, rowLengthMm, type Frame } from './frame'
 import type { RackRow } from './schema'
 
@@ -84,12 +85,6 @@ const mouthMarks = (part: RackRow, { mouths }: Built): DiscsMark[] => {
 const canopyMarks = ({ bodies }: Built): Mark[] =>
   bodies.filter(({ role }) => role === 'canopy').map(({ outline }) => shapeMark(outline, 'crop', 'crop'))
 
-/** Header, riser pipe and laterals; microtubes are too many and too thin for a plan. */
-const feedMarks = ({ tubes }: Built): Mark[] =>
-  tubes
-    .filter(({ role }) => role !== 'microtube')
-    .map(({ path }) => ({ ...lineMark(path, 'water'), nearMm: TOWERS_NEAR_MM }))
-
 /** One arrow along every trough, down its fall. */
 const fallMarks = ({ sticks }: Built, lines: number): Mark[] => {
   const gutters = sticks.filter(({ mark }) => mark === 'GT')
@@ -129,7 +124,7 @@ export const drawRackRow = (part: RackRow, built: Built): readonly Mark[] => {
     ...fallMarks(built, part.lines),
     ...UPPER.map((layer) => layerMark(built, frame, layer)),
     ...mouthMarks(part, built),
-    ...feedMarks(built),
+    ...feedMarks(part, built, frame),
     ...numberMarks(part),
     ...nameMarks(part.name, nameAt, isUpright(part)),
   ]
