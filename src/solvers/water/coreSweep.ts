@@ -1,6 +1,7 @@
-import { lossInSlot, missedBy } from './linkLoss'
+import { lossInSlot } from './linkLoss'
+import { CHECK_DRAWS, KEEPS, PUMP_DRAWS, drawnTo, isBlocked } from './oneWay'
 import { found, lossOf } from './resistance'
-import { PLAIN, type Work } from './work'
+import { PLAIN, PUMP, SHUT, type Work } from './work'
 
 /*
  * The core is solved for the changes of its heads. So what a link misses is carried by its flow, and whatever rounding
@@ -39,32 +40,53 @@ const add = (to: Float64Array, at: number, what: number): void => {
   to[at] = (to[at] ?? 0) + what
 }
 
-/** Turns each link into a conductance, and what flows in it at the last heads into supplies. */
+/** A link that passes nothing: it says at most where a joint that nothing else holds comes to rest. */
+const gatherBlocked = (work: Work, slot: number): void => {
+  const { shape, head, conductance, supply, kind } = work
+  const a = shape.upper[slot] ?? 0
+  const b = shape.lower[slot] ?? 0
+  work.flow[slot] = 0
+  work.slope[slot] = Infinity
+  add(conductance, a, KEEPS)
+  add(conductance, b, KEEPS)
+  if (kind[slot] === SHUT) return
+  const draws = kind[slot] === PUMP ? PUMP_DRAWS : CHECK_DRAWS
+  add(conductance, b, draws)
+  add(supply, b, draws * (drawnTo(work, slot, head[a] ?? 0) - (head[b] ?? 0)))
+}
+
+/** Turns a link into a conductance, and what flows in it at the last heads into supplies. */
+const gatherOpen = (work: Work, slot: number, isFirst: boolean): void => {
+  const { shape, head, conductance, supply, flow, slope } = work
+  lossInCore(work, slot, isFirst)
+  const a = shape.upper[slot] ?? 0
+  const b = shape.lower[slot] ?? 0
+  const missed = (head[a] ?? 0) - (head[b] ?? 0) - found.loss
+  if (Math.abs(missed) > work.misfit) work.misfit = Math.abs(missed)
+  const through = 1 / found.slope
+  const carried = (flow[slot] ?? 0) + missed * through
+  flow[slot] = carried
+  slope[slot] = found.slope
+  add(supply, a, -carried)
+  add(supply, b, carried)
+  const shared = shape.core.edgeOf[slot - shape.treeCount] ?? -1
+  if (shared >= 0) add(work.edge, shared, through)
+  else {
+    add(conductance, a, through)
+    add(conductance, b, through)
+  }
+}
+
 const gather = (work: Work, isFirst: boolean): void => {
-  const { shape, head, conductance, supply, flow, slope, edge } = work
-  const { treeCount, upper, lower, core } = shape
+  const { shape, head, conductance, supply, edge, kind } = work
+  const { treeCount, upper, core } = shape
   edge.fill(0)
   const end = treeCount + core.nodes.length
   for (let place = treeCount; place < end; place += 1)
     add(supply, place, -(conductance[place] ?? 0) * (head[place] ?? 0))
-  for (let slot = treeCount; slot < upper.length; slot += 1) {
-    lossInCore(work, slot, isFirst)
-    const [a, b] = [upper[slot] ?? 0, lower[slot] ?? 0]
-    const drop = (head[a] ?? 0) - (head[b] ?? 0)
-    work.misfit = Math.max(work.misfit, missedBy(work, slot, drop))
-    const carried = (flow[slot] ?? 0) + (drop - found.loss) / found.slope
-    flow[slot] = carried
-    slope[slot] = found.slope
-    add(supply, a, -carried)
-    add(supply, b, carried)
-    const through = 1 / found.slope
-    const shared = core.edgeOf[slot - treeCount] ?? -1
-    if (shared >= 0) add(edge, shared, through)
-    else {
-      add(conductance, a, through)
-      add(conductance, b, through)
-    }
-  }
+  for (let slot = treeCount; slot < upper.length; slot += 1)
+    if (kind[slot] !== PLAIN && isBlocked(work, slot)) gatherBlocked(work, slot)
+    else gatherOpen(work, slot, isFirst)
 }
 
 /** Eliminates joint by joint: a star of conductances becomes a mesh between its points. All terms are positive. */
@@ -73,7 +95,8 @@ const eliminate = ({ shape, conductance, supply, edge }: Work): void => {
   const { start, neighbour, neighbourEdge, pairEdge } = core
   let pair = 0
   for (let joint = 0; joint < core.nodes.length; joint += 1) {
-    const [first, end] = [start[joint] ?? 0, start[joint + 1] ?? 0]
+    const first = start[joint] ?? 0
+    const end = start[joint + 1] ?? 0
     const own = conductance[treeCount + joint] ?? 0
     let all = own
     for (let i = first; i < end; i += 1) all += edge[neighbourEdge[i] ?? 0] ?? 0

@@ -1,8 +1,8 @@
 import { lossOfOneWay } from './oneWay'
 import { found, lossOf } from './resistance'
-import { PLAIN, SHUT, type Work } from './work'
+import { PLAIN, type Work } from './work'
 
-/** Head lost in a slot from upper to lower at its flow, and its slope, into `found`. */
+/** Head lost in a slot that is not blocked, from upper to lower at its flow, and how fast it grows, into `found`. */
 export const lossInSlot = (work: Work, slot: number): void => {
   if (work.kind[slot] !== PLAIN) {
     lossOfOneWay(work, slot)
@@ -12,9 +12,3 @@ export const lossInSlot = (work: Work, slot: number): void => {
   lossOf(work.links, slot, Math.abs(flow))
   if (flow < 0) found.loss = -found.loss
 }
-
-/** How much head a link misses at its flow, m; what is shut misses none. */
-export const missedBy = (work: Work, slot: number, drop: number): number =>
-  work.kind[slot] === PLAIN || (work.isHeld[slot] === 0 && work.kind[slot] !== SHUT)
-    ? Math.abs(drop - found.loss)
-    : 0

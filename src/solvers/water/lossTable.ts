@@ -66,7 +66,9 @@ export const readLoss = (table: LossTable, relativeRoughness: number, reynolds: 
   }
   const t = at - step
   const i = 4 * step
-  const [c1, c2, c3] = [table[i + 1] ?? 0, table[i + 2] ?? 0, table[i + 3] ?? 0]
+  const c1 = table[i + 1] ?? 0
+  const c2 = table[i + 2] ?? 0
+  const c3 = table[i + 3] ?? 0
   read.number = (table[i] ?? 0) + t * (c1 + t * (c2 + t * c3))
   read.slope = (c1 + t * (2 * c2 + 3 * t * c3)) / (2 * root * STEP)
 }

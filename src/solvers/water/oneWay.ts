@@ -1,15 +1,29 @@
 import { headAt, slopeAt } from './pumpCurve'
 import { found, lossOf } from './resistance'
-import { CHECK, PUMP, type Work } from './work'
+import { CHECK, PUMP, SHUT, type Work } from './work'
 
-/** Resistance of what is shut, s/m2: at 10 m it would leak a tenth of a cubic millimetre in a thousand seconds. */
-export const SHUT_SLOPE = 1e14
+/*
+ * A check valve or a pump is held shut while the heads at its ends press it shut. Behind it joints may be left whose
+ * towers have all run dry, and nothing but the head before it says where theirs comes to rest: they are drawn to it by a
+ * conductance that passes nothing to speak of. So a pump that can't lift shows how high it would. From behind, and at a
+ * shut valve, nothing draws: a joint that has nothing else keeps the head it had.
+ */
+
+/** By what a joint is drawn to the head before a check valve, and to that of a pump, m2/s. */
+export const CHECK_DRAWS = 1e-15
+export const PUMP_DRAWS = 1e-13
+
+/** By what a joint in the core is kept at its head. */
+export const KEEPS = 1e-18
 
 /** A link that heads hold shut opens once they press it open by more, m. */
 const OPENS_AT_M = 1e-8
 
 /** A check valve that opens is taken to pass the flow that loses this much, m. */
 const OPENING_LOSS_M = 1e-4
+
+/** But never more, m3/s: one that loses next to nothing would be taken for a river. */
+const MOST_AT_OPENING = 1e-3
 
 /** 1 where the link's own way is from upper to lower, else -1. */
 const wayOf = (work: Work, slot: number): number => (work.shape.isTurned[slot] === 1 ? -1 : 1)
@@ -35,32 +49,41 @@ export const middleFlow = (work: Work, slot: number): number => {
 const isStanding = (work: Work, slot: number): boolean =>
   work.kind[slot] === PUMP && !((work.pumps[work.pumpAt[slot] ?? 0]?.speed ?? 0) > 0)
 
-/**
- * Head lost from upper to lower at the flow of the slot, and how fast it grows, into `found`: of a shut valve, or of a
- * check or a pump that may be held shut. What is shut is given a resistance that nothing to speak of leaks through.
- */
+export const isBlocked = ({ kind, isHeld }: Work, slot: number): boolean =>
+  kind[slot] === SHUT || isHeld[slot] === 1
+
+/** Head lost from upper to lower in a check or a pump that is not held, and how fast it grows, into `found`. */
 export const lossOfOneWay = (work: Work, slot: number): void => {
-  const kind = work.kind[slot]
   const way = wayOf(work, slot)
   const flow = way * (work.flow[slot] ?? 0)
-  if ((kind === CHECK || kind === PUMP) && work.isHeld[slot] === 0) {
-    if (kind === CHECK) lossOf(work.links, slot, Math.max(0, flow))
-    else {
-      found.loss = -liftOf(work, slot, flow)
-      found.slope = pumpSlope(work, slot, flow)
-    }
-    found.loss *= way
-    return
+  if (work.kind[slot] === CHECK) lossOf(work.links, slot, Math.max(0, flow))
+  else {
+    found.loss = -liftOf(work, slot, flow)
+    found.slope = pumpSlope(work, slot, flow)
   }
-  found.loss = kind === PUMP ? -way * liftOf(work, slot, 0) : 0
-  found.slope = SHUT_SLOPE
-  work.flow[slot] = 0
+  found.loss *= way
+}
+
+/** Head that a joint behind a held link is drawn to, m. */
+export const drawnTo = (work: Work, slot: number, headBefore: number): number =>
+  headBefore + (work.kind[slot] === PUMP ? liftOf(work, slot, 0) : 0)
+
+/** Head of the place that hangs by a blocked link: that of its wet mouths, or what it is drawn to, or what it had. */
+export const headBehind = (work: Work, place: number): number => {
+  const takes = work.conductance[place] ?? 0
+  if (takes > 0) return (work.supply[place] ?? 0) / takes
+  const isDrawn = work.kind[place] !== SHUT && wayOf(work, place) > 0
+  return isDrawn
+    ? drawnTo(work, place, work.head[work.shape.upper[place] ?? 0] ?? 0)
+    : (work.head[place] ?? 0)
 }
 
 /** A pump opens at no flow: from anywhere else its straightened curve would promise more head than it has. */
 const openingFlow = (work: Work, slot: number): number => {
   const square = work.links.square[slot] ?? 0
-  return work.kind[slot] === CHECK && square > 0 ? Math.sqrt(OPENING_LOSS_M / square) : 0
+  return work.kind[slot] === CHECK && square > 0
+    ? Math.min(MOST_AT_OPENING, Math.sqrt(OPENING_LOSS_M / square))
+    : 0
 }
 
 /** Holds shut what would run backwards and opens what heads press open. Returns how many links changed. */

@@ -24,6 +24,9 @@ export const roomFor = (count: number): Resistances => ({
   roughness: [],
 })
 
+/** Fewer velocity heads are none: their square roots would be flows beyond all measure. */
+const NO_LOSS = 1e-9
+
 /** What one bore means at one viscosity: pipes come in runs of one bore, so it is worked out once a run. */
 interface Bore {
   readonly boreM: number
@@ -70,7 +73,7 @@ export const fill = (filling: Filling, at: number, lengthM: number, boreM: numbe
   if (filling.bore.boreM !== boreM) filling.bore = boreOf(filling, boreM)
   const { into, bore } = filling
   into.smooth[at] = lengthM * bore.smoothPerM
-  into.square[at] = lossK * bore.squarePerK
+  into.square[at] = lossK > NO_LOSS ? lossK * bore.squarePerK : 0
   into.reynolds[at] = lengthM > 0 ? bore.reynoldsPerFlow : 0
   into.law[at] = bore.law
 }

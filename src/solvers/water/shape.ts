@@ -61,7 +61,8 @@ const pickLeaves = (levelCount: number, nodeCount: number, from: Int32Array, to:
   const degree = new Int32Array(nodeCount)
   const mixed = new Int32Array(nodeCount)
   for (let link = 0; link < linkCount; link += 1) {
-    const [a, b] = [from[link] ?? 0, to[link] ?? 0]
+    const a = from[link] ?? 0
+    const b = to[link] ?? 0
     degree[a] = (degree[a] ?? 0) + 1
     degree[b] = (degree[b] ?? 0) + 1
     mixed[a] = (mixed[a] ?? 0) ^ link
@@ -125,7 +126,8 @@ export const shapeOf = (network: Network): Shape => {
   const isTurned = new Uint8Array(linkCount)
   for (let slot = 0; slot < linkCount; slot += 1) {
     const link = linkAt[slot] ?? 0
-    const [a, b] = [placeOf[from[link] ?? 0] ?? 0, placeOf[to[link] ?? 0] ?? 0]
+    const a = placeOf[from[link] ?? 0] ?? 0
+    const b = placeOf[to[link] ?? 0] ?? 0
     const turned = slot < treeCount && a === slot
     upper[slot] = turned ? b : a
     lower[slot] = turned ? a : b

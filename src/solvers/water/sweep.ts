@@ -1,7 +1,8 @@
 import { sweepCore } from './coreSweep'
-import { lossInSlot, missedBy } from './linkLoss'
+import { lossInSlot } from './linkLoss'
+import { headBehind, isBlocked } from './oneWay'
 import { flowUnder, found, passed } from './resistance'
-import type { Work } from './work'
+import { PLAIN, type Work } from './work'
 
 /*
  * One sweep is one step of Newton's method for all heads and flows at once.
@@ -36,13 +37,17 @@ const clearJoints = ({ conductance, supply, draw }: Work): void => {
 }
 
 const up = (work: Work): void => {
-  const { shape, head, conductance, supply, flow, offset, slope, share } = work
+  const { shape, kind, head, conductance, supply, flow, offset, slope, share } = work
   const { upper, treeCount } = shape
   let misfit = 0
   for (let place = 0; place < treeCount; place += 1) {
+    if (kind[place] !== PLAIN && isBlocked(work, place)) {
+      share[place] = 0
+      continue
+    }
     lossInSlot(work, place)
     const above = upper[place] ?? 0
-    const missed = missedBy(work, place, (head[above] ?? 0) - (head[place] ?? 0))
+    const missed = Math.abs((head[above] ?? 0) - (head[place] ?? 0) - found.loss)
     if (missed > misfit) misfit = missed
     const lost = found.loss - found.slope * (flow[place] ?? 0)
     const takes = conductance[place] ?? 0
@@ -64,7 +69,7 @@ const down = (work: Work): void => {
     const over = (head[upper[place] ?? 0] ?? 0) - (offset[place] ?? 0)
     const gives = supply[place] ?? 0
     const part = share[place] ?? 0
-    const now = part * (over + (slope[place] ?? 0) * gives)
+    const now = part === 0 ? headBehind(work, place) : part * (over + (slope[place] ?? 0) * gives)
     flow[place] = part * ((conductance[place] ?? 0) * over - gives)
     const by = Math.abs(now - (head[place] ?? 0))
     if (by > change) change = by

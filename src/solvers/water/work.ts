@@ -39,7 +39,7 @@ export interface Work {
   readonly flow: Float64Array
   readonly offset: Float64Array
   readonly slope: Float64Array
-  /** By slot of the trees: 1 / (1 + slope * conductance of the lower place). */
+  /** By slot of the trees: 1 / (1 + slope * conductance of the lower place), and 0 where the slot is blocked. */
   readonly share: Float64Array
   /** By edge of the core, m2/s. */
   readonly edge: Float64Array
