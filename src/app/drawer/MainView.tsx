@@ -1,36 +1,12 @@
 import type { PartId } from '../../model/ids'
 import type { MainWater, Water } from '../../model/water'
 import { useWords } from '../../sidebar/words'
-import { usePlanner, usePlannerState } from '../../store/react'
+import { usePlannerState } from '../../store/react'
 import { highestEndsMm, shownMain, shownPump } from './bayWater'
 import { Chart } from './chart/Chart'
 import { mainHeadChart, mainVelocityChart } from './mainCharts'
+import { PartChoice } from './PartChoice'
 import { PumpPart } from './PumpPart'
-
-interface OneOfProps {
-  readonly label: string
-  readonly shown: PartId | undefined
-  readonly parts: readonly PartId[]
-  readonly name: (part: PartId) => string
-}
-
-/** Chooses one of several parts, which selects it on the plan too; where there is only one it stands by itself. */
-function OneOf({ label, shown, parts, name }: OneOfProps) {
-  const planner = usePlanner()
-  if (parts.length < 2) return null
-  return (
-    <label className="water-choice">
-      {label}
-      <select value={shown} onChange={(event) => planner.select([event.target.value])}>
-        {parts.map((part) => (
-          <option key={part} value={part}>
-            {name(part)}
-          </option>
-        ))}
-      </select>
-    </label>
-  )
-}
 
 interface MainPartProps {
   readonly main: MainWater
@@ -90,11 +66,15 @@ export default function MainView() {
   return (
     <div className="water-main">
       <div className="water-charts">
-        <OneOf label="Main" shown={main.part} parts={[...water.mains.keys()]} name={name} />
+        {water.mains.size > 1 && (
+          <PartChoice label="Main" shown={main.part} parts={[...water.mains.keys()]} words={name} />
+        )}
         <MainPart main={main} endsMm={endsMm} name={name} />
       </div>
       <div>
-        <OneOf label="Pit" shown={pit} parts={[...water.pumps.keys()]} name={name} />
+        {water.pumps.size > 1 && (
+          <PartChoice label="Pit" shown={pit} parts={[...water.pumps.keys()]} words={name} />
+        )}
         <PumpOf pit={pit} name={name} />
       </div>
     </div>

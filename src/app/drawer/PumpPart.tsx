@@ -29,6 +29,12 @@ export function PumpPart({ pit, name, facts, pump }: PumpPartProps) {
   const studied = useDeferredValue(bay)
   const study = useMemo(() => studyPump(studied, pit), [studied, pit])
   const writer = writerFor(units)
+  const showSettings = () => {
+    planner.select([pit])
+    planner.set({
+      notice: { tone: 'said', text: `${name} is selected: its pump stands in the sidebar, under Part.` },
+    })
+  }
   return (
     <section className="water-pump" aria-busy={studied !== bay}>
       <p className="water-verdict">
@@ -42,7 +48,7 @@ export function PumpPart({ pit, name, facts, pump }: PumpPartProps) {
         <p>No filter stands in the pipe of {name}, so there is none to get dirty.</p>
       )}
       <p className="water-note">{MOTOR_NOTE}</p>
-      <button onClick={() => planner.select([pit])}>Pump settings</button>
+      <button onClick={showSettings}>Pump settings</button>
     </section>
   )
 }

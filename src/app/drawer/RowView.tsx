@@ -4,7 +4,7 @@ import type { PartId } from '../../model/ids'
 import type { FlowState, RowWater, Water } from '../../model/water'
 import { StateMark } from '../../sidebar/StateMark'
 import { useWords } from '../../sidebar/words'
-import { usePlanner, usePlannerState } from '../../store/react'
+import { usePlannerState } from '../../store/react'
 import { writerFor } from '../../units/writer'
 import { fedParts, flowRank, shownRow, worstRow } from './bayWater'
 import { Chart } from './chart/Chart'
@@ -12,6 +12,7 @@ import { checkWords } from './checkWords'
 import { dryAdvice } from './dryAdvice'
 import { levelBand } from './levelBand'
 import { lateralCheck } from './lateralCheck'
+import { PartChoice } from './PartChoice'
 import { flowChart, headChart } from './rowCharts'
 import { rowFigures } from './rowFigures'
 import { RowFigures } from './RowFigures'
@@ -44,22 +45,12 @@ interface RowChoiceProps {
 
 /** Chooses a row, which selects it on the plan too. */
 function RowChoice({ shown, name, state }: RowChoiceProps) {
-  const planner = usePlanner()
   const evaluation = usePlannerState((state) => state.evaluation)
   const { water } = evaluation.bay
   const words = (row: PartId) => `${name(row)}: ${water.rows.get(row)?.state ?? 'no water'}`
   return (
     <div className="water-row-choice">
-      <label className="water-choice">
-        Row
-        <select value={shown} onChange={(event) => planner.select([event.target.value])}>
-          {fedParts(evaluation).map((row) => (
-            <option key={row} value={row}>
-              {words(row)}
-            </option>
-          ))}
-        </select>
-      </label>
+      <PartChoice label="Row" shown={shown} parts={fedParts(evaluation)} words={words} />
       {state && <StateMark word={state} rank={flowRank(state)} />}
     </div>
   )

@@ -1,4 +1,4 @@
-import { useId } from 'react'
+import type { SyntheticEvent } from 'react'
 import { TypedField } from '../../sidebar/TypedField'
 import { readField } from '../../sidebar/fieldText'
 import { fieldNumberWords } from '../../model/fieldWords'
@@ -26,11 +26,11 @@ const kept = (edited: Edited, before: Layout): Layout => (edited.ok ? edited.lay
 export function SliderField({ label, unit, value, least, most, step, onSet }: SliderFieldProps) {
   const planner = usePlanner()
   const units = usePlannerState((state) => state.units)
-  const id = useId()
   const written = fieldNumberWords(value, unit, fieldWriter(units))
   const slidTo = (next: number) => (layout: Layout) => kept(onSet(layout, next), layout)
-  const keep = () => {
-    if (planner.store.getState().preview) planner.commit(label, slidTo(value))
+  /** What the slider itself stands at: the page may not have been drawn since it moved. */
+  const keep = ({ currentTarget }: SyntheticEvent<HTMLInputElement>) => {
+    if (planner.store.getState().preview) planner.commit(label, slidTo(Number(currentTarget.value)))
   }
   const take = (text: string) => {
     const read = readField(unit, text, units)
@@ -41,7 +41,6 @@ export function SliderField({ label, unit, value, least, most, step, onSet }: Sl
     <div className="water-slider">
       <TypedField label={label} shown={written} onTyped={take} />
       <input
-        id={id}
         type="range"
         aria-label={`${label}, slider`}
         min={least}

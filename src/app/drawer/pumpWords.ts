@@ -13,8 +13,6 @@ const aside = (trace: Trace, targetLph: number, { flowTotal, pumpHead }: Writer)
     : 'It is off by more than a third of its speed'
 }
 
-const PLENTY = 'or set back its bypass, or let more water back through it'
-
 /** Whether the pump suits the bay, by how much not, and which would. */
 export const pumpVerdict = (
   pump: PumpWater,
@@ -29,11 +27,11 @@ export const pumpVerdict = (
     return `The pump can’t lift the water to the tube ends: they lie ${pumpHead(pump.staticMm)} above the water that it draws from, and it gives ${pumpHead(shutOffMm)} at most. Take one with more head, or lower the racks.`
   const meanLph = clean.own?.meanLph ?? 0
   const ratio = meanLph / targetLph
-  const gets = `with a clean filter towers get ${flow(meanLph)} on average where ${flow(targetLph)} is wanted`
+  const gets = `with its filter clean a tower gets ${flow(meanLph)} on average where ${flow(targetLph)} is wanted`
   if (Math.abs(ratio - 1) <= FITS_WITHIN) return `The pump fits: ${gets}.`
   return ratio < 1
-    ? `The pump is too small: ${gets}, ${share(1 - ratio)} too little. ${aside(clean, targetLph, writer)}.`
-    : `The pump is larger than need be: ${gets}, ${share(ratio - 1)} too much. ${aside(clean, targetLph, writer)}; or burn the rest in the trim valves, ${PLENTY}.`
+    ? `The pump is too small by ${share(1 - ratio)}: ${gets}. ${aside(clean, targetLph, writer)}.`
+    : `The pump is larger than need be by ${share(ratio - 1)}: ${gets}. ${aside(clean, targetLph, writer)}; else valves must burn the rest.`
 }
 
 export interface Comparison {

@@ -145,7 +145,7 @@ export const flowChart = (
         to: targetLph * (1 + BAND_SHARE),
       },
     ],
-    ...(outletErrorMm > 0 ? { reachName: `tube end ${writer.onTape(outletErrorMm)} off` } : {}),
+    ...(outletErrorMm > 0 ? { reachName: `if its tube end is ${writer.onTape(outletErrorMm)} off` } : {}),
     levels: [{ name: `${flow(targetLph)} wanted`, y: targetLph, dash: 'dash-dot' }],
     flags: [
       ...flagOf(laterals, most, `most: ${standWords(most)}, ${flow(most.flowLph)}`, 'above'),

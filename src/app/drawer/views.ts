@@ -7,7 +7,10 @@ interface DrawerView {
   readonly View: LazyExoticComponent<ComponentType>
 }
 
-/** In the order of the tabs. The first is open when the drawer is. */
+/**
+ * In the order of the tabs. A view is a file here whose default export is its component, and a line in this list; charts of
+ * their own are made of `chart/Chart` with `ChartData`, sliders of `SliderField`.
+ */
 export const drawerViews: readonly [DrawerView, ...DrawerView[]] = [
   { id: 'row', title: 'Row', View: lazy(() => import('./RowView')) },
   { id: 'main', title: 'Main & pump', View: lazy(() => import('./MainView')) },

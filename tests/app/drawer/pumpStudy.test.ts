@@ -85,16 +85,14 @@ describe('the verdict on a pump', () => {
   const meanLph = study.clean.own!.meanLph
 
   test('fits within 5 % of what is wanted', () => {
-    expect(wanting(meanLph * 1.03)).toMatch(/^The pump fits: with a clean filter towers get \d/)
+    expect(wanting(meanLph * 1.03)).toMatch(/^The pump fits: with its filter clean a tower gets \d/)
   })
 
   test('too small or too large, it says by how much and which would do', () => {
     expect(wanting(meanLph * 1.25)).toMatch(
-      /^The pump is too small: .* is wanted, 20\.0 % too little\. One that gives [\d.]+ gpm at [\d.]+ ft would do\.$/,
+      /^The pump is too small by 20\.0 %: .* is wanted\. One that gives [\d.]+ gpm at [\d.]+ ft would do\.$/,
     )
-    expect(wanting(meanLph / 1.2)).toMatch(
-      /^The pump is larger than need be: .* 20\.0 % too much\. One that gives/,
-    )
+    expect(wanting(meanLph / 1.2)).toMatch(/^The pump is larger than need be by 20\.0 %: .* One that gives/)
     expect(wanting(gph(40))).toContain('off by more than')
   })
 

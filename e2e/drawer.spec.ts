@@ -1,0 +1,143 @@
+import AxeBuilder from '@axe-core/playwright'
+import { expect, type Page } from '@playwright/test'
+import { test } from './support/planner'
+
+const WCAG_22_AA = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22a', 'wcag22aa']
+
+const faults = async (page: Page): Promise<string[]> => {
+  const { violations } = await new AxeBuilder({ page }).withTags(WCAG_22_AA).analyze()
+  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`)
+}
+
+const drawerOn = (page: Page) => {
+  const foot = page.getByRole('region', { name: 'Water run', exact: true })
+  return {
+    foot,
+    toggle: foot.getByRole('button', { name: 'Water run' }),
+    tab: (name: string) => foot.getByRole('tab', { name }),
+    figure: (name: string) => foot.getByRole('figure', { name }),
+  }
+}
+
+/** The number that stands beside a figure's name, without its unit. */
+const figureOf = async (page: Page, name: string): Promise<number> => {
+  const words = await page
+    .locator('.water-figures > div', { hasText: name })
+    .locator('dd')
+    .first()
+    .innerText()
+  return Number.parseFloat(words)
+}
+
+test('the drawer tells a row’s water, slides what is uncertain, and comes to the pump', async ({
+  planner,
+}) => {
+  const { page, undo } = planner
+  await planner.openSample()
+  const { toggle, foot, figure, tab } = drawerOn(page)
+  await expect(foot).toContainText('gpm')
+  await toggle.click()
+  await expect(toggle).toHaveAttribute('aria-expanded', 'true')
+
+  // Choosing a row here selects it on the plan, and its towers are read along by arrow keys.
+  await foot
+    .getByRole('combobox', { name: 'Row' })
+    .selectOption({ label: await foot.locator('option', { hasText: /^N1/ }).innerText() })
+  await expect((await planner.tab('Part')).getByRole('heading', { name: /^N1/ })).toBeVisible()
+  const chart = foot.getByRole('slider', { name: /^Flow at each tower/ })
+  await chart.press('ArrowRight')
+  await expect(chart).toHaveAttribute('aria-valuetext', /^Station 1, .* along: line 1 [\d.]+ gph/)
+  await figure('Flow at each tower').getByRole('button', { name: 'Show as table' }).click()
+  await expect(figure('Flow at each tower').getByRole('columnheader', { name: 'Line 4' })).toBeVisible()
+
+  // Colder water: less of it runs, in one edit that undo takes back; a typed number beats the slider.
+  const before = await figureOf(page, 'Mean flow')
+  const slider = foot.getByRole('slider', { name: 'Water temperature, slider' })
+  await slider.focus()
+  await page.keyboard.press('Home')
+  await expect.poll(() => figureOf(page, 'Mean flow')).toBeLessThan(before)
+  await expect(undo).toHaveAccessibleName('Undo: Water temperature')
+  const typed = foot.getByLabel('Water temperature', { exact: true })
+  const cold = await figureOf(page, 'Mean flow')
+  await typed.fill('20 C')
+  await page.keyboard.press('Enter')
+  await expect(typed).toHaveValue(/^68\.0+ °F$/)
+  await expect.poll(() => figureOf(page, 'Mean flow')).toBeGreaterThan(cold)
+  await undo.click()
+  await undo.click()
+  await expect.poll(() => figureOf(page, 'Mean flow')).toBe(before)
+
+  // The pump against the network; its settings stand in the sidebar.
+  await tab('Main & pump').click()
+  await expect(figure('Pump against network')).toBeVisible()
+  await expect(foot).toContainText(/The pump (fits|is)/)
+  await foot.getByRole('button', { name: 'Pump settings' }).click()
+  await expect(planner.notice).toContainText('under Part')
+  await expect((await planner.tab('Part')).getByRole('heading', { name: /^Pit/, level: 2 })).toBeVisible()
+
+  // It grows by keys, and goes.
+  const edge = page.getByRole('separator', { name: 'Height of the drawer' })
+  const height = (await foot.boundingBox())!.height
+  await edge.press('ArrowUp')
+  await expect.poll(async () => (await foot.boundingBox())!.height).toBeGreaterThan(height)
+  await toggle.click()
+  await expect(toggle).toHaveAttribute('aria-expanded', 'false')
+  await expect(tab('Main & pump')).toBeHidden()
+})
+
+test('a bay without rows says what to do first', async ({ planner }) => {
+  const { page } = planner
+  await planner.openSample()
+  await planner.newBay("20'", "30'")
+  const { toggle, foot, tab } = drawerOn(page)
+  await toggle.click()
+  await expect(foot).toContainText('No row stands in this bay yet')
+  await tab('Main & pump').click()
+  await expect(foot).toContainText('No main is laid yet')
+})
+
+for (const colorScheme of ['light', 'dark'] as const)
+  test.describe(`${colorScheme} page, drawer open`, () => {
+    test.use({ colorScheme })
+    test.slow()
+
+    test('is free of faults that a scan can find', async ({ planner }) => {
+      const { page } = planner
+      await planner.openSample()
+      const { toggle, foot, tab } = drawerOn(page)
+      await toggle.click()
+      for (const name of await foot.getByRole('tab').allInnerTexts()) {
+        await tab(name).click()
+        await expect(foot.getByRole('tabpanel')).toBeVisible()
+        await expect(foot).not.toContainText('Opening …')
+        expect(await faults(page), name).toEqual([])
+        await page.screenshot({ path: test.info().outputPath(`${name}.png`) })
+      }
+    })
+  })
+
+for (const viewport of [
+  { width: 1280, height: 800 },
+  { width: 1024, height: 768 },
+])
+  test(`${viewport.width} x ${viewport.height}: the plan keeps room to work on, and nothing runs over`, async ({
+    planner,
+  }) => {
+    const { page, floor } = planner
+    await page.setViewportSize(viewport)
+    await planner.openSample()
+    const { toggle, foot, tab } = drawerOn(page)
+    await toggle.click()
+    for (const name of await foot.getByRole('tab').allInnerTexts()) {
+      await tab(name).click()
+      await expect(foot.getByRole('tabpanel')).toBeVisible()
+      const over = await page.evaluate(() => {
+        const { scrollWidth, scrollHeight, clientWidth, clientHeight } = document.documentElement
+        return [scrollWidth - clientWidth, scrollHeight - clientHeight]
+      })
+      expect(over, name).toEqual([0, 0])
+      expect((await floor.paper.boundingBox())!.height, name).toBeGreaterThan(300)
+      const panel = foot.getByRole('tabpanel')
+      expect(await panel.evaluate((e) => e.scrollWidth - e.clientWidth), name).toBeLessThanOrEqual(0)
+    }
+  })
