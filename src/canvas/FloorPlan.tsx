@@ -1,6 +1,9 @@
 import { useEffect, useId, useRef, useState, type RefObject } from 'react'
 import { useStore } from 'zustand'
+import { boxOf } from '../geometry/box'
+import type { PlannerState } from '../store/planner'
 import { usePlanner, usePlannerState } from '../store/react'
+import { fitted, type View } from '../store/view'
 import { writerFor } from '../units/writer'
 import { carriedWords } from './distances'
 import { FloorStage } from './FloorStage'
@@ -13,21 +16,30 @@ import { StoryPole } from './StoryPole'
 import { toolOf } from './tools/index'
 import { useKeys } from './useKeys'
 import { usePointing } from './usePointing'
+import { flowChange } from './water/flowChange'
+import { PaintLegend } from './water/PaintLegend'
+import { PaintSwitch } from './water/PaintSwitch'
+import './water/water.css'
 import { ZoomButtons } from './ZoomButtons'
 
-/** Tells the planner how large the paper is; the first time, it shows the whole house. */
+const isSameView = (a: View, b: View): boolean => a.x === b.x && a.y === b.y && a.pxPerMm === b.pxPerMm
+
+/** Whether the whole house is shown, as it is at first and until somebody looks closer. */
+const isFitted = ({ view, size, layout }: PlannerState): boolean =>
+  isSameView(view, fitted(boxOf(layout.house.outline), size))
+
+/** Tells the planner how large the paper is; where the whole house is shown, it stays so. */
 const useSize = (paper: RefObject<HTMLElement | null>) => {
   const planner = usePlanner()
   useEffect(() => {
     const element = paper.current
     if (!element) return undefined
-    let isFirst = true
     const watch = new ResizeObserver(() => {
       const { clientWidth: width, clientHeight: height } = element
       if (width === 0 || height === 0) return
+      const wasFitted = isFitted(planner.store.getState())
       planner.set({ size: { width, height } })
-      if (isFirst) planner.fit()
-      isFirst = false
+      if (wasFitted) planner.fit()
     })
     watch.observe(element)
     return () => watch.disconnect()
@@ -62,15 +74,21 @@ function Said() {
   )
 }
 
-/** The live distances of what is dragged, for who cannot see them. */
+/** The live distances of what is dragged, and what the move does to the water, for who cannot see them. */
 function Carried() {
-  const [layout, preview, evaluation, units] = usePlannerState((state) => [
+  const [layout, preview, evaluation, settled, units] = usePlannerState((state) => [
     state.layout,
     state.preview,
     state.evaluation,
+    state.settled,
     state.units,
   ])
-  const words = preview ? carriedWords(evaluation, movedIn(layout, preview), writerFor(units)) : ''
+  const moved = movedIn(layout, preview)
+  const writer = writerFor(units)
+  const lines = preview
+    ? [carriedWords(evaluation, moved, writer), ...flowChange(settled, evaluation, moved, writer)]
+    : []
+  const words = lines.filter(Boolean).join('. ')
   return (
     <p className="only-heard" role="status" aria-label="While dragging">
       {words}
@@ -109,6 +127,8 @@ export function FloorPlan() {
         <FloorStage gestures={gestures} />
       </div>
       <ZoomButtons />
+      <PaintSwitch />
+      <PaintLegend />
       <p id={help} className="only-heard">
         {toolOf(tool).hint}. {keyHelp.map(({ keys, does }) => `${keys}: ${does}`).join('. ')}.
       </p>

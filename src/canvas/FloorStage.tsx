@@ -9,19 +9,24 @@ import { movedIn } from './moved'
 import { OverlayLayer } from './OverlayLayer'
 import { StaticLayer } from './StaticLayer'
 import { useTheme } from './useTheme'
+import { WaterLayer } from './water/WaterLayer'
 
 /** From here on a whole bay takes longer to draw than a frame lasts, on a tablet without a graphics card. */
 const HEAVY_TOWERS = 2000
 
-/** The floor and what lies over it, on two canvases: one that stands still, one that follows the pointer. */
+/**
+ * The floor and what lies over it: a canvas that stands still, one for the water where it is painted, and one that follows
+ * the pointer.
+ */
 export function FloorStage({ gestures }: { readonly gestures: Gestures }) {
-  const [evaluation, layout, preview, view, size, units] = usePlannerState((state) => [
+  const [evaluation, layout, preview, view, size, units, water] = usePlannerState((state) => [
     state.evaluation,
     state.layout,
     state.preview,
     state.view,
     state.size,
     state.units,
+    state.paint,
   ])
   const theme = useTheme()
   const lens = useMemo(() => lensOf(view, size, theme, units), [view, size, theme, units])
@@ -29,14 +34,20 @@ export function FloorStage({ gestures }: { readonly gestures: Gestures }) {
   const parts = useMemo(() => drawnParts(evaluation), [evaluation])
   const [steady] = useState(() => steadyList<DrawnPart>())
   const isMoved = new Set(moved)
+  const standing = steady(parts.filter(({ id }) => !isMoved.has(id)))
+  const isHeavy = evaluation.towers > HEAVY_TOWERS
   return (
     <Stage width={size.width} height={size.height} listening={false}>
       <StaticLayer
         lens={lens}
         house={evaluation.bay.house}
-        parts={steady(parts.filter(({ id }) => !isMoved.has(id)))}
-        isHeavy={evaluation.towers > HEAVY_TOWERS}
+        parts={standing}
+        isHeavy={isHeavy}
+        hasNotes={water === 'plain'}
       />
+      {water !== 'plain' && (
+        <WaterLayer lens={lens} evaluation={evaluation} as={water} parts={standing} isHeavy={isHeavy} />
+      )}
       <OverlayLayer
         lens={lens}
         gestures={gestures}

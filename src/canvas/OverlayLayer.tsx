@@ -5,12 +5,13 @@ import type { CanvasLike } from '../drawing/paint'
 import type { Evaluation } from '../evaluate/evaluation'
 import type { Point } from '../geometry/point'
 import type { PartId } from '../model/ids'
+import type { Paint } from '../store/planner'
 import { usePlannerState } from '../store/react'
 import { drawNorth, drawScaleBar } from './compass'
 import { distancesOf } from './distances'
 import type { DrawnPart } from './drawnParts'
 import type { Gestures } from './gestures'
-import { handlesOf } from './hit'
+import { handlesOf, hitIndexOf } from './hit'
 import { drawLabels, type Label, type Slip } from './label'
 import { floorTransform, type Lens } from './lens'
 import { MarksShape } from './MarksShape'
@@ -30,10 +31,18 @@ import {
 } from './overlayPaint'
 import { RULER_PX, drawRulers } from './rulers'
 import type { Overlay } from './tools/tool'
+import { flowChange } from './water/flowChange'
+import { paintWater } from './water/paintWater'
+import { drawRowStates, rowSlips, slipBox } from './water/rowStates'
+import { towerNotes } from './water/under'
+import { drawExtremes, extremeLabels, ringBoxes, velocityLabels } from './water/waterLabels'
 
 interface Seen {
   readonly lens: Lens
   readonly evaluation: Evaluation
+  /** Of the layout itself, whatever is previewed. */
+  readonly settled: Evaluation
+  readonly water: Paint
   readonly selection: readonly PartId[]
   /** Parts that a gesture is changing. */
   readonly moved: readonly PartId[]
@@ -51,9 +60,23 @@ const drawGesture = (ctx: CanvasLike, { lens, overlay }: Seen) => {
   if (measure) drawMeasure(ctx, lens, measure)
 }
 
-const gestureLabels = ({ lens, overlay, pointer }: Seen): Label[] => {
+/** What the tower under the pointer takes, while nothing is moved. */
+const towerLabels = ({ lens, evaluation, water, moved, overlay, pointer }: Seen): Label[] => {
+  if (water !== 'flow' || !pointer || moved.length > 0 || overlay.measure) return []
+  const part = hitIndexOf(evaluation.bay.built, null).at(pointer, 0)
+  return noteLabels(lens, pointer, towerNotes(evaluation, part, pointer, lens.writer)).map((label) => ({
+    ...label,
+    isFirm: true,
+  }))
+}
+
+const gestureLabels = ({ lens, evaluation, settled, moved, overlay, pointer }: Seen): Label[] => {
   const { guides = [], measure, note } = overlay
-  const notes = [...(note === undefined ? [] : [note]), ...guides.map(({ reason }) => reason)]
+  const notes = [
+    ...(note === undefined ? [] : [note]),
+    ...guides.map(({ reason }) => reason),
+    ...flowChange(settled, evaluation, moved, lens.writer),
+  ]
   return [
     ...(measure ? [measureLabel(lens, measure)] : []),
     ...(pointer ? noteLabels(lens, pointer, notes) : []),
@@ -68,6 +91,11 @@ const roomIn = ({ size }: Lens): Slip => ({
   y1: size.height - 4,
 })
 
+const waterLabels = ({ lens, evaluation, water }: Seen): Label[] => {
+  if (water === 'plain') return []
+  return water === 'flow' ? extremeLabels(lens, evaluation) : velocityLabels(lens, evaluation)
+}
+
 /** Everything over the floor: what is chosen, its distances, the gesture, the opened finding, and the frame. */
 const drawOverlay = (ctx: CanvasLike, seen: Seen) => {
   const { lens, evaluation, selection, moved } = seen
@@ -75,21 +103,37 @@ const drawOverlay = (ctx: CanvasLike, seen: Seen) => {
   const chosen = isMoving ? moved : selection
   const distances = distancesOf(evaluation, chosen, lens.writer)
   const findings = evaluation.findings.filter(({ key }) => key === seen.finding)
+  if (seen.water === 'flow') {
+    drawRowStates(ctx, evaluation, moved, lens)
+    drawExtremes(ctx, lens, evaluation)
+  }
   drawChosen(ctx, lens, evaluation, chosen)
   if (!isMoving) drawHandles(ctx, lens, handlesOf(evaluation.layout, selection))
   for (const distance of distances) drawDistance(ctx, lens, distance)
   for (const finding of findings) drawFinding(ctx, lens, finding)
   drawGesture(ctx, seen)
   const labels = [
+    ...towerLabels(seen),
     ...distances.map((distance) => distanceLabel(lens, distance)),
     ...findings.map((finding) => findingLabel(lens, finding)),
     ...gestureLabels(seen),
+    ...waterLabels(seen),
   ]
   drawNorth(ctx, lens, evaluation.bay.house.northDegrees)
   drawScaleBar(ctx, lens)
   drawLabels(ctx, labels, lens.theme, roomIn(lens), seen.names)
   drawRulers(ctx, lens, evaluation.bay.house, seen.pointer)
 }
+
+/** Where the rows say how they are fed, and where the least and the most fed tower are ringed: labels step beside. */
+const flowBoxes = (evaluation: Evaluation, all: readonly DrawnPart[], lens: Lens): readonly Slip[] => [
+  ...rowSlips(
+    evaluation,
+    all.map(({ id }) => id),
+    lens,
+  ).map(slipBox),
+  ...ringBoxes(lens, evaluation),
+]
 
 interface OverlayLayerProps {
   readonly lens: Lens
@@ -104,7 +148,9 @@ interface OverlayLayerProps {
 
 /** What changes with every move of the pointer, on a canvas of its own over the floor. */
 export function OverlayLayer({ lens, gestures, evaluation, moved, parts, all }: OverlayLayerProps) {
-  const [selection, pointer, finding] = usePlannerState((state) => [
+  const [settled, water, selection, pointer, finding] = usePlannerState((state) => [
+    state.settled,
+    state.paint,
     state.selection,
     state.pointer,
     state.finding,
@@ -114,17 +160,36 @@ export function OverlayLayer({ lens, gestures, evaluation, moved, parts, all }: 
   useLayoutEffect(() => {
     held.current = lens
   }, [lens])
-  const marks = useMemo(
-    () => parts.map((part) => ({ ...part, shown: [...part.shapes, ...part.words] })),
-    [parts],
+  const names = useMemo(
+    () => [...nameBoxes(all, lens), ...(water === 'flow' ? flowBoxes(evaluation, all, lens) : [])],
+    [all, lens, evaluation, water],
   )
-  const names = useMemo(() => nameBoxes(all, lens), [all, lens])
-  const seen: Seen = { lens, evaluation, selection, moved, overlay, pointer, finding, names }
+  const seen: Seen = {
+    lens,
+    evaluation,
+    settled,
+    water,
+    selection,
+    moved,
+    overlay,
+    pointer,
+    finding,
+    names,
+  }
   return (
     <Layer listening={false}>
       <Group {...floorTransform(lens.view)}>
-        {marks.map(({ id, box, shown }) => (
-          <MarksShape key={id} marks={shown} box={box} lens={held} />
+        {parts.map(({ id, box, shapes }) => (
+          <MarksShape key={id} marks={shapes} box={box} lens={held} />
+        ))}
+        {water !== 'plain' && (
+          <Shape
+            listening={false}
+            sceneFunc={(ctx) => paintWater(ctx, water, evaluation, (part) => moved.includes(part), lens)}
+          />
+        )}
+        {parts.map(({ id, box, words }) => (
+          <MarksShape key={id} marks={words} box={box} lens={held} />
         ))}
       </Group>
       <Shape listening={false} sceneFunc={(ctx) => drawOverlay(ctx, seen)} />

@@ -12,6 +12,10 @@ export interface Label {
   readonly words: string
   /** Its shape stands before the words. */
   readonly state?: StateWord
+  /** Or a full triangle does. */
+  readonly triangle?: 'up' | 'down'
+  /** Lies where it wishes, on names too: a line of what follows the pointer. */
+  readonly isFirm?: true
 }
 
 /** What a slip covers, px. */
@@ -28,8 +32,9 @@ const SHAPE_PX = 14
 const SLIP_PX = 20
 const BETWEEN_PX = 2
 
-const widthOf = ({ words, state }: Label): number =>
-  textWidth(words, LETTER_PX) + 2 * PAD_PX + (state ? SHAPE_PX : 0)
+const shapePx = ({ state, triangle }: Label): number => (state || triangle ? SHAPE_PX : 0)
+
+const widthOf = (label: Label): number => textWidth(label.words, LETTER_PX) + 2 * PAD_PX + shapePx(label)
 
 /** Keeps a slip wholly inside of the room. */
 const kept = (middle: number, size: number, low: number, high: number): number =>
@@ -62,13 +67,25 @@ export const layLabels = (
   for (const label of labels) {
     const tries = TRIES.map((downPx) => slipAt(label, room, downPx))
     const free = tries.filter((slip) => !laid.some((other) => meets(slip, other)))
-    const best = free.find((slip) => !names.some((name) => meets(slip, name)))
+    const best = label.isFirm ? free[0] : free.find((slip) => !names.some((name) => meets(slip, name)))
     laid.push(best ?? free[0] ?? slipAt(label, room, 0))
   }
   return laid
 }
 
-const drawSlip = (ctx: CanvasLike, { words, state }: Label, slip: Slip, theme: Theme): void => {
+const drawTriangle = (ctx: CanvasLike, x: number, y: number, way: 'up' | 'down', theme: Theme): void => {
+  const tip = way === 'down' ? 5 : -5
+  ctx.beginPath()
+  ctx.moveTo(x - 5, y - tip * 0.8)
+  ctx.lineTo(x + 5, y - tip * 0.8)
+  ctx.lineTo(x, y + tip)
+  ctx.closePath()
+  ctx.fillStyle = theme.ink
+  ctx.fill()
+}
+
+const drawSlip = (ctx: CanvasLike, label: Label, slip: Slip, theme: Theme): void => {
+  const { words, state, triangle } = label
   const middle = (slip.y0 + slip.y1) / 2
   ctx.setLineDash([])
   ctx.beginPath()
@@ -79,11 +96,12 @@ const drawSlip = (ctx: CanvasLike, { words, state }: Label, slip: Slip, theme: T
   ctx.strokeStyle = state ? stateColour(state, theme) : theme.pens.hidden.colour
   ctx.stroke()
   if (state) drawState(ctx, state, slip.x0 + PAD_PX + 4, middle, 4, theme)
+  if (triangle) drawTriangle(ctx, slip.x0 + PAD_PX + 5, middle, triangle, theme)
   ctx.font = `500 ${LETTER_PX}px ${theme.font}`
   ctx.textAlign = 'start'
   ctx.textBaseline = 'middle'
   ctx.fillStyle = theme.ink
-  ctx.fillText(words, slip.x0 + PAD_PX + (state ? SHAPE_PX : 0), middle + 1)
+  ctx.fillText(words, slip.x0 + PAD_PX + shapePx(label), middle + 1)
 }
 
 export const drawLabels = (

@@ -10,7 +10,7 @@ const isSameSheet = (a: Lens, b: Lens): boolean =>
   a.size === b.size && a.theme === b.theme && a.units === b.units
 
 /** The lens to draw through: the one in hand, or for a heavy sheet the one of the last rest. */
-export const useResting = (lens: Lens, isHeavy: boolean): Lens => {
+const useResting = (lens: Lens, isHeavy: boolean): Lens => {
   const [rested, setRested] = useState(lens)
   useEffect(() => {
     if (!isHeavy) return undefined
@@ -28,7 +28,7 @@ export const bitmapTransform = (drawn: Lens, now: Lens): string => {
 }
 
 /** Keeps the layer's bitmap under the view between two drawings of it. */
-export const useBitmap = (layer: RefObject<Konva.Layer | null>, held: RefObject<Lens>, lens: Lens): void => {
+const useBitmap = (layer: RefObject<Konva.Layer | null>, held: RefObject<Lens>, lens: Lens): void => {
   const now = useRef(lens)
   const drawn = useRef(lens)
   useLayoutEffect(() => {
@@ -50,4 +50,29 @@ export const useBitmap = (layer: RefObject<Konva.Layer | null>, held: RefObject<
       sheet.off('draw', lay)
     }
   }, [layer, held])
+}
+
+/** What a layer that stands still is drawn through. */
+interface Sheet {
+  /** For the layer's `ref`. */
+  readonly layer: RefObject<Konva.Layer | null>
+  readonly drawing: Lens
+  /** The same, read when drawing, so that a change of view draws again without a new shape. */
+  readonly held: RefObject<Lens>
+}
+
+/**
+ * A layer that is drawn again only when the view or what is on it changes. A heavy one shows its last bitmap, moved and
+ * scaled, while the view moves, and is drawn when it rests.
+ */
+export const useSheet = (lens: Lens, isHeavy: boolean): Sheet => {
+  const layer = useRef<Konva.Layer>(null)
+  const drawing = useResting(lens, isHeavy)
+  const held = useRef(drawing)
+  useLayoutEffect(() => {
+    held.current = drawing
+    layer.current?.batchDraw()
+  }, [drawing])
+  useBitmap(layer, held, lens)
+  return { layer, drawing, held }
 }

@@ -1,0 +1,35 @@
+import type { CanvasLike } from '../../drawing/paint'
+import type { Evaluation } from '../../evaluate/evaluation'
+import type { PartId } from '../../model/ids'
+import type { Paint } from '../../store/planner'
+import type { Lens } from '../lens'
+import { fastestMS, solvedLegs } from './legs'
+import { paintedRows } from './painted'
+import { paintLegs } from './paintLegs'
+import { paintTowers } from './paintTowers'
+import { velocityScale } from './scale'
+
+type IsTaken = (part: PartId) => boolean
+
+/** Paints the towers of the parts taken by flow, or their pipes by velocity. The context's transform is in mm of floor. */
+export const paintWater = (
+  ctx: CanvasLike,
+  as: Paint,
+  evaluation: Evaluation,
+  isTaken: IsTaken,
+  lens: Lens,
+): void => {
+  if (as === 'flow')
+    paintTowers(
+      ctx,
+      paintedRows(evaluation, lens.units).filter(({ part }) => isTaken(part)),
+      lens,
+    )
+  if (as === 'velocity')
+    paintLegs(
+      ctx,
+      solvedLegs(evaluation).filter(({ part }) => isTaken(part)),
+      velocityScale(fastestMS(evaluation), lens.units),
+      lens,
+    )
+}

@@ -1,0 +1,135 @@
+import { textWidth } from '../../drawing/lettering'
+import type { CanvasLike } from '../../drawing/paint'
+import type { Theme } from '../../drawing/theme'
+import type { Box } from '../../geometry/box'
+import type { Evaluation } from '../../evaluate/evaluation'
+import { between, distance, type Point } from '../../geometry/point'
+import { stateWords } from '../../model/finding'
+import type { PartId } from '../../model/ids'
+import type { FlowState } from '../../model/water'
+import { nameOf } from '../../store/partNames'
+import type { Writer } from '../../units/writer'
+import { pxOf, type Lens } from '../lens'
+import { drawState, stateColour } from '../stateInk'
+
+/** How a row is fed, as it stands on the plan. */
+export interface RowState {
+  readonly state: FlowState
+  readonly words: string
+}
+
+/** `N1: Even 6.4 %`, its spread; a row without water says so, in the shape of a starved one. Undefined for what is no row. */
+export const rowStateOf = (
+  { layout, bay: { water } }: Evaluation,
+  part: PartId,
+  { share }: Writer,
+): RowState | undefined => {
+  const row = water.rows.get(part)
+  const found = layout.parts.find(({ id }) => id === part)
+  const name = found ? nameOf(found) : part
+  if (row) return { state: row.state, words: `${name}: ${row.state} ${share(row.figures.spread)}` }
+  return water.dry.has(part) ? { state: stateWords.flow[2], words: `${name}: no water` } : undefined
+}
+
+const LETTER_PX = 12
+const SLIP_PX = 18
+const PAD_PX = 4
+const SHAPE_PX = 14
+
+/** A slip that turns with its row. */
+interface TurnedSlip {
+  readonly at: Point
+  /** Radians anticlockwise on the canvas, so that words read from the left or from the right. */
+  readonly turn: number
+  readonly lengthPx: number
+  readonly row: RowState
+}
+
+const widthPx = ({ words }: RowState): number => textWidth(words, LETTER_PX) + 2 * PAD_PX + SHAPE_PX
+
+/** Where a slip stands: its words over the row's name, which they begin with, or its shape alone at the row's start. */
+const placedSlip = (
+  start: Point,
+  end: Point,
+  row: RowState,
+): Pick<TurnedSlip, 'at' | 'lengthPx' | 'row'>[] => {
+  const runPx = distance(start, end)
+  const lengthPx = widthPx(row)
+  if (runPx > lengthPx) return [{ at: between(start, end, 0.5), lengthPx, row }]
+  // The legend has the word of each shape, for rows that are too short on the screen to bear words.
+  const at = between(start, end, SLIP_PX / 2 / runPx)
+  return runPx > 2 * SLIP_PX ? [{ at, lengthPx: SLIP_PX, row: { ...row, words: '' } }] : []
+}
+
+const slipsOf = ({ bay }: Evaluation, part: PartId, row: RowState, lens: Lens): TurnedSlip[] => {
+  const rack = bay.builtOf.get(part)?.rack
+  if (!rack) return []
+  const { leftFace: left, rightFace: right } = rack
+  const start = pxOf(lens, between(left.from, right.from, 0.5))
+  const end = pxOf(lens, between(left.to, right.to, 0.5))
+  const isUpright = Math.abs(end.y - start.y) > Math.abs(end.x - start.x)
+  return placedSlip(start, end, row).map((slip) => ({ ...slip, turn: isUpright ? -Math.PI / 2 : 0 }))
+}
+
+/** The slips of these rows, in px of canvas. */
+export const rowSlips = (
+  evaluation: Evaluation,
+  parts: readonly PartId[],
+  lens: Lens,
+): readonly TurnedSlip[] =>
+  parts.flatMap((part) => {
+    const row = rowStateOf(evaluation, part, lens.writer)
+    return row ? slipsOf(evaluation, part, row, lens) : []
+  })
+
+/** What a slip covers on the canvas, px. */
+export const slipBox = ({ at, turn, lengthPx }: TurnedSlip): Box => {
+  const [x, y] = turn === 0 ? [lengthPx / 2, SLIP_PX / 2] : [SLIP_PX / 2, lengthPx / 2]
+  return { x0: at.x - x, y0: at.y - y, x1: at.x + x, y1: at.y + y }
+}
+
+/** The shape keeps its foot down on a slip that is turned: a triangle must not become an arrow. */
+const drawUprightState = (ctx: CanvasLike, state: FlowState, x: number, turn: number, theme: Theme) => {
+  ctx.save()
+  ctx.translate(x, 0)
+  ctx.rotate(-turn)
+  drawState(ctx, state, 0, 0, 4, theme)
+  ctx.restore()
+}
+
+const drawSlip = (ctx: CanvasLike, { at, turn, lengthPx, row }: TurnedSlip, { theme }: Lens): void => {
+  ctx.save()
+  ctx.translate(at.x, at.y)
+  ctx.rotate(turn)
+  ctx.beginPath()
+  ctx.rect(-lengthPx / 2, -SLIP_PX / 2, lengthPx, SLIP_PX)
+  ctx.fillStyle = theme.sheet
+  ctx.fill()
+  ctx.setLineDash([])
+  ctx.lineWidth = 1
+  ctx.strokeStyle = stateColour(row.state, theme)
+  ctx.stroke()
+  drawUprightState(
+    ctx,
+    row.state,
+    -lengthPx / 2 + (row.words === '' ? lengthPx / 2 : PAD_PX + 5),
+    turn,
+    theme,
+  )
+  ctx.font = `500 ${LETTER_PX}px ${theme.font}`
+  ctx.textAlign = 'start'
+  ctx.textBaseline = 'middle'
+  ctx.fillStyle = theme.ink
+  ctx.fillText(row.words, -lengthPx / 2 + PAD_PX + SHAPE_PX, 1)
+  ctx.restore()
+}
+
+/** Writes on each of these rows how it is fed: word, shape and spread. In px of canvas. */
+export const drawRowStates = (
+  ctx: CanvasLike,
+  evaluation: Evaluation,
+  parts: readonly PartId[],
+  lens: Lens,
+): void => {
+  for (const slip of rowSlips(evaluation, parts, lens)) drawSlip(ctx, slip, lens)
+}
