@@ -16,9 +16,9 @@ const VALVE_MM = inches(36)
 export interface HeaderShape {
   /** It runs along the row first, since no riser stands in the very middle. */
   readonly hasCorner: boolean
-  /** Laterals right above the riser pipe. */
+  /** A lateral right above the riser pipe, or none. The only lateral of a row is never there: it runs amid the lines. */
   readonly here: readonly number[]
-  /** Laterals to each side of it, nearest first; a side without any is not in the list. */
+  /** Laterals past it on its own side of the row, and those on the other, nearest first; a side without any is not in the list. */
   readonly sides: readonly (readonly number[])[]
 }
 
@@ -27,7 +27,8 @@ export const headerShape = (feed: FeedPlan): HeaderShape => {
     lateral,
     apartMm: rightMm - feed.riserRightMm,
   }))
-  const towards = (sign: 1 | -1) =>
+  const outward = Math.sign(feed.riserRightMm)
+  const towards = (sign: number) =>
     apart
       .filter(({ apartMm }) => apartMm * sign > NEAR_MM)
       .toSorted((a, b) => Math.abs(a.apartMm) - Math.abs(b.apartMm))
@@ -35,7 +36,7 @@ export const headerShape = (feed: FeedPlan): HeaderShape => {
   return {
     hasCorner: Math.abs(feed.riserAlongMm - feed.fedAlongMm) > NEAR_MM,
     here: apart.filter(({ apartMm }) => Math.abs(apartMm) <= NEAR_MM).map(({ lateral }) => lateral),
-    sides: [towards(-1), towards(1)].filter((side) => side.length > 0),
+    sides: [towards(outward), towards(-outward)].filter((side) => side.length > 0),
   }
 }
 
@@ -140,8 +141,7 @@ export const layHeader = (plan: RackPlan, feed: FeedPlan, laid: PipesLaid): Head
   const from = corner[0] ?? riser.head
   const sides = shape.sides.map((side) => laySide(plan, feed, laid, from, side, firstLoss(shape)))
   const entryOf = new Map<number, Entry>(sides.flatMap(({ entries }) => entries))
-  // With no header to lie across, the elbow at the head turns the water into the lateral.
-  const above: Entry = { joint: from, lossK: shape.sides.length > 0 ? barbedLossK('tee-branch') : 0 }
+  const above: Entry = { joint: from, lossK: barbedLossK('tee-branch') }
   const [first, second] = sides.map(({ run }) => run)
   const headerRuns = [
     [riser.head, ...corner, ...(first ?? [])],

@@ -48,19 +48,16 @@ const riserFittings = (plan: RackPlan, feed: FeedPlan, { laid, header }: WaterLa
   ]
 }
 
-/** Elbow or tee at the head of the riser pipe, or at the start of the header where it has none. */
+/** Elbow or tee at the head of the riser pipe, and where the header turns from along the row to across it. */
 const headFittings = (plan: RackPlan, feed: FeedPlan, { laid, header }: WaterLaid): Fitting[] => {
   const { shape, head, valves } = header
   const turn = feedPlace(plan, feed.fedAlongMm, feed.riserRightMm, plan.levels.lateralMm)
-  const isTee = isForked(shape) || (shape.here.length > 0 && shape.sides.length > 0)
-  // A centre tee right over the riser pipe is its own turn.
-  const isTurned = shape.sides.length > 0 || shape.hasCorner || !isFedInMiddle(plan.part)
+  const turnsAtHead = valves !== undefined && (shape.hasCorner || !isForked(shape))
   return [
-    ...(valves && isTurned && (shape.hasCorner || !isForked(shape))
-      ? joined('elbow', feed.header, jointAt(laid, head))
-      : []),
+    ...(turnsAtHead ? joined('elbow', feed.header, jointAt(laid, head)) : []),
     ...(shape.hasCorner && !isForked(shape) ? joined('elbow', feed.header, turn) : []),
-    ...(isTee ? joined('tee', feed.header, turn) : []),
+    ...(isForked(shape) ? joined('tee', feed.header, turn) : []),
+    ...shape.here.flatMap(() => joined('tee', feed.header, turn)),
   ]
 }
 

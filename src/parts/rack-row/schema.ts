@@ -11,7 +11,8 @@ const conduits = ['1/2', '3/4', '1', '1-1/4'] as const
 /** A rail needs a next bigger conduit to be sleeved or taken up in, so the biggest of the catalogue is not offered. */
 const rails = ['1/2', '3/4', '1'] as const
 
-const LATERALS = ['pe-1/2', 'pe-3/4', 'pe-1', 'drip-1/2', 'drip-3/4', 'drip-1'] as const
+/** What a lateral can be made of, each family from its smallest up. */
+export const LATERALS = ['pe-1/2', 'pe-3/4', 'pe-1', 'drip-1/2', 'drip-3/4', 'drip-1'] as const
 const HEADERS = [
   'pe-1/2',
   'pe-3/4',
