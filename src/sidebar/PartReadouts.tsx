@@ -6,6 +6,8 @@ import type { Units } from '../units/length'
 import { inTrench } from '../units/precision'
 import { type Writer, writerFor } from '../units/writer'
 import { Fold } from './Fold'
+import { PartWater } from './PartWater'
+import { Readouts } from './Readouts'
 import { drainPegs, drainReadouts, pitReadouts, rackReadouts, type Readout } from './readouts'
 import { Said } from './Said'
 import { ShimTables } from './ShimTables'
@@ -79,19 +81,8 @@ export function PartReadouts({ part }: { readonly part: Part }) {
   const readouts = readoutsOf(part, evaluation, units, trench, words.name)
   return (
     <>
-      {readouts.length > 0 && (
-        <dl className="readouts">
-          {readouts.map(({ name, value, why }) => (
-            <div key={name}>
-              <dt>{name}</dt>
-              <dd>
-                <Said words={value} />
-              </dd>
-              {why && <dd className="readouts-why">{why}</dd>}
-            </div>
-          ))}
-        </dl>
-      )}
+      <PartWater part={part.id} />
+      {readouts.length > 0 && <Readouts lines={readouts} />}
       {readouts.length > 0 && !rack && <ZeroNote benchmarkMm={bay.house.benchmark.levelMm} writer={trench} />}
       {part.kind === 'rack-row' && rack && (
         <ShimTables row={part} rack={rack} feet={bay.levels.feet.get(part.id) ?? []} writer={saw} />

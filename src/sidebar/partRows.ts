@@ -1,11 +1,14 @@
 import type { Evaluation } from '../evaluate/evaluation'
 import type { Part } from '../layout/schema'
 import { rankOf, type StateWord, stateWords } from '../model/finding'
+import type { PartId } from '../model/ids'
+import type { Water } from '../model/water'
 import { kinds } from '../parts/index'
 import type { Writer } from '../units/writer'
 import { placeOfPart, placeWords } from './placeWords'
 import { sortedByAcceptance, worstOfParts } from './warningGroups'
 import { nameOf } from '../store/partNames'
+import { flowRank } from './waterReadouts'
 
 /** One part in words: role by its group, name, place, state. */
 export interface PartRow {
@@ -15,6 +18,15 @@ export interface PartRow {
   readonly isLocked: boolean
   readonly word: StateWord
   readonly rank: number
+  /** How a row of racks is fed; undefined for other parts. */
+  readonly flow?: RowFlow
+}
+
+/** Word and rank of a row's flow, with its spread; a row without water is starved, and says so. */
+export interface RowFlow {
+  readonly word: StateWord
+  readonly rank: number
+  readonly words: string
 }
 
 export interface PartRows {
@@ -31,22 +43,35 @@ const stateOf = ({ id, kind }: Part, worst: Worst): Pick<PartRow, 'word' | 'rank
   return { word: stateWords[kind === 'drain-line' ? 'drain' : 'fit'][0], rank: 0 }
 }
 
-const rowOf = (part: Part, worst: Worst, writer: Writer): PartRow => ({
+const flowOf = ({ rows, dry }: Water, id: PartId, { share }: Writer): Pick<PartRow, 'flow'> => {
+  const row = rows.get(id)
+  if (row) {
+    const { state: word, figures } = row
+    return { flow: { word, rank: flowRank(word), words: share(figures.spread) } }
+  }
+  const word = stateWords.flow[2]
+  return dry.has(id) ? { flow: { word, rank: flowRank(word), words: 'no water' } } : {}
+}
+
+const rowOf = (part: Part, worst: Worst, water: Water, writer: Writer): PartRow => ({
   id: part.id,
   name: nameOf(part),
   place: placeWords(placeOfPart(part), writer),
   isLocked: part.locked,
   ...stateOf(part, worst),
+  ...flowOf(water, part.id, writer),
 })
 
 /** Every part of the bay under its kind, in the order of the shelf; kinds that the bay has none of are left out. */
-export const partRows = ({ layout, findings }: Evaluation, writer: Writer): readonly PartRows[] => {
+export const partRows = ({ layout, findings, bay }: Evaluation, writer: Writer): readonly PartRows[] => {
   const worst = worstOfParts(sortedByAcceptance(findings, layout.settings.accepted).open)
   return kinds
     .map(({ kind, title }) => ({
       kind,
       title,
-      rows: layout.parts.filter((part) => part.kind === kind).map((part) => rowOf(part, worst, writer)),
+      rows: layout.parts
+        .filter((part) => part.kind === kind)
+        .map((part) => rowOf(part, worst, bay.water, writer)),
     }))
     .filter(({ rows }) => rows.length > 0)
 }
