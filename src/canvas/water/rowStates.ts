@@ -6,6 +6,7 @@ import type { Evaluation } from '../../evaluate/evaluation'
 import { between, distance, type Point } from '../../geometry/point'
 import { stateWords } from '../../model/finding'
 import type { PartId } from '../../model/ids'
+import type { RackFacts } from '../../model/rackFacts'
 import type { FlowState } from '../../model/water'
 import { nameOf } from '../../store/partNames'
 import type { Writer } from '../../units/writer'
@@ -47,28 +48,37 @@ interface TurnedSlip {
 
 const widthPx = ({ words }: RowState): number => textWidth(words, LETTER_PX) + 2 * PAD_PX + SHAPE_PX
 
-/** Where a slip stands: its words over the row's name, which they begin with, or its shape alone at the row's start. */
-const placedSlip = (
-  start: Point,
-  end: Point,
-  row: RowState,
-): Pick<TurnedSlip, 'at' | 'lengthPx' | 'row'>[] => {
-  const runPx = distance(start, end)
-  const lengthPx = widthPx(row)
-  if (runPx > lengthPx) return [{ at: between(start, end, 0.5), lengthPx, row }]
-  // The legend has the word of each shape, for rows that are too short on the screen to bear words.
-  const at = between(start, end, SLIP_PX / 2 / runPx)
-  return runPx > 2 * SLIP_PX ? [{ at, lengthPx: SLIP_PX, row: { ...row, words: '' } }] : []
+/** A row on the canvas, px: its ends along the middle, and what lies from there to its leaves. */
+interface Run {
+  readonly start: Point
+  readonly end: Point
+  readonly halfPx: number
+  readonly isUpright: boolean
 }
 
-const slipsOf = ({ bay }: Evaluation, part: PartId, row: RowState, lens: Lens): TurnedSlip[] => {
-  const rack = bay.builtOf.get(part)?.rack
-  if (!rack) return []
-  const { leftFace: left, rightFace: right } = rack
+const runOf = ({ leftFace: left, rightFace: right }: RackFacts, lens: Lens): Run => {
   const start = pxOf(lens, between(left.from, right.from, 0.5))
   const end = pxOf(lens, between(left.to, right.to, 0.5))
   const isUpright = Math.abs(end.y - start.y) > Math.abs(end.x - start.x)
-  return placedSlip(start, end, row).map((slip) => ({ ...slip, turn: isUpright ? -Math.PI / 2 : 0 }))
+  return { start, end, halfPx: (distance(left.from, right.from) / 2) * lens.view.pxPerMm, isUpright }
+}
+
+/** In the aisle beside the row where that is wide enough for the words, so that they lie on no tower; else on the row. */
+const besideRow = ({ start, end, halfPx, isUpright }: Run, aislePx: number): Point => {
+  const { x, y } = between(start, end, 0.5)
+  const off = aislePx >= SLIP_PX ? halfPx + SLIP_PX / 2 : 0
+  return isUpright ? { x: x - off, y } : { x, y: y - off }
+}
+
+/** Where a slip stands: its words along the row, or its shape alone at the row's start. */
+const placedSlip = (run: Run, aislePx: number, row: RowState): TurnedSlip[] => {
+  const runPx = distance(run.start, run.end)
+  const lengthPx = widthPx(row)
+  const turn = run.isUpright ? -Math.PI / 2 : 0
+  if (runPx > lengthPx) return [{ at: besideRow(run, aislePx), turn, lengthPx, row }]
+  // The legend has the word of each shape, for rows that are too short on the screen to bear words.
+  const at = between(run.start, run.end, SLIP_PX / 2 / runPx)
+  return runPx > 2 * SLIP_PX ? [{ at, turn, lengthPx: SLIP_PX, row: { ...row, words: '' } }] : []
 }
 
 /** The slips of these rows, in px of canvas. */
@@ -79,7 +89,9 @@ export const rowSlips = (
 ): readonly TurnedSlip[] =>
   parts.flatMap((part) => {
     const row = rowStateOf(evaluation, part, lens.writer)
-    return row ? slipsOf(evaluation, part, row, lens) : []
+    const rack = evaluation.bay.builtOf.get(part)?.rack
+    const aislePx = evaluation.bay.settings.workAisleMm * lens.view.pxPerMm
+    return row && rack ? placedSlip(runOf(rack, lens), aislePx, row) : []
   })
 
 /** What a slip covers on the canvas, px. */
