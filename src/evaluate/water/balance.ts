@@ -42,6 +42,7 @@ const cardOf = (bench: Bench, set: Tried, factor: number): ValveCard => {
     factor,
     setFactor: set.factor,
     verdict: verdictOf(factor),
+    leftMm: Math.max(0, toMm(set.leftM)),
     zones: bench.zones.flatMap((_, i) => settingOf(bench, set, i, least) ?? []),
   }
 }

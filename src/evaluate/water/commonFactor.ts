@@ -3,9 +3,11 @@ import { type Bench, type Heads, headsAt, neediest, surplusM } from './zoneNeeds
 /** Towers get between these shares of what is wanted, or the pump is of another world. */
 const LEAST_FACTOR = 0.02
 const MOST_FACTOR = 16
-/** From one trial to the next while the answer is not yet between two. */
-const STRIDE = 1.5
-const CLOSE_M = 1e-6
+/** From one trial to the next while the answer is not yet between two: near at first, then in longer strides. */
+const FIRST_STRIDE = 1.08
+const LONGEST_STRIDE = 2
+/** A hundredth of a millimetre left over is nothing. */
+const CLOSE_M = 1e-5
 const MOST_ROUNDS = 40
 
 export interface Tried {
@@ -25,11 +27,13 @@ export const tried = (bench: Bench, factor: number): Tried | undefined => {
 const stride = (bench: Bench, from: Tried): readonly [Tried, Tried] => {
   const isUp = from.leftM > 0
   let [before, now] = [from, from]
+  let step = FIRST_STRIDE
   while (isUp === now.leftM > 0 && now.factor > LEAST_FACTOR && now.factor < MOST_FACTOR) {
-    const next = tried(bench, isUp ? now.factor * STRIDE : now.factor / STRIDE)
+    const next = tried(bench, isUp ? now.factor * step : now.factor / step)
     if (!next) break
     before = now
     now = next
+    step = Math.min(step * step, LONGEST_STRIDE)
   }
   return isUp ? [before, now] : [now, before]
 }

@@ -24,6 +24,8 @@ export interface PlacedPump {
   readonly part: PartId
   readonly facts: PumpFacts
   readonly boreM: number
+  /** Its waters, as `FedRow.group`. */
+  readonly group: PartId | undefined
   /** Index of the open level that it draws from. */
   readonly level: number
   /** First of its `PUMP_JOINTS` joints and of its `PUMP_VALVES` valves. */
@@ -65,6 +67,8 @@ export interface PlacedRow extends FedRow {
   readonly mouth: number
   /** Undefined for a row without valves. */
   readonly valve: number | undefined
+  /** The valve that its water comes through, its own or another row's. */
+  readonly zoneValve: number | undefined
 }
 
 /** The bay's network before numbers are put in: what stands where. Joints are numbered without the levels before them. */

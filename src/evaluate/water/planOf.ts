@@ -15,20 +15,32 @@ import {
   PUMP_VALVES,
   type WaterInputs,
 } from './plan'
-import { type Reach, reachOf } from './reach'
+import { type FedRow, type Reach, reachOf } from './reach'
 import { rowPieceOf } from './rowPiece'
 
 /** The pits and head boxes that feed something, each once. */
 const supplyParts = ({ supplies }: Reach): readonly PartId[] => [...new Set(supplies.map(({ from }) => from))]
 
-const placePumps = (parts: readonly PartId[], builtOf: WaterInputs['builtOf']): readonly PlacedPump[] => {
+const placePumps = (
+  parts: readonly PartId[],
+  builtOf: WaterInputs['builtOf'],
+  groupOf: Reach['groupOf'],
+): readonly PlacedPump[] => {
   const placed: PlacedPump[] = []
   parts.forEach((part, level) => {
     const facts = builtOf.get(part)?.pump
     const before = placed.length
     const boreM = facts ? toM(polyOf(facts.stock).idMm) : 0
     if (facts)
-      placed.push({ part, facts, boreM, level, joint: before * PUMP_JOINTS, valve: before * PUMP_VALVES })
+      placed.push({
+        part,
+        facts,
+        boreM,
+        group: groupOf.get(part),
+        level,
+        joint: before * PUMP_JOINTS,
+        valve: before * PUMP_VALVES,
+      })
   })
   return placed
 }
@@ -39,33 +51,58 @@ const placeBoxes = (parts: readonly PartId[], builtOf: WaterInputs['builtOf']): 
     return built?.headBox && !built.pump ? [{ part, facts: built.headBox, level }] : []
   })
 
-interface Counts {
-  joint: number
-  pipe: number
-  valve: number
-  mouth: number
+/** Numbers of the valves, by the row that has them. */
+const numberValves = (rows: readonly FedRow[], first: number): ReadonlyMap<PartId, number> => {
+  const valved = rows.filter(({ feed }) => feed.valves !== undefined)
+  return new Map(valved.map(({ built }, i) => [built.part, first + i]))
 }
 
-const placeRows = (reach: Reach, { levels, settings }: WaterInputs, count: Counts): readonly PlacedRow[] => {
+const placeRows = (
+  reach: Reach,
+  { levels, settings }: WaterInputs,
+  valves: ReadonlyMap<PartId, number>,
+  firstJoint: number,
+): readonly PlacedRow[] => {
   const boreOf = boresOf(settings.bucket)
-  return reach.rows.map((row) => {
-    const piece = rowPieceOf(row.feed, { boreOf, grade: levels.grades.get(row.built.part) })
+  let [joint, pipe, mouth] = [firstJoint, 0, 0]
+  return reach.rows.map((row): PlacedRow => {
+    const { built, feed, join, zone, group } = row
+    const { part } = built
+    const piece = rowPieceOf(feed, { boreOf, grade: levels.grades.get(part) })
+    const datumM = built.zFrom === 'benchmark' ? 0 : toM(levels.datums.get(part) ?? 0)
+    const own = { valve: valves.get(part), zoneValve: valves.get(zone) }
+    const place = (at: Place) => sitePlace(levels, built, at)
     const placed = {
-      ...row,
+      built,
+      feed,
+      join,
+      zone,
+      group,
       piece,
-      datumM: toM(row.built.zFrom === 'benchmark' ? 0 : (levels.datums.get(row.built.part) ?? 0)),
-      sitePlace: (at: Place) => sitePlace(levels, row.built, at),
-      joint: count.joint,
-      pipe: count.pipe,
-      mouth: count.mouth,
-      valve: row.feed.valves ? count.valve : undefined,
+      datumM,
+      sitePlace: place,
+      joint,
+      pipe,
+      mouth,
+      ...own,
     }
-    count.joint += piece.joints
-    count.pipe += piece.pipes.from.length
-    count.mouth += piece.mouths.from.length
-    if (row.feed.valves) count.valve += 1
+    joint += piece.joints
+    pipe += piece.pipes.from.length
+    mouth += piece.mouths.from.length
     return placed
   })
+}
+
+/** How many joints, pipes and tubes there are with the last row's. */
+const countsOf = (rows: readonly PlacedRow[], firstJoint: number) => {
+  const last = rows.at(-1)
+  if (!last) return { joint: firstJoint, pipe: 0, mouth: 0 }
+  const { piece, joint, pipe, mouth } = last
+  return {
+    joint: joint + piece.joints,
+    pipe: pipe + piece.pipes.from.length,
+    mouth: mouth + piece.mouths.from.length,
+  }
 }
 
 const byPart = <T extends { readonly part: PartId }>(placed: readonly T[]): ReadonlyMap<PartId, T> =>
@@ -75,17 +112,14 @@ const byPart = <T extends { readonly part: PartId }>(placed: readonly T[]): Read
 export const planOf = (inputs: WaterInputs): Plan => {
   const reach = reachOf(inputs)
   const parts = supplyParts(reach)
-  const pumps = placePumps(parts, inputs.builtOf)
+  const pumps = placePumps(parts, inputs.builtOf, reach.groupOf)
   const boxes = placeBoxes(parts, inputs.builtOf)
   const mains = placeMains(reach, pumps.length * PUMP_JOINTS)
   const lastMain = mains.at(-1)
-  const count: Counts = {
-    joint: lastMain ? lastMain.joint + lastMain.stops.length : pumps.length * PUMP_JOINTS,
-    pipe: 0,
-    valve: pumps.length * PUMP_VALVES,
-    mouth: 0,
-  }
-  const rows = placeRows(reach, inputs, count)
+  const firstJoint = lastMain ? lastMain.joint + lastMain.stops.length : pumps.length * PUMP_JOINTS
+  const valves = numberValves(reach.rows, pumps.length * PUMP_VALVES)
+  const rows = placeRows(reach, inputs, valves, firstJoint)
+  const count = countsOf(rows, firstJoint)
   const links = linksOf(reach, {
     levels: parts.length,
     mains: byPart(mains),
@@ -98,7 +132,7 @@ export const planOf = (inputs: WaterInputs): Plan => {
     levels: parts.length,
     joints: count.joint,
     pipes: links.length + count.pipe,
-    valves: count.valve,
+    valves: pumps.length * PUMP_VALVES + valves.size,
     mouths: count.mouth,
     links,
     pumps,

@@ -21,6 +21,8 @@ export interface FedRow {
   readonly join: Met
   /** The row whose valves it is behind; itself where it joins a main. */
   readonly zone: PartId
+  /** Its waters: rows and supplies of one group are in one network. */
+  readonly group: PartId
 }
 
 /** What water from a pump or a head box can come to, each in the order of the bay's parts. */
@@ -31,6 +33,8 @@ export interface Reach {
   readonly mainJoins: readonly Met[]
   readonly rows: readonly FedRow[]
   readonly dry: ReadonlyMap<PartId, DryReason>
+  /** The group of each main and of each supply. */
+  readonly groupOf: ReadonlyMap<PartId, PartId>
 }
 
 const metBy = (joins: readonly Join[], kinds: readonly Join['kind'][]): readonly Met[] =>
@@ -38,18 +42,19 @@ const metBy = (joins: readonly Join[], kinds: readonly Join['kind'][]): readonly
     kinds.includes(join.kind) && join.to !== undefined ? [{ ...join, to: join.to }] : [],
   )
 
-/** Mains that a supply's water runs into, directly or through other mains. */
-const suppliedMains = (supplies: readonly Met[], mainJoins: readonly Met[]): ReadonlySet<PartId> => {
-  const supplied = new Set(supplies.map(({ to }) => to))
-  let before = -1
-  while (before !== supplied.size) {
-    before = supplied.size
-    for (const { from, to } of mainJoins) {
-      if (supplied.has(from)) supplied.add(to)
-      if (supplied.has(to)) supplied.add(from)
-    }
+/** The mains that each main's water can run to, itself and those beyond included. */
+const groupsOf = (joins: readonly Met[]): ReadonlyMap<PartId, PartId> => {
+  const above = new Map<PartId, PartId>()
+  const top = (main: PartId): PartId => {
+    let at = main
+    for (let next = above.get(at); next !== undefined; next = above.get(at)) at = next
+    return at
   }
-  return supplied
+  for (const { from, to } of joins) {
+    const [a, b] = [top(from), top(to)]
+    if (a !== b) above.set(a, b)
+  }
+  return new Map(joins.flatMap(({ from, to }) => [from, to]).map((main) => [main, top(main)]))
 }
 
 /** The join by which a row's water comes off a main: its own, or that of the row it is behind. */
@@ -70,7 +75,8 @@ export const reachOf = ({ built, builtOf, joins }: WaterWays): Reach => {
     return giver?.pump !== undefined || giver?.headBox !== undefined
   })
   const allMainJoins = metBy(joins, ['main-to-main'])
-  const supplied = suppliedMains(supplies, allMainJoins)
+  const groupOf = groupsOf([...allMainJoins, ...supplies])
+  const supplied = new Set(supplies.map(({ from }) => groupOf.get(from)))
   const joinOf = new Map(metBy(joins, ['zone-to-main', 'zone-to-zone']).map((join) => [join.from, join]))
   const rows: FedRow[] = []
   const dry = new Map<PartId, DryReason>()
@@ -78,15 +84,17 @@ export const reachOf = ({ built, builtOf, joins }: WaterWays): Reach => {
     if (!each.feed) continue
     const join = joinOf.get(each.part)
     const atMain = offMain(each.part, joinOf)
+    const group = atMain && groupOf.get(atMain.to)
     if (!join || !atMain) dry.set(each.part, 'no-main')
-    else if (!supplied.has(atMain.to)) dry.set(each.part, 'no-supply')
-    else rows.push({ built: each, feed: each.feed, join, zone: atMain.from })
+    else if (group === undefined || !supplied.has(group)) dry.set(each.part, 'no-supply')
+    else rows.push({ built: each, feed: each.feed, join, zone: atMain.from, group })
   }
   return {
     supplies,
-    mains: built.filter(({ part }) => supplied.has(part)),
-    mainJoins: allMainJoins.filter(({ from }) => supplied.has(from)),
+    mains: built.filter(({ part }) => groupOf.has(part) && supplied.has(groupOf.get(part))),
+    mainJoins: allMainJoins.filter(({ from }) => supplied.has(groupOf.get(from))),
     rows,
     dry,
+    groupOf,
   }
 }

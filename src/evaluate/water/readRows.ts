@@ -1,4 +1,3 @@
-import type { PartId } from '../../model/ids'
 import type { FlowFigures, RowWater, ZoneWater } from '../../model/water'
 import { reynoldsNumber, velocityMS } from '../../solvers/water/friction'
 import { waterAt } from '../../solvers/water/properties'
@@ -18,10 +17,6 @@ const sumOf = (values: Float64Array): number => {
   for (const value of values) sum += value
   return sum
 }
-
-/** The valve that a row's water comes through; undefined where there is none. */
-const valveOf = ({ plan }: Solved, zone: PartId): number | undefined =>
-  plan.rows.find(({ built }) => built.part === zone)?.valve
 
 /** Greatest velocity in a row's pipes, m/s. */
 const fastest = ({ network, plan, solution }: Solved, row: PlacedRow): number => {
@@ -53,13 +48,15 @@ const entryHeadM = ({ plan, solution }: Solved, { feed, joint }: PlacedRow): num
   return count > 0 ? sum / count : (solution.headM[plan.levels + joint] ?? 0)
 }
 
-/** Mean site level of the open ends as the network has them, m. */
-export const meanOutletM = ({ network }: Solved, rows: readonly PlacedRow[]): number => {
+/** Mean site level of the open ends of the rows that are asked for, m; 0 of none. */
+export const meanOutletM = ({ plan, outletM }: Solved, isAsked: (row: PlacedRow) => boolean): number => {
   let [sum, count] = [0, 0]
-  for (const { mouth, piece } of rows) {
-    for (let i = mouth; i < mouth + piece.mouths.from.length; i += 1) sum += network.mouths.levelM[i] ?? 0
-    count += piece.mouths.from.length
-  }
+  plan.rows.forEach((row, i) => {
+    if (!isAsked(row)) return
+    const tubes = row.feed.tubes.length
+    sum += tubes * (outletM[i] ?? 0)
+    count += tubes
+  })
   return count > 0 ? sum / count : 0
 }
 
@@ -73,14 +70,14 @@ const rowFigures = (row: PlacedRow, tubeLph: Float64Array, tubeScatter: number):
   )
 }
 
-/** What a row's towers and pipes do. */
-export const readRow = (solved: Solved, row: PlacedRow): RowWater => {
+/** What a row's towers and pipes do; `index` is its place among the plan's rows. */
+export const readRow = (solved: Solved, row: PlacedRow, index: number): RowWater => {
   const { plan, solution } = solved
   const { piece, feed } = row
   const { targetLph, tubeScatter } = plan.settings
   const tubeLph = scaled(solution.mouthM3S, row.mouth, feed.tubes.length, LPH_PER_M3S)
   const figures = rowFigures(row, tubeLph, tubeScatter)
-  const outletM = meanOutletM(solved, [row])
+  const outletM = solved.outletM[index] ?? 0
   const pipe = plan.links.length + row.pipe
   return {
     part: row.built.part,
@@ -99,10 +96,8 @@ export const readRow = (solved: Solved, row: PlacedRow): RowWater => {
 }
 
 /** Whether water can come to a row: the valve that it is behind stands open. */
-export const isReached = (solved: Solved, { zone }: PlacedRow): boolean => {
-  const valve = valveOf(solved, zone)
-  return valve === undefined || solved.network.valves.isOpen[valve] === 1
-}
+export const isReached = ({ network }: Solved, { zoneValve }: PlacedRow): boolean =>
+  zoneValve === undefined || network.valves.isOpen[zoneValve] === 1
 
 /** The heads before and behind a zone's valves, m. */
 const zoneHeads = ({ plan, solution }: Solved, { feed, joint }: PlacedRow): readonly [number, number] => {
@@ -112,8 +107,7 @@ const zoneHeads = ({ plan, solution }: Solved, { feed, joint }: PlacedRow): read
 
 /** A zone: the row with the valves, and all rows behind them. */
 export const readZone = (solved: Solved, row: PlacedRow, rows: readonly PlacedRow[]): ZoneWater => {
-  const { network } = solved
-  const isOpen = row.valve === undefined || network.valves.isOpen[row.valve] === 1
+  const isOpen = isReached(solved, row)
   const [before, behind] = zoneHeads(solved, row)
   const flowM3S = rows.reduce((sum, each) => sum + rowM3S(solved, each), 0)
   return {
@@ -123,7 +117,7 @@ export const readZone = (solved: Solved, row: PlacedRow, rows: readonly PlacedRo
     isOpen,
     valveLossMm: isOpen ? toMm(before - behind) : 0,
     inletHeadMm: toMm(before),
-    sightMm: isOpen ? toMm(behind - meanOutletM(solved, rows)) : 0,
+    sightMm: isOpen ? toMm(behind - meanOutletM(solved, ({ zone }) => zone === row.built.part)) : 0,
   }
 }
 

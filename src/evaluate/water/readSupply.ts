@@ -31,7 +31,7 @@ export const readMain = ({ plan, solution }: Solved, main: PlacedMain): MainWate
 const STILL_M3S = 1e-11
 
 export const readPump = (solved: Solved, pump: PlacedPump, index: number): PumpWater => {
-  const { plan, solution, waterC } = solved
+  const { solution, waterC } = solved
   const flowM3S = solution.pumpM3S[index] ?? 0
   const bypassM3S = solution.valveM3S[bypassValve(pump)] ?? 0
   const liftM = solution.pumpHeadM[index] ?? 0
@@ -39,7 +39,7 @@ export const readPump = (solved: Solved, pump: PlacedPump, index: number): PumpW
     part: pump.part,
     flowLph: flowM3S * LPH_PER_M3S,
     headMm: toMm(liftM),
-    staticMm: toMm(meanOutletM(solved, plan.rows)) - pump.facts.suctionMm,
+    staticMm: toMm(meanOutletM(solved, ({ group }) => group === pump.group)) - pump.facts.suctionMm,
     bypassLph: bypassM3S * LPH_PER_M3S,
     watts: hydraulicWatts(flowM3S, liftM, waterAt(waterC).densityKgM3),
     isLifting: flowM3S - bypassM3S > STILL_M3S,

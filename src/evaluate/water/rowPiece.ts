@@ -49,8 +49,11 @@ const mouthsOf = (tubes: readonly FeedTube[], { boreOf, grade }: PieceContext): 
 })
 
 /** Mean of some numbers; 0 of none. */
-export const meanOf = (values: Float64Array): number =>
-  values.length === 0 ? 0 : values.reduce((sum, value) => sum + value, 0) / values.length
+export const meanOf = (values: Float64Array): number => {
+  let sum = 0
+  for (const value of values) sum += value
+  return values.length === 0 ? 0 : sum / values.length
+}
 
 const isLateral = ({ role }: FeedPipe): number => (role === 'lateral' || role === 'sub-header' ? 1 : 0)
 

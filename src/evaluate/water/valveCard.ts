@@ -12,6 +12,11 @@ export interface ValveCard {
   /** The share that the settings below are for: `factor`, or 1 where valves hold a strong pump back. */
   readonly setFactor: number
   readonly verdict: PumpVerdict
+  /**
+   * Head that is left over at the neediest zone with its valve wide open, mm: what all valves burn alike where they hold
+   * a strong pump back. One valve behind the pump, or the bypass, can take it from all of them.
+   */
+  readonly leftMm: number
   /** In the order of the bay's parts; zones whose ball valve is shut are not on it. */
   readonly zones: readonly ZoneSetting[]
 }

@@ -54,8 +54,7 @@ const dryOf = ({ dry }: Plan, shut: readonly PlacedRow[]): ReadonlyMap<PartId, D
 
 const readWater = (solved: Solved): Water => {
   const { plan, solution } = solved
-  const open = plan.rows.filter((row) => isReached(solved, row))
-  const rows = open.map((row) => readRow(solved, row))
+  const rows = plan.rows.flatMap((row, i) => (isReached(solved, row) ? [readRow(solved, row, i)] : []))
   return {
     rows: byPart(rows),
     dry: dryOf(

@@ -31,11 +31,21 @@ export interface Bench {
   readonly targetM3S: number
   readonly waterC: number
   previous: Solution | undefined
+  /** The last head and flow of each zone, and how much head more flow takes there. */
+  readonly trial: Trial
+}
+
+interface Trial {
+  readonly headM: Float64Array
+  readonly flowM3S: Float64Array
+  readonly slope: Float64Array
 }
 
 /** The head that a zone is first tried at, over its open ends, m; and how near to its flow it must come, as a share. */
 const FIRST_HEAD_M = 0.25
-const CLOSE_SHARE = 1e-7
+const CLOSE_SHARE = 1e-6
+/** Two flows nearer to each other than this, as a share, tell no slope. */
+const SLOPE_SHARE = 1e-5
 const MOST_ROUNDS = 40
 
 const wanting = (zone: Valved, rows: readonly PlacedRow[]): Wanting => {
@@ -56,35 +66,33 @@ const solvedOn = (bench: Bench): Solution | Fault => {
   return solution
 }
 
-interface Before {
-  readonly headM: Float64Array
-  readonly flowM3S: Float64Array
-}
-
-/** The head to try next: along the secant through the last two, or in proportion from the first one; never near dry. */
+/**
+ * The head to try next behind a zone's valve: along the slope that the last two trials showed, which one target's trials
+ * leave to the next; in proportion while there is none. Never near to dry, where no slope tells anything.
+ */
 const nextHead = (
+  { trial }: Bench,
   zone: Wanting,
+  i: number,
   headM: number,
   flow: number,
   want: number,
-  before: Before,
-  i: number,
 ): number => {
+  const [headBefore, flowBefore] = [trial.headM[i] ?? 0, trial.flowM3S[i] ?? 0]
+  if (flowBefore > 0 && Math.abs(flow - flowBefore) > SLOPE_SHARE * want)
+    trial.slope[i] = (headM - headBefore) / (flow - flowBefore)
+  trial.headM[i] = headM
+  trial.flowM3S[i] = flow
+  const slope = trial.slope[i] ?? 0
   const over = headM - zone.outletM
-  const chord = (headM - (before.headM[i] ?? 0)) / (flow - (before.flowM3S[i] ?? 0))
-  const isUsable = (before.flowM3S[i] ?? 0) > 0 && Number.isFinite(chord) && chord > 0
-  const next = isUsable
-    ? headM + chord * (want - flow)
-    : zone.outletM + (over * want) / Math.max(flow, want / 4)
-  before.headM[i] = headM
-  before.flowM3S[i] = flow
+  const next =
+    slope > 0 ? headM + slope * (want - flow) : zone.outletM + (over * want) / Math.max(flow, want / 4)
   return Math.max(next, zone.outletM + over / 4)
 }
 
-/** Sets the head behind each valve so that its zone takes its flow: secants, all zones at once, since none feels another. */
+/** Sets the head behind each valve so that its zone takes its flow: all zones at once, since none feels another. */
 const findNeeds = (bench: Bench, flowM3S: Float64Array): Solution | Fault => {
   const { network, plan, zones } = bench
-  const before = { headM: new Float64Array(zones.length), flowM3S: new Float64Array(zones.length) }
   let solution = solvedOn(bench)
   for (let round = 0; solution.ok && round < MOST_ROUNDS; round += 1) {
     const flows = solution.valveM3S
@@ -94,7 +102,7 @@ const findNeeds = (bench: Bench, flowM3S: Float64Array): Solution | Fault => {
       if (Math.abs(flow - want) <= CLOSE_SHARE * want) return
       isClose = false
       const headM = network.levels[plan.levels + i] ?? 0
-      network.levels[plan.levels + i] = nextHead(zone, headM, flow, want, before, i)
+      network.levels[plan.levels + i] = nextHead(bench, zone, i, headM, flow, want)
     })
     if (isClose) return solution
     solution = solvedOn(bench)
@@ -149,6 +157,14 @@ export const benchOf = (plan: Plan, whatIf: WhatIf = AS_DRAWN): Bench | undefine
   zones.forEach(({ outletM }, i) => {
     network.levels[plan.levels + i] = outletM + FIRST_HEAD_M
   })
-  const waterC = whatIf.waterC ?? plan.settings.waterC
-  return { network, plan, zones, targetM3S: toM3PerS(plan.settings.targetLph), waterC, previous: undefined }
+  const none = () => new Float64Array(zones.length)
+  return {
+    network,
+    plan,
+    zones,
+    targetM3S: toM3PerS(plan.settings.targetLph),
+    waterC: whatIf.waterC ?? plan.settings.waterC,
+    previous: undefined,
+    trial: { headM: none(), flowM3S: none(), slope: none() },
+  }
 }
