@@ -1,8 +1,6 @@
-import type { CurvePoints, Fault, Network } from './network'
+import type { CurvePoints, Network } from './network'
 import { COLDEST_C, HOTTEST_C } from './properties'
 import { type PumpCurve, pumpCurveOf } from './pumpCurve'
-
-const fault = (sentence: string): Fault => ({ ok: false, sentence })
 
 type Column = readonly [name: string, values: ArrayLike<number>]
 
@@ -58,108 +56,105 @@ const inLinks = (
   outOfRange(sort, ['to', to], nodes, NODES) ??
   loop(sort, from, to)
 
-const inPipes = ({ pipes }: Network, nodes: number): string | undefined => {
-  const { from, to, lengthM, boreM, lossK } = pipes
+const pipesUneven = ({ from, to, lengthM, boreM, lossK }: Network['pipes']): string | undefined =>
+  unequal('pipe', [
+    ['from', from],
+    ['to', to],
+    ['lengths', lengthM],
+    ['bores', boreM],
+    ['losses', lossK],
+  ])
+
+const valvesUneven = (valves: Network['valves']): string | undefined =>
+  unequal('valve', [
+    ['from', valves.from],
+    ['to', valves.to],
+    ['bores', valves.boreM],
+    ['losses', valves.lossK],
+    ['marks of open', valves.isOpen],
+    ['marks of check', valves.isCheck],
+  ])
+
+const pumpsUneven = ({ from, to, curve, speed }: Network['pumps']): string | undefined =>
+  unequal('pump', [
+    ['from', from],
+    ['to', to],
+    ['curves', curve],
+    ['speeds', speed],
+  ])
+
+const mouthsUneven = ({ from, lengthM, boreM, lossK, levelM }: Network['mouths']): string | undefined =>
+  unequal('mouth', [
+    ['from', from],
+    ['lengths', lengthM],
+    ['bores', boreM],
+    ['losses', lossK],
+    ['levels', levelM],
+  ])
+
+/** What can be told without a look at each number. */
+export const faultInArrays = (network: Network, temperatureC: number): string | undefined => {
+  const { levels, joints, pipes, valves, pumps, mouths } = network
+  if (levels.length === 0)
+    return `There is no open level for ${joints.length} joints: no head is known to count from.`
+  if (!(temperatureC >= COLDEST_C && temperatureC <= HOTTEST_C))
+    return `The water is at ${temperatureC} °C; it must be from ${COLDEST_C} to ${HOTTEST_C}.`
   return (
-    unequal('pipe', [
-      ['from', from],
-      ['to', to],
-      ['lengths', lengthM],
-      ['bores', boreM],
-      ['losses', lossK],
-    ]) ??
+    pipesUneven(pipes) ??
+    valvesUneven(valves) ??
+    pumpsUneven(pumps) ??
+    mouthsUneven(mouths) ??
+    outOfRange('pump', ['curve', pumps.curve], pumps.curves.length, 'curves')
+  )
+}
+
+/** What is wrong with how a network of even arrays is joined up; joints that no level reaches are told later. */
+export const faultInJoins = ({
+  levels,
+  joints,
+  pipes,
+  valves,
+  pumps,
+  mouths,
+}: Network): string | undefined => {
+  const nodes = levels.length + joints.length
+  return (
     inLinks('pipe', pipes, nodes) ??
-    unsound('pipe', ['length in m', lengthM], 0) ??
-    unsound('pipe', ['bore in m', boreM], 0, true) ??
-    unsound('pipe', ['loss in velocity heads', lossK], 0)
-  )
-}
-
-const inValves = ({ valves }: Network, nodes: number): string | undefined => {
-  const { from, to, boreM, lossK, isOpen, isCheck } = valves
-  return (
-    unequal('valve', [
-      ['from', from],
-      ['to', to],
-      ['bores', boreM],
-      ['losses', lossK],
-      ['marks of open', isOpen],
-      ['marks of check', isCheck],
-    ]) ??
     inLinks('valve', valves, nodes) ??
-    unsound('valve', ['bore in m', boreM], 0, true) ??
-    unsound('valve', ['loss in velocity heads', lossK], 0)
-  )
-}
-
-const inPumps = ({ pumps }: Network, nodes: number): string | undefined => {
-  const { from, to, curve, speed, curves } = pumps
-  return (
-    unequal('pump', [
-      ['from', from],
-      ['to', to],
-      ['curves', curve],
-      ['speeds', speed],
-    ]) ??
     inLinks('pump', pumps, nodes) ??
-    outOfRange('pump', ['curve', curve], curves.length, 'curves') ??
-    unsound('pump', ['speed', speed], 0)
+    outOfRange('mouth', ['from', mouths.from], nodes, NODES)
   )
 }
 
-const inMouths = ({ mouths }: Network, nodes: number): string | undefined => {
-  const { from, lengthM, boreM, lossK, levelM } = mouths
+const inSizes = (
+  sort: string,
+  { lengthM, boreM, lossK }: Readonly<Record<'lengthM' | 'boreM' | 'lossK', Float64Array>>,
+): string | undefined =>
+  unsound(sort, ['length in m', lengthM], 0) ??
+  unsound(sort, ['bore in m', boreM], 0, true) ??
+  unsound(sort, ['loss in velocity heads', lossK], 0)
+
+/** The first number that is none that it may be. */
+export const faultInNumbers = (network: Network): string | undefined => {
+  const { levels, joints, pipes, valves, pumps, mouths } = network
   return (
-    unequal('mouth', [
-      ['from', from],
-      ['lengths', lengthM],
-      ['bores', boreM],
-      ['losses', lossK],
-      ['levels', levelM],
-    ]) ??
-    outOfRange('mouth', ['from', from], nodes, NODES) ??
-    unsound('mouth', ['length in m', lengthM], 0) ??
-    unsound('mouth', ['bore in m', boreM], 0, true) ??
-    unsound('mouth', ['loss in velocity heads', lossK], 0) ??
-    unsound('mouth', ['level in m', levelM], -Infinity, true)
+    unsound('level', ['head in m', levels], -Infinity, true) ??
+    unsound('joint', ['draw in m3/s', joints], -Infinity, true) ??
+    inSizes('pipe', pipes) ??
+    inSizes('valve', { ...valves, lengthM: new Float64Array(0) }) ??
+    unsound('pump', ['speed', pumps.speed], 0) ??
+    inSizes('mouth', mouths) ??
+    unsound('mouth', ['level in m', mouths.levelM], -Infinity, true)
   )
 }
 
-const inLevels = ({ levels, joints }: Network): string | undefined =>
-  levels.length === 0
-    ? `There is no open level for ${joints.length} joints: no head is known to count from.`
-    : (unsound('level', ['head in m', levels], -Infinity, true) ??
-      unsound('joint', ['draw in m3/s', joints], -Infinity, true))
-
-const inWater = (temperatureC: number): string | undefined =>
-  temperatureC >= COLDEST_C && temperatureC <= HOTTEST_C
-    ? undefined
-    : `The water is at ${temperatureC} °C; it must be from ${COLDEST_C} to ${HOTTEST_C}.`
-
-export interface Sound {
-  readonly ok: true
-  readonly curves: readonly PumpCurve[]
-}
-
-const curvesOf = (points: readonly CurvePoints[]): Sound | Fault => {
+/** The smooth pump curves, or what is wrong with one. */
+export const curvesThrough = (points: readonly CurvePoints[]): readonly PumpCurve[] | string => {
   const curves: PumpCurve[] = []
   for (const [i, each] of points.entries()) {
     const curve = pumpCurveOf(each)
-    if (!curve.ok) return fault(`Curve ${i}: ${curve.sentence}`)
+    if (!curve.ok) return `Curve ${i}: ${curve.sentence}`
     curves.push(curve)
   }
-  return { ok: true, curves }
-}
-
-/** The pump curves of a network that can be solved, or what is wrong with it; who hangs in the air is told later. */
-export const faultIn = (network: Network, temperatureC: number): Sound | Fault => {
-  const nodes = network.levels.length + network.joints.length
-  const sentence =
-    inLevels(network) ??
-    inPipes(network, nodes) ??
-    inValves(network, nodes) ??
-    inPumps(network, nodes) ??
-    inMouths(network, nodes) ??
-    inWater(temperatureC)
-  return sentence === undefined ? curvesOf(network.pumps.curves) : fault(sentence)
+  return curves
 }

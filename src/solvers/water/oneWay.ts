@@ -86,24 +86,32 @@ const openingFlow = (work: Work, slot: number): number => {
     : 0
 }
 
-/** Holds shut what would run backwards and opens what heads press open. Returns how many links changed. */
-export const turnOneWays = (work: Work): number => {
+/** Sweeps over a link that has turned must not pass it over. */
+const wake = ({ shape, isAwake }: Work, slot: number): void => {
+  const { start } = shape.blocks
+  if (slot >= shape.treeCount) return
+  isAwake[start.findLastIndex((first) => first <= slot)] = 1
+}
+
+/** Whether a link that is not held runs backwards, or one that is held is pressed open. */
+const mustTurn = (work: Work, slot: number): boolean => {
   const { shape, head, flow, isHeld, kind } = work
+  const way = wayOf(work, slot)
+  if (isHeld[slot] === 0) return way * (flow[slot] ?? 0) < 0
+  const drop = way * ((head[shape.upper[slot] ?? 0] ?? 0) - (head[shape.lower[slot] ?? 0] ?? 0))
+  const lift = kind[slot] === PUMP ? liftOf(work, slot, 0) : 0
+  return drop + lift > OPENS_AT_M && !isStanding(work, slot)
+}
+
+/** Holds shut what would run backwards and opens what heads press open. Returns how many links have turned. */
+export const turnOneWays = (work: Work): number => {
   let turned = 0
   for (const slot of work.oneWay) {
-    const way = wayOf(work, slot)
-    if (isHeld[slot] === 0) {
-      if (way * (flow[slot] ?? 0) >= 0) continue
-      isHeld[slot] = 1
-      flow[slot] = 0
-      turned += 1
-      continue
-    }
-    const drop = way * ((head[shape.upper[slot] ?? 0] ?? 0) - (head[shape.lower[slot] ?? 0] ?? 0))
-    const lift = kind[slot] === PUMP ? liftOf(work, slot, 0) : 0
-    if (drop + lift <= OPENS_AT_M || isStanding(work, slot)) continue
-    isHeld[slot] = 0
-    flow[slot] = way * openingFlow(work, slot)
+    if (!mustTurn(work, slot)) continue
+    const wasHeld = work.isHeld[slot] === 1
+    work.isHeld[slot] = wasHeld ? 0 : 1
+    work.flow[slot] = wasHeld ? wayOf(work, slot) * openingFlow(work, slot) : 0
+    wake(work, slot)
     turned += 1
   }
   return turned

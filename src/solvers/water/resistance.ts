@@ -13,6 +13,10 @@ export interface Resistances {
   readonly law: Int32Array
   readonly tables: LossTable[]
   readonly roughness: number[]
+  /** What each was worked out from, to tell what has changed. */
+  readonly lengthM: Float64Array
+  readonly boreM: Float64Array
+  readonly lossK: Float64Array
 }
 
 export const roomFor = (count: number): Resistances => ({
@@ -22,6 +26,9 @@ export const roomFor = (count: number): Resistances => ({
   law: new Int32Array(count),
   tables: [],
   roughness: [],
+  lengthM: new Float64Array(count),
+  boreM: new Float64Array(count).fill(NaN),
+  lossK: new Float64Array(count),
 })
 
 /** Fewer velocity heads are none: their square roots would be flows beyond all measure. */
@@ -42,40 +49,76 @@ export interface Filling {
   readonly kinematicM2S: number
   readonly known: Map<number, Bore>
   bore: Bore
+  /** False once something was no length, no bore or no loss. */
+  isSound: boolean
 }
 
 const NO_BORE: Bore = { boreM: NaN, smoothPerM: 0, squarePerK: 0, reynoldsPerFlow: 0, law: 0 }
 
-export const fillingOf = (into: Resistances, kinematicM2S: number): Filling => {
-  into.tables.length = 0
-  into.roughness.length = 0
-  return { into, kinematicM2S, known: new Map(), bore: NO_BORE }
-}
+export const fillingOf = (into: Resistances, kinematicM2S: number): Filling => ({
+  into,
+  kinematicM2S,
+  known: new Map(),
+  bore: NO_BORE,
+  isSound: true,
+})
 
 const boreOf = ({ into, known, kinematicM2S }: Filling, boreM: number): Bore => {
   const met = known.get(boreM)
   if (met !== undefined) return met
   const roughness = ROUGHNESS_M / boreM
-  into.roughness.push(roughness)
+  const law = into.roughness.indexOf(roughness)
+  if (law < 0) into.roughness.push(roughness)
   const bore: Bore = {
     boreM,
     smoothPerM: pipeLossSlope(0, { lengthM: 1, boreM, lossK: 0 }, kinematicM2S),
     squarePerK: fittingLoss(1, boreM, 1),
     reynoldsPerFlow: reynoldsNumber(1, boreM, kinematicM2S),
-    law: into.tables.push(lossTable(roughness)) - 1,
+    law: law < 0 ? into.tables.push(lossTable(roughness)) - 1 : law,
   }
   known.set(boreM, bore)
   return bore
 }
 
-/** Sets resistance `at` to that of a length of a bore with its fittings; SI. */
-export const fill = (filling: Filling, at: number, lengthM: number, boreM: number, lossK: number): void => {
+/** Not NaN either. */
+const isSize = (value: number): boolean => value >= 0 && value < Infinity
+
+/** Sets resistance `at` to that of a length of a bore with its fittings, SI. */
+const set = (filling: Filling, at: number, lengthM: number, boreM: number, lossK: number): void => {
+  if (!(isSize(lengthM) && isSize(boreM) && boreM > 0 && isSize(lossK))) {
+    filling.isSound = false
+    return
+  }
   if (filling.bore.boreM !== boreM) filling.bore = boreOf(filling, boreM)
   const { into, bore } = filling
   into.smooth[at] = lengthM * bore.smoothPerM
   into.square[at] = lossK > NO_LOSS ? lossK * bore.squarePerK : 0
   into.reynolds[at] = lengthM > 0 ? bore.reynoldsPerFlow : 0
   into.law[at] = bore.law
+}
+
+/** As `set`, where it is not so already; whether it was changed. */
+export const fill = (
+  filling: Filling,
+  at: number,
+  lengthM: number,
+  boreM: number,
+  lossK: number,
+): boolean => {
+  const { into } = filling
+  if (into.lengthM[at] === lengthM && into.boreM[at] === boreM && into.lossK[at] === lossK) return false
+  into.lengthM[at] = lengthM
+  into.boreM[at] = boreM
+  into.lossK[at] = lossK
+  set(filling, at, lengthM, boreM, lossK)
+  return true
+}
+
+/** Forgets all resistances, as where water has another temperature. */
+export const forget = ({ boreM, tables, roughness }: Resistances): void => {
+  boreM.fill(NaN)
+  tables.length = 0
+  roughness.length = 0
 }
 
 /** Where `lossOf` leaves what it found: a pair written over and over, so that a sweep allocates nothing. */

@@ -1,3 +1,4 @@
+import { type Blocks, blocksOf } from './blocks'
 import { type Core, coreOf } from './core'
 import type { Network } from './network'
 
@@ -8,7 +9,7 @@ import type { Network } from './network'
  *                                |        |                   response to the head above is two numbers, and the sweep
  *                                e        f                   needs no matrix. Whatever is left is rings: the core.
  *
- * A place is where a joint stands in that order: first the joints of the trees, leaves before what they hang from, then
+ * A place is where a joint stands in that order: first the joints of the trees, each just after all that hangs from it, then
  * those of the core, then the levels, which are never eliminated. A slot is where a link stands: slot `i` of the trees is
  * the link by which place `i` hangs; the links of the core follow. Links are numbered pipes, valves, pumps.
  */
@@ -25,9 +26,11 @@ export interface Shape {
   /** By slot: which link, and whether its own positive way is from lower to upper. */
   readonly linkAt: Int32Array
   readonly isTurned: Uint8Array
-  /** By mouth: its place. */
+  /** Mouths in the order of their places: which mouth, and its place. */
+  readonly mouthAt: Int32Array
   readonly mouthPlace: Int32Array
   readonly core: Core
+  readonly blocks: Blocks
   /** Kept to tell whether another network has the same shape. */
   readonly from: Int32Array
   readonly to: Int32Array
@@ -90,13 +93,67 @@ const pickLeaves = (levelCount: number, nodeCount: number, from: Int32Array, to:
   return { count, nodeAt, placeOf, linkAt }
 }
 
+/** By place of the trees: the place that it hangs from; -1 for a joint of the core or a level. */
+const parentsOf = (
+  { count, nodeAt, placeOf, linkAt }: Trees,
+  from: Int32Array,
+  to: Int32Array,
+): Int32Array => {
+  const parents = new Int32Array(count)
+  for (let place = 0; place < count; place += 1) {
+    const link = linkAt[place] ?? 0
+    parents[place] = placeOf[(from[link] ?? 0) ^ (to[link] ?? 0) ^ (nodeAt[place] ?? 0)] ?? -1
+  }
+  return parents
+}
+
+const sizesOf = (parents: Int32Array): Int32Array => {
+  const sizes = new Int32Array(parents.length).fill(1)
+  for (let place = 0; place < parents.length; place += 1) {
+    const parent = parents[place] ?? -1
+    if (parent >= 0) sizes[parent] = (sizes[parent] ?? 0) + (sizes[place] ?? 0)
+  }
+  return sizes
+}
+
+/**
+ * Moves the places of the trees, so that each joint comes just after all that hangs from it: what hangs from a joint is
+ * then one run of places. Returns how many places hang from each, itself counted.
+ */
+const gatherBranches = (trees: Trees, from: Int32Array, to: Int32Array): Int32Array => {
+  const { count, nodeAt, placeOf, linkAt } = trees
+  const parents = parentsOf(trees, from, to)
+  const sizes = sizesOf(parents)
+  const nextFree = new Int32Array(count)
+  const oldNodes = nodeAt.slice(0, count)
+  const oldLinks = linkAt.slice(0, count)
+  const sizeAt = new Int32Array(count)
+  let free = 0
+  for (let old = count - 1; old >= 0; old -= 1) {
+    const parent = parents[old] ?? -1
+    const size = sizes[old] ?? 0
+    const start = parent < 0 ? free : (nextFree[parent] ?? 0)
+    if (parent < 0) free += size
+    else nextFree[parent] = start + size
+    nextFree[old] = start
+    const place = start + size - 1
+    const node = oldNodes[old] ?? 0
+    nodeAt[place] = node
+    placeOf[node] = place
+    linkAt[place] = oldLinks[old] ?? 0
+    sizeAt[place] = size
+  }
+  return sizeAt
+}
+
 /** Completes places and slots with the core and the levels, in place. */
 const placeCore = (trees: Trees, core: Core, levelCount: number): void => {
   const { count, nodeAt, placeOf, linkAt } = trees
-  core.nodes.forEach((node, i) => {
+  for (let i = 0; i < core.nodes.length; i += 1) {
+    const node = core.nodes[i] ?? 0
     nodeAt[count + i] = node
     placeOf[node] = count + i
-  })
+  }
   const firstLevel = nodeAt.length - levelCount
   for (let level = 0; level < levelCount; level += 1) {
     nodeAt[firstLevel + level] = level
@@ -105,10 +162,30 @@ const placeCore = (trees: Trees, core: Core, levelCount: number): void => {
   linkAt.set(core.links, count)
 }
 
-const mouthPlaces = (mouthFrom: Int32Array, placeOf: Int32Array): Int32Array => {
-  const places = new Int32Array(mouthFrom.length)
-  for (let mouth = 0; mouth < places.length; mouth += 1) places[mouth] = placeOf[mouthFrom[mouth] ?? 0] ?? 0
-  return places
+interface SortedMouths {
+  readonly mouthAt: Int32Array
+  readonly mouthPlace: Int32Array
+}
+
+const sortMouths = (mouthFrom: Int32Array, placeOf: Int32Array): SortedMouths => {
+  const count = mouthFrom.length
+  const next = new Int32Array(placeOf.length + 1)
+  for (let mouth = 0; mouth < count; mouth += 1) {
+    const after = (placeOf[mouthFrom[mouth] ?? 0] ?? 0) + 1
+    next[after] = (next[after] ?? 0) + 1
+  }
+  for (let place = 1; place < next.length; place += 1)
+    next[place] = (next[place] ?? 0) + (next[place - 1] ?? 0)
+  const mouthAt = new Int32Array(count)
+  const mouthPlace = new Int32Array(count)
+  for (let mouth = 0; mouth < count; mouth += 1) {
+    const place = placeOf[mouthFrom[mouth] ?? 0] ?? 0
+    const at = next[place] ?? 0
+    next[place] = at + 1
+    mouthAt[at] = mouth
+    mouthPlace[at] = place
+  }
+  return { mouthAt, mouthPlace }
 }
 
 /** The order of elimination of a network whose indices are in range. */
@@ -118,6 +195,7 @@ export const shapeOf = (network: Network): Shape => {
   const [from, to] = [endsOf(network, 'from'), endsOf(network, 'to')]
   const trees = pickLeaves(levelCount, nodeCount, from, to)
   const core = coreOf(levelCount, from, to, trees)
+  const sizes = gatherBranches(trees, from, to)
   placeCore(trees, core, levelCount)
   const { count: treeCount, nodeAt, placeOf, linkAt } = trees
   const linkCount = from.length
@@ -134,6 +212,7 @@ export const shapeOf = (network: Network): Shape => {
     isTurned[slot] = turned ? 1 : 0
   }
   const mouthFrom = network.mouths.from.slice()
+  const { mouthAt, mouthPlace } = sortMouths(mouthFrom, placeOf)
   return {
     levelCount,
     treeCount,
@@ -143,8 +222,10 @@ export const shapeOf = (network: Network): Shape => {
     lower,
     linkAt,
     isTurned,
-    mouthPlace: mouthPlaces(mouthFrom, placeOf),
+    mouthAt,
+    mouthPlace,
     core,
+    blocks: blocksOf(sizes, mouthPlace),
     from,
     to,
     mouthFrom,

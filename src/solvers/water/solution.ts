@@ -1,18 +1,19 @@
 import type { Network, Solution } from './network'
 import { liftOf } from './oneWay'
-import { flowUnder, passed } from './resistance'
 import { PUMP, type Work } from './work'
 
 /** Less is no flow, m3/s: what rounding and the resistance of shut links leave, a thousandth of a drop a second. */
 const NO_FLOW = 1e-12
 
-const mouthFlows = ({ shape, mouths, mouthLevelM, head }: Work): Float64Array => {
-  const flows = new Float64Array(mouthLevelM.length)
-  for (let mouth = 0; mouth < flows.length; mouth += 1) {
-    const over = (head[shape.mouthPlace[mouth] ?? 0] ?? 0) - (mouthLevelM[mouth] ?? 0)
-    if (!(over > 0)) continue
-    flowUnder(mouths, mouth, over)
-    if (passed.flow > NO_FLOW) flows[mouth] = passed.flow
+/** On the straight lines of the last sweep, so that at each joint just as much leaves as comes. */
+const mouthFlows = ({ shape, mouthFlow, mouthPerHead, head, takenAt }: Work): Float64Array => {
+  const { mouthAt, mouthPlace } = shape
+  const flows = new Float64Array(mouthFlow.length)
+  for (let at = 0; at < flows.length; at += 1) {
+    const place = mouthPlace[at] ?? 0
+    const since = (head[place] ?? 0) - (takenAt[place] ?? 0)
+    const flow = (mouthFlow[at] ?? 0) + (mouthPerHead[at] ?? 0) * since
+    if (flow > NO_FLOW) flows[mouthAt[at] ?? 0] = flow
   }
   return flows
 }

@@ -1,4 +1,4 @@
-import { faultIn } from './faults'
+import { curvesThrough, faultInArrays, faultInJoins, faultInNumbers } from './faults'
 import { load } from './load'
 import type { Fault, Network, Solution, SolveOptions } from './network'
 import { turnOneWays } from './oneWay'
@@ -6,7 +6,7 @@ import { waterAt } from './properties'
 import { hasShape, shapeOf } from './shape'
 import { solutionOf } from './solution'
 import { startCold, startWarm } from './start'
-import { finish, sweep } from './sweep'
+import { follow, sweep, wakeAll } from './sweep'
 import { type Work, workOn } from './work'
 
 const USUAL_C = 20
@@ -19,12 +19,20 @@ const USUAL_SWEEPS = 100
  */
 const FIRST_HALVED = 20
 
-/** The arrays that each solution was found in. Its shape is used again by the next network that has it. */
+const fault = (sentence: string): Fault => ({ ok: false, sentence })
+
+/** The arrays that each solution was found in, whose shape the next network may have as well. */
 const workOf = new WeakMap<Solution, Work>()
 
-const roomFor = (network: Network, previous: Solution | undefined): Work => {
-  const before = previous === undefined ? undefined : workOf.get(previous)
-  return before !== undefined && hasShape(before.shape, network) ? before : workOn(shapeOf(network))
+/** Room for a network, its joins checked: that of the previous one where it has the same shape. */
+const roomFor = (network: Network, before: Work | undefined): Work | Fault => {
+  if (before !== undefined && hasShape(before.shape, network)) return before
+  const wrong = faultInJoins(network)
+  if (wrong !== undefined) return fault(wrong)
+  const shape = shapeOf(network)
+  return shape.strandedJoint < 0
+    ? workOn(shape)
+    : fault(`Joint ${shape.strandedJoint} is tied to no open level, whatever valve is open.`)
 }
 
 const halve = (now: Float64Array, before: Float64Array): void => {
@@ -32,8 +40,10 @@ const halve = (now: Float64Array, before: Float64Array): void => {
 }
 
 const sweepHalf = (work: Work): void => {
-  const [head, flow] = [work.head.slice(), work.flow.slice()]
-  sweep(work, false)
+  const head = work.head.slice()
+  const flow = work.flow.slice()
+  wakeAll(work)
+  sweep(work, 0)
   halve(work.head, head)
   halve(work.flow, flow)
 }
@@ -43,16 +53,21 @@ interface Settling {
   readonly isSettled: boolean
 }
 
+/** Branches whose head above has moved by a smaller share of the tolerance are left as they are at the end. */
+const STILL_SHARE = 1e-4
+
+/** Sweeps until nothing moves and nothing is missed any more; `isCold` where mouths alone have been taken so far. */
 const settle = (work: Work, isCold: boolean, toleranceM: number, mostSweeps: number): Settling => {
   for (let sweeps = 1; sweeps <= mostSweeps; sweeps += 1) {
     const isGuess = isCold && sweeps === 1
     const isHalf = sweeps >= FIRST_HALVED && sweeps % 2 === 0
-    if (isGuess) finish(work, true)
-    else if (isHalf) sweepHalf(work)
-    else sweep(work, false)
+    if (isHalf) sweepHalf(work)
+    else sweep(work, isGuess ? 0 : toleranceM, isGuess)
     const turned = turnOneWays(work)
-    const isStill = turned === 0 && work.change < toleranceM && work.misfit < toleranceM
-    if (isStill && !isGuess && !isHalf) return { sweeps, isSettled: true }
+    if (isGuess || isHalf || turned > 0 || work.change >= toleranceM || work.misfit >= toleranceM) continue
+    if (follow(work, toleranceM, true) > 0) continue
+    follow(work, toleranceM * STILL_SHARE, false)
+    return { sweeps, isSettled: true }
   }
   return { sweeps: mostSweeps, isSettled: false }
 }
@@ -73,16 +88,21 @@ export const solve = (
   previous?: Solution,
 ): Solution | Fault => {
   const { temperatureC = USUAL_C, toleranceM = USUAL_TOLERANCE_M, mostSweeps = USUAL_SWEEPS } = options
-  const checked = faultIn(network, temperatureC)
-  if (!checked.ok) return checked
-  const work = roomFor(network, previous)
-  const { strandedJoint } = work.shape
-  if (strandedJoint >= 0)
-    return { ok: false, sentence: `Joint ${strandedJoint} is tied to no open level, whatever valve is open.` }
-  load(work, network, checked.curves, waterAt(temperatureC).kinematicM2S)
-  const isCold = previous === undefined || !workOf.has(previous) || !startWarm(work, network, previous)
-  if (isCold) startCold(work)
-  const solution = solutionOf(work, network, settle(work, isCold, toleranceM, mostSweeps))
+  const wrong = faultInArrays(network, temperatureC)
+  if (wrong !== undefined) return fault(wrong)
+  const curves = curvesThrough(network.pumps.curves)
+  if (typeof curves === 'string') return fault(curves)
+  const before = previous && workOf.get(previous)
+  const work = roomFor(network, before)
+  if ('ok' in work) return work
+  const isSound = load(work, network, curves, waterAt(temperatureC).kinematicM2S)
+  const isWarm = isSound && previous !== undefined && work === before && startWarm(work, network, previous)
+  work.last = undefined
+  if (!isSound) return fault(faultInNumbers(network) ?? 'Some number of the network is none.')
+  if (!isWarm) startCold(work)
+  const settling = settle(work, !isWarm, toleranceM, mostSweeps)
+  const solution = solutionOf(work, network, settling)
   workOf.set(solution, work)
+  if (settling.isSettled) work.last = solution
   return solution
 }

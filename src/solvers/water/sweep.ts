@@ -15,57 +15,77 @@ import { PLAIN, type Work } from './work'
  *          nothing special, and sums are of positive terms only, so that nothing cancels.
  *   core   what is left of joints in rings is solved by elimination.
  *   down   heads and flows from the levels to the leaves.
+ *
+ * A branch that is asleep keeps its straight line from the last sweep that it was in.
  */
 
 /** Each mouth takes what its head drives through it, nothing where that is under its level, and never gives any. */
-const takeMouths = ({ shape, mouths, mouthLevelM, head, conductance, supply }: Work): void => {
+const takeMouths = (work: Work, first: number, end: number): void => {
+  const { shape, mouths, mouthLevelM, mouthFlow, mouthPerHead, head, conductance, supply } = work
   const { mouthPlace } = shape
-  for (let mouth = 0; mouth < mouthPlace.length; mouth += 1) {
+  for (let mouth = first; mouth < end; mouth += 1) {
     const place = mouthPlace[mouth] ?? 0
     const at = head[place] ?? 0
     const over = at - (mouthLevelM[mouth] ?? 0)
-    if (!(over > 0)) continue
-    flowUnder(mouths, mouth, over)
-    conductance[place] = (conductance[place] ?? 0) + passed.perHead
-    supply[place] = (supply[place] ?? 0) + passed.perHead * at - passed.flow
+    if (over > 0) {
+      flowUnder(mouths, mouth, over)
+      const { flow, perHead } = passed
+      mouthFlow[mouth] = flow
+      mouthPerHead[mouth] = perHead
+      conductance[place] = (conductance[place] ?? 0) + perHead
+      supply[place] = (supply[place] ?? 0) + perHead * at - flow
+    } else {
+      mouthFlow[mouth] = 0
+      mouthPerHead[mouth] = 0
+    }
   }
 }
 
-const clearJoints = ({ conductance, supply, draw }: Work): void => {
-  conductance.fill(0)
-  for (let place = 0; place < draw.length; place += 1) supply[place] = -(draw[place] ?? 0)
+const clear = ({ head, takenAt, conductance, supply, draw }: Work, first: number, end: number): void => {
+  for (let place = first; place < end; place += 1) {
+    takenAt[place] = head[place] ?? 0
+    conductance[place] = 0
+    supply[place] = -(draw[place] ?? 0)
+  }
 }
 
-const up = (work: Work): void => {
-  const { shape, kind, head, conductance, supply, flow, offset, slope, share } = work
-  const { upper, treeCount } = shape
+/** Adds the straight line of a place to that of the place above it. */
+const hang = ({ shape, conductance, supply, offset, share }: Work, place: number): void => {
+  const above = shape.upper[place] ?? 0
+  const takes = conductance[place] ?? 0
+  const part = share[place] ?? 0
+  conductance[above] = (conductance[above] ?? 0) + part * takes
+  supply[above] = (supply[above] ?? 0) + part * ((supply[place] ?? 0) + takes * (offset[place] ?? 0))
+}
+
+/** Straightens the links of a run of places from the leaves on; the most that one misses, m. */
+const straighten = (work: Work, first: number, end: number): number => {
+  const { shape, kind, head, conductance, flow, offset, slope, share } = work
+  const { upper } = shape
   let misfit = 0
-  for (let place = 0; place < treeCount; place += 1) {
+  for (let place = first; place < end; place += 1) {
     if (kind[place] !== PLAIN && isBlocked(work, place)) {
       share[place] = 0
       continue
     }
     lossInSlot(work, place)
-    const above = upper[place] ?? 0
-    const missed = Math.abs((head[above] ?? 0) - (head[place] ?? 0) - found.loss)
+    const { loss, slope: grows } = found
+    const missed = Math.abs((head[upper[place] ?? 0] ?? 0) - (head[place] ?? 0) - loss)
     if (missed > misfit) misfit = missed
-    const lost = found.loss - found.slope * (flow[place] ?? 0)
-    const takes = conductance[place] ?? 0
-    const part = 1 / (1 + found.slope * takes)
-    offset[place] = lost
-    slope[place] = found.slope
-    share[place] = part
-    conductance[above] = (conductance[above] ?? 0) + part * takes
-    supply[above] = (supply[above] ?? 0) + part * ((supply[place] ?? 0) + takes * lost)
+    offset[place] = loss - grows * (flow[place] ?? 0)
+    slope[place] = grows
+    share[place] = 1 / (1 + grows * (conductance[place] ?? 0))
+    hang(work, place)
   }
-  work.misfit = misfit
+  return misfit
 }
 
-const down = (work: Work): void => {
+/** Heads and flows of a run of places from above; the most by which a head changes, m. */
+export const comeDown = (work: Work, first: number, end: number): number => {
   const { shape, head, conductance, supply, flow, offset, slope, share } = work
-  const { upper, treeCount } = shape
-  let change = work.change
-  for (let place = treeCount - 1; place >= 0; place -= 1) {
+  const { upper } = shape
+  let change = 0
+  for (let place = end - 1; place >= first; place -= 1) {
     const over = (head[upper[place] ?? 0] ?? 0) - (offset[place] ?? 0)
     const gives = supply[place] ?? 0
     const part = share[place] ?? 0
@@ -75,21 +95,83 @@ const down = (work: Work): void => {
     if (by > change) change = by
     head[place] = now
   }
-  work.change = change
+  return change
 }
 
-/** One sweep from the flows and heads at hand. */
-export const sweep = (work: Work, isFirst: boolean): void => {
-  work.change = 0
-  clearJoints(work)
-  takeMouths(work)
-  finish(work, isFirst)
+const up = (work: Work, areMouthsTaken: boolean): void => {
+  const { shape, isAwake, misfits } = work
+  const { start, mouth, isBranch } = shape.blocks
+  const blocks = isBranch.length
+  const end = shape.nodeAt.length
+  if (!areMouthsTaken) clear(work, shape.treeCount, end)
+  for (let block = 0; block < blocks; block += 1) {
+    const first = start[block] ?? 0
+    const next = start[block + 1] ?? 0
+    if (!areMouthsTaken && isAwake[block] === 1) clear(work, first, next)
+  }
+  for (let block = 0; block < blocks; block += 1) {
+    const first = start[block] ?? 0
+    const next = start[block + 1] ?? 0
+    if (isAwake[block] === 0) {
+      hang(work, next - 1)
+      continue
+    }
+    if (!areMouthsTaken) takeMouths(work, mouth[block] ?? 0, mouth[block + 1] ?? 0)
+    misfits[block] = straighten(work, first, next)
+  }
+  if (!areMouthsTaken) takeMouths(work, mouth[blocks] ?? 0, shape.mouthPlace.length)
 }
 
-/** The rest of a sweep, once the mouths have been taken. */
-export const finish = (work: Work, isFirst: boolean): void => {
+const down = (work: Work, toleranceM: number): void => {
+  const { shape, head, isAwake, misfits, solvedUnder } = work
+  const { start, isBranch } = shape.blocks
+  for (let block = isBranch.length - 1; block >= 0; block -= 1) {
+    if (isAwake[block] === 0) continue
+    const next = start[block + 1] ?? 0
+    const change = comeDown(work, start[block] ?? 0, next)
+    const misfit = misfits[block] ?? 0
+    if (change > work.change) work.change = change
+    if (misfit > work.misfit) work.misfit = misfit
+    if (isBranch[block] === 0 || change >= toleranceM || misfit >= toleranceM) continue
+    isAwake[block] = 0
+    solvedUnder[block] = head[shape.upper[next - 1] ?? 0] ?? 0
+  }
+}
+
+/**
+ * One sweep from the flows and heads at hand. Branches that come to rest within the tolerance fall asleep. At the start
+ * mouths may have been taken already, and the core's flows may be unknown.
+ */
+export const sweep = (work: Work, toleranceM: number, isFirst = false): void => {
   work.change = 0
-  up(work)
+  work.misfit = 0
+  up(work, isFirst)
   sweepCore(work, isFirst)
-  down(work)
+  down(work, toleranceM)
+}
+
+/** Wakes every branch. */
+export const wakeAll = ({ isAwake }: Work): void => {
+  isAwake.fill(1)
+}
+
+/**
+ * Solves each sleeping branch anew under the head above it where that has moved by more than `byM`, and wakes it if
+ * told to. Returns how many there were.
+ */
+export const follow = (work: Work, byM: number, isWaking: boolean): number => {
+  const { shape, head, isAwake, solvedUnder } = work
+  const { start, isBranch } = shape.blocks
+  let moved = 0
+  for (let block = isBranch.length - 1; block >= 0; block -= 1) {
+    if (isAwake[block] === 1) continue
+    const next = start[block + 1] ?? 0
+    const above = head[shape.upper[next - 1] ?? 0] ?? 0
+    if (Math.abs(above - (solvedUnder[block] ?? 0)) <= byM) continue
+    comeDown(work, start[block] ?? 0, next)
+    solvedUnder[block] = above
+    if (isWaking) isAwake[block] = 1
+    moved += 1
+  }
+  return moved
 }
