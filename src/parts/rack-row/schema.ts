@@ -1,9 +1,8 @@
 import * as z from 'zod/mini'
 import { polyOf } from '../../catalogue/pipe'
-import { choice, count, fall, heading, length, level, point, tickMm, toggle } from '../../model/fields'
+import { choice, count, fall, fields, heading, length, point, tickMm, toggle } from '../../model/fields'
 import { inches } from '../../units/length'
 import { inchesPerFoot } from '../../units/slope'
-
 import { baseFields } from '../base'
 
 const conduits = ['1/2', '3/4', '1', '1-1/4'] as const
@@ -28,6 +27,9 @@ const HEADERS = [
 /** What the catalogue calls each pipe. */
 const wordsOf = (pipes: readonly string[]): Readonly<Record<string, string>> =>
   Object.fromEntries(pipes.map((key) => [key, polyOf(key).title]))
+
+/** A lateral that is further out of level is laid anew, not reckoned with. */
+const MOST_RISE_MM = inches(24)
 
 /** No trim valve takes more turns from shut to open. */
 const MOST_TURNS = 20
@@ -232,9 +234,10 @@ export const rackRowSchema = z.object({
     0,
     inches(12),
   ),
-  lateralRiseMm: level(0, {
+  lateralRiseMm: z._default(tickMm(-MOST_RISE_MM, MOST_RISE_MM), 0).register(fields, {
     label: 'Far end of the laterals over their inlet',
     group: 'Feed',
+    unit: 'level',
     help: 'Measured; less than 0 where the far end lies lower. With water in at the middle: the end of the row over its start.',
   }),
   microtube: choice(['tube-1/8', 'tube-1/4'], 'tube-1/8', {
