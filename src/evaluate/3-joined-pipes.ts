@@ -4,6 +4,7 @@ import type { Built, Fitting, Tube } from '../model/built'
 import type { PartId } from '../model/ids'
 import type { Join } from '../model/levels'
 import { rememberEach } from '../model/remember'
+import { onPipe } from '../parts/onPipe'
 import { elbowsOf } from '../parts/points'
 import { inches } from '../units/length'
 import { isSameMeetings, mainEndFittings, type MainMeetings, meetingFittings } from './mainEnds'
@@ -35,16 +36,16 @@ const pipeOf = (run: SupplyRun, path: readonly Place[]): Tube[] => {
 }
 
 /** The row's own foot elbow takes a level pipe: one that comes from above or below needs another before it. */
-const rowFittings = ({ join, from, to }: SupplyRun, path: readonly Place[]): Fitting[] => [
+const rowFittings = ({ join, from, to, stock }: SupplyRun, path: readonly Place[]): Fitting[] => [
   // Behind another row's valve the tee stands at the head of that row's riser pipe; the tee on a main is the row's own.
-  ...(join.kind === 'zone-to-zone' ? [{ item: 'tee', at: from }] : []),
-  ...elbowsOf(path).map((at) => ({ item: 'elbow', at })),
-  ...(Math.abs(to.z - from.z) > BENDS_BY_MM ? [{ item: 'elbow', at: to }] : []),
+  ...(join.kind === 'zone-to-zone' ? onPipe('tee', stock, from) : []),
+  ...elbowsOf(path).flatMap((at) => onPipe('elbow', stock, at)),
+  ...(Math.abs(to.z - from.z) > BENDS_BY_MM ? onPipe('elbow', stock, to) : []),
 ]
 
 const supplyFittings = ({ from, to, on, stock, mainStock }: SupplyRun, path: readonly Place[]): Fitting[] => [
-  ...elbowsOf(path).map((at) => ({ item: 'elbow', at })),
-  ...meetingFittings(to, path.at(-2) ?? from, on, stock === mainStock),
+  ...elbowsOf(path).flatMap((at) => onPipe('elbow', stock, at)),
+  ...meetingFittings(to, path.at(-2) ?? from, on, stock, mainStock),
 ]
 
 const things = (part: PartId, tubes: readonly Tube[], fittings: readonly Fitting[]): Built => ({
@@ -66,7 +67,7 @@ const pipesOf = (part: PartId, runs: readonly SupplyRun[]): Built => {
     part,
     laid.flatMap(({ run, path }) => pipeOf(run, path)),
     [
-      ...given.slice(1).map(({ from }) => ({ item: 'tee', at: from })),
+      ...given.slice(1).flatMap(({ from, stock }) => onPipe('tee', stock, from)),
       ...laid.flatMap(({ run, path }) => (isSupply(run) ? supplyFittings : rowFittings)(run, path)),
     ],
   )

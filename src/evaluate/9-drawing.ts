@@ -15,7 +15,9 @@ const FITTING_RADIUS_MM = inches(1.25)
 /** What is drawn of the pipes between parts: the way of the water, and what stands at the ends of mains. */
 const joinedMarks = rememberEach<Built, null, readonly Mark[]>(({ tubes, fittings }) => [
   ...tubes.map(({ path }) => lineMark(path, 'water')),
-  ...fittings.map(({ at }) => discMark(at, FITTING_RADIUS_MM, 'water', 'paper')),
+  ...fittings
+    .filter(({ item }) => !item.startsWith('clamp-'))
+    .map(({ at }) => discMark(at, FITTING_RADIUS_MM, 'water', 'paper')),
 ])
 
 const withJoined = rememberEach<readonly Mark[], readonly (readonly Mark[])[], readonly Mark[]>(

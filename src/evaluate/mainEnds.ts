@@ -2,6 +2,7 @@ import { placeAlong, pathLength, turnAt } from '../geometry/path'
 import { length3, type Place } from '../geometry/point'
 import type { Built, Fitting, Tube } from '../model/built'
 import type { Join } from '../model/levels'
+import { capOn, onPipe, reducerOn } from '../parts/onPipe'
 import { TURN_RADIANS } from '../parts/points'
 import { isSameList } from '../model/remember'
 import { mainOf, nextFrom } from './supplyRuns'
@@ -22,23 +23,26 @@ export const isSameMeetings = (a: MainMeetings, b: MainMeetings): boolean =>
 const END_REACH_MM = 50
 
 /** Two pipes end to end: an elbow where the water turns, else a coupling, which brings two sizes together as well. */
-const endToEnd = (at: Place, before: Place, after: Place, isOneSize: boolean): Fitting[] => {
-  const reducer = { item: 'reducing-coupling', at }
-  if (turnAt(before, at, after) >= TURN_RADIANS)
-    return [{ item: 'elbow', at }, ...(isOneSize ? [] : [reducer])]
-  return [isOneSize ? { item: 'main-coupling', at } : reducer]
+const endToEnd = (at: Place, before: Place, after: Place, pipe: string, onto: string): Fitting[] => {
+  const reducer = reducerOn(pipe, onto, at)
+  if (turnAt(before, at, after) >= TURN_RADIANS) return [...onPipe('elbow', onto, at), ...reducer]
+  return reducer.length > 0 ? reducer : onPipe('coupling', onto, at)
 }
 
-/** Where water comes in along a main: a tee, and a reducer for another size; at its very end the two meet end to end. */
+/**
+ * Where pipe comes to a main: a tee, and a reducer for another size; at the main's very end, `after` being its next place,
+ * the two meet end to end. `before` is the place that the pipe comes from.
+ */
 export const meetingFittings = (
   at: Place,
   before: Place | undefined,
   after: Place | undefined,
-  isOneSize: boolean,
-): Fitting[] => {
-  if (before && after) return endToEnd(at, before, after, isOneSize)
-  return [{ item: 'main-tee', at }, ...(isOneSize ? [] : [{ item: 'reducing-coupling', at }])]
-}
+  pipe: string,
+  onto: string,
+): Fitting[] =>
+  before && after
+    ? endToEnd(at, before, after, pipe, onto)
+    : [...onPipe('tee', onto, at), ...reducerOn(pipe, onto, at)]
 
 /** An end of its own that meets another main. */
 const meetingOf = ({ at, alongMm }: Join, tube: Tube, onto: Tube): Fitting[] => {
@@ -49,7 +53,8 @@ const meetingOf = ({ at, alongMm }: Join, tube: Tube, onto: Tube): Fitting[] => 
     at,
     nextFrom(tube.path, at),
     end && nextFrom(onto.path, end),
-    tube.stock === onto.stock,
+    tube.stock,
+    onto.stock,
   )
 }
 
@@ -58,19 +63,19 @@ const isMet = (end: Place, alongMm: number, { own, others }: MainMeetings): bool
   others.some((other) => Math.abs(other.alongMm - alongMm) <= END_REACH_MM)
 
 /** A ring is closed by what joins it there, or by a coupling where it runs on straight. */
-const ringFittings = ({ path }: Tube, meetings: MainMeetings): Fitting[] => {
+const ringFittings = ({ path, stock }: Tube, meetings: MainMeetings): Fitting[] => {
   const [at, after] = path
   const before = path.at(-2)
   if (!at || !after || !before || isMet(at, 0, meetings)) return []
-  return turnAt(before, at, after) >= TURN_RADIANS ? [] : [{ item: 'main-coupling', at }]
+  return turnAt(before, at, after) >= TURN_RADIANS ? [] : onPipe('coupling', stock, at)
 }
 
 /** A cap at each end that nothing joins, so that the next zone can be added there. */
-const capFittings = ({ path }: Tube, meetings: MainMeetings): Fitting[] =>
+const capFittings = ({ path, stock }: Tube, meetings: MainMeetings): Fitting[] =>
   [
     { at: path[0], alongMm: 0 },
     { at: path.at(-1), alongMm: pathLength(path) },
-  ].flatMap(({ at, alongMm }) => (at && !isMet(at, alongMm, meetings) ? [{ item: 'main-cap', at }] : []))
+  ].flatMap(({ at, alongMm }) => (at && !isMet(at, alongMm, meetings) ? capOn(stock, at) : []))
 
 /** What stands at the ends of a main, by what is joined to it there. */
 export const mainEndFittings = (main: Built, meetings: MainMeetings): readonly Fitting[] => {

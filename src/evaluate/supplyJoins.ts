@@ -73,23 +73,31 @@ export const joinSharedZones = joiner(
   rowJoins('zone-to-zone', 'shared-inlet'),
 )
 
-/** A pump or box to each end of a main that is its own, or else to the nearest main in reach, wherever along it that is. */
+interface EndGap {
+  readonly end: MainEnd
+  readonly gapMm: number
+}
+
+/** The nearer end of a main; undefined of a main without any. */
+const nearerEnd = ({ ends }: MainReceiver, at: Place): EndGap | undefined =>
+  ends
+    .map((end) => ({ end, gapMm: distance(end.at, at) }))
+    .reduce<EndGap | undefined>((near, each) => (near && near.gapMm <= each.gapMm ? near : each), undefined)
+
+/** A pump or box to the nearer end of each main that is its own, or else to the nearest main in reach, wherever along it. */
 const supplyJoins =
   (kind: Join['kind'], role: Mouth['role']) =>
-  ({ mouths, part }: Built, receivers: Receivers<MainReceiver>): readonly Join[] =>
-    mouths
-      .filter((mouth) => mouth.role === role)
-      .flatMap((mouth) => {
+  (built: Built, receivers: Receivers<MainReceiver>): readonly Join[] =>
+    mouthsOf(built, role).flatMap((mouth) => {
+      const own = receivers.all.flatMap((main): Join[] => {
+        const near = nearerEnd(main, mouth.at)
+        if (!near || near.gapMm > OWN_MAIN_MM + CLOSE_MM) return []
+        const { end, gapMm } = near
         const { at, line } = mouth
-        const own = receivers.all.flatMap(({ part: to, ends }) =>
-          ends.flatMap((end): Join[] => {
-            const gapMm = distance(end.at, at)
-            const isOwn = gapMm <= OWN_MAIN_MM + CLOSE_MM
-            return isOwn ? [{ kind, from: part, to, at, alongMm: end.alongMm, gapMm, line }] : []
-          }),
-        )
-        return own.length > 0 ? own : [joinNearest(kind, part, mouth, receivers)]
+        return [{ kind, from: built.part, to: main.part, at, alongMm: end.alongMm, gapMm, line }]
       })
+      return own.length > 0 ? own : [joinNearest(kind, built.part, mouth, receivers)]
+    })
 
 export const joinPumps = joiner(mains, supplyJoins('pump-to-main', 'pump'))
 export const joinBoxes = joiner(mains, supplyJoins('box-to-main', 'head-box'))

@@ -43,6 +43,7 @@ const placeNotes: Readonly<Record<Standing['kind'], PlaceNote>> = {
   'rack-row': { place: 'Start of the row, on its centre line', heading: 'Runs' },
   trough: { place: 'High end of the trough', heading: 'Runs' },
   sump: { place: 'Middle of the pit', heading: 'Its length runs' },
+  'head-box': { place: 'Middle of the box', heading: 'Its length runs' },
   obstacle: { place: 'Middle of it', heading: 'Its front faces' },
   opening: { place: 'Middle of the threshold', heading: 'Into the house is' },
 }

@@ -150,7 +150,7 @@ describe('what is drawn is what is cut', () => {
   }
   const drawn = ({ bay }: Evaluation) =>
     sum(
-      bay.built.flatMap(({ sticks, tubes }) => [
+      [...bay.built, ...bay.joinedPipes].flatMap(({ sticks, tubes }) => [
         ...sticks.map(({ stock, from, to }) => [stock, length3(from, to)] as const),
         ...tubes.map(({ stock, lengthMm }) => [stock, lengthMm] as const),
       ]),
@@ -192,6 +192,7 @@ const told = ({ bay, cuts, counts, findings, marksOf, towers, sites }: Evaluatio
   sites,
   built: bay.built,
   joins: bay.joins,
+  joinedPipes: bay.joinedPipes,
   levels: bay.levels,
   aisles: bay.aisles,
   carts: bay.carts,

@@ -2,6 +2,7 @@ import { pathLength } from '../../geometry/path'
 import type { Place } from '../../geometry/point'
 import type { Built, Mouth } from '../../model/built'
 import type { Site } from '../../model/site'
+import { onPipe } from '../onPipe'
 import { elbowsOf } from '../points'
 import { mainBodies } from './bodies'
 import { isRing, pathOf } from './path'
@@ -13,6 +14,10 @@ const endAt = (at: Place): Mouth => ({ role: 'main-end', at, line: 0, station: 0
 const endsOf = (part: Main, path: readonly Place[]): Mouth[] =>
   [...path.slice(0, 1), ...(isRing(part) ? [] : path.slice(-1))].map(endAt)
 
+/** Where it turns; a ring may also turn where it closes. */
+const turnsOf = (part: Main, path: readonly Place[]): Place[] =>
+  elbowsOf(isRing(part) ? [...path, ...path.slice(1, 2)] : path)
+
 /** What stands at its ends and along it depends on what is joined there: that is found later. */
 export const deriveMain = (part: Main, site: Site): Built => {
   const path = pathOf(part, site)
@@ -21,10 +26,7 @@ export const deriveMain = (part: Main, site: Site): Built => {
     zFrom: 'benchmark',
     sticks: [],
     tubes: [{ role: 'main', stock: part.pipe, path, lengthMm: pathLength(path) }],
-    fittings: elbowsOf(isRing(part) ? [...path, ...path.slice(1, 2)] : path).map((at) => ({
-      item: 'elbow',
-      at,
-    })),
+    fittings: turnsOf(part, path).flatMap((at) => onPipe('elbow', part.pipe, at)),
     bodies: mainBodies(part),
     mouths: endsOf(part, path),
     supports: [],

@@ -15,7 +15,9 @@ export const drawMain = (part: Main, built: Built): readonly Mark[] => {
   const { at, upright } = labelPlace(part.points, LABEL_OFF_MM)
   return [
     ...built.tubes.map(({ path }) => lineMark(path, 'water', 'middle')),
-    ...built.fittings.map((fitting) => discMark(fitting.at, odMm / 2, 'water', 'paper')),
+    ...built.fittings
+      .filter(({ item }) => item.startsWith('elbow'))
+      .map(({ at: bend }) => discMark(bend, odMm / 2, 'water', 'paper')),
     ...nameMarks([part.name, title].filter(Boolean).join(', '), at, upright),
   ]
 }

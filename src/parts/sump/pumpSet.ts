@@ -3,6 +3,7 @@ import { offset } from '../../geometry/motion'
 import type { Place, Point } from '../../geometry/point'
 import type { Fitting, Tube } from '../../model/built'
 import { inches } from '../../units/length'
+import { onPipe, times } from '../onPipe'
 import type { Sump } from './schema'
 
 /** Middle to middle of two pumps side by side. Common practice, no source. */
@@ -25,28 +26,52 @@ export const pumpPlaces = (part: Sump): Place[] => {
   }))
 }
 
-const times = (count: number, item: string, at: Place): Fitting[] =>
-  Array.from({ length: count }, () => ({ item, at }))
+/** Between pump and filter two clamps hold each barb. */
+const inPit = (noun: string, part: Sump, at: Place): Fitting[] => onPipe(noun, part.discharge, at, true)
 
 /** Each pump with what it has of its own: a union on either side of its check valve, so that both come out. */
 const pumpFittings = (part: Sump, pump: Place): Fitting[] => [
   { item: 'pump', at: pump },
   ...times(part.strainer ? 1 : 0, 'foot-strainer', pump),
   ...times(part.checkValve ? 1 : 0, 'check-valve', pump),
-  ...times(part.checkValve ? 2 : 1, 'union', pump),
+  ...times(part.checkValve ? 2 : 1, `union-${part.discharge}`, pump),
+  ...inPit('adapter', part, pump),
 ]
 
-/** A union and a sight tube on either side of each filter; two have a tee at either end, and valves to clean one alone. */
-const filterFittings = ({ filter }: Sump, at: Place): Fitting[] => {
-  const filters = filter === 'none' ? 0 : filter === 'one' ? 1 : 2
+const FILTERS: Readonly<Record<Sump['filter'], number>> = { none: 0, one: 1, 'two-in-parallel': 2 }
+
+/** A filter between two unions, with a sight tube on either side that shows when it wants cleaning. */
+const filterFittings = (part: Sump, at: Place): Fitting[] => [
+  { item: 'filter', at },
+  ...times(2, `union-${part.discharge}`, at),
+  ...times(2, 'sight-tube', at),
+  ...['adapter', 'adapter', 'sight-tube-tee', 'sight-tube-tee'].flatMap((noun) => inPit(noun, part, at)),
+]
+
+/** Two filters have a tee at either end, and each two valves so that it can be cleaned alone. */
+const filtersFittings = (part: Sump, at: Place): Fitting[] => {
+  const filters = FILTERS[part.filter]
+  const isPair = filters === 2
   return [
-    ...times(filters, 'filter', at),
-    ...times(2 * filters, 'union', at),
-    ...times(2 * filters, 'sight-tube', at),
-    ...times(filters === 2 ? 2 : 0, 'tee', at),
-    ...times(filters === 2 ? 4 : 0, 'ball-valve', at),
+    ...Array.from({ length: filters }, () => filterFittings(part, at)).flat(),
+    ...times(isPair ? 4 : 0, `ball-valve-${part.discharge}`, at),
+    ...(isPair ? ['tee', 'tee'].flatMap((noun) => inPit(noun, part, at)) : []),
   ]
 }
+
+const bypassFittings = (part: Sump, at: Place): Fitting[] =>
+  part.bypassShare > 0
+    ? [...inPit('tee', part, at), ...inPit('adapter', part, at), { item: 'bypass-valve', at }]
+    : []
+
+/** Where several pumps come together: a tee for each but the last, which turns into the pipe. */
+const headerFittings = (part: Sump, at: Place): Fitting[] =>
+  part.pumps > 1
+    ? [
+        ...Array.from({ length: part.pumps - 1 }, () => inPit('tee', part, at)).flat(),
+        ...inPit('elbow', part, at),
+      ]
+    : []
 
 /** Strainer, pump, union, check valve, union, tee to the bypass, filter; from the pumps to where the discharge leaves the pit. */
 export const pumpSetFittings = (part: Sump, at: Place): Fitting[] => {
@@ -54,12 +79,9 @@ export const pumpSetFittings = (part: Sump, at: Place): Fitting[] => {
   if (pumps.length === 0) return []
   return [
     ...pumps.flatMap((pump) => pumpFittings(part, pump)),
-    // The last of several pumps turns into the pipe that the others have tees on.
-    ...times(pumps.length - 1, 'tee', at),
-    ...times(pumps.length > 1 ? 1 : 0, 'elbow', at),
-    ...times(part.bypassShare > 0 ? 1 : 0, 'tee', at),
-    ...times(part.bypassShare > 0 ? 1 : 0, 'bypass-valve', at),
-    ...filterFittings(part, at),
+    ...headerFittings(part, at),
+    ...bypassFittings(part, at),
+    ...filtersFittings(part, at),
   ]
 }
 

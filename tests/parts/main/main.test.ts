@@ -29,8 +29,10 @@ describe('a main', () => {
 
   test('turns in an elbow, and can be joined at both its ends', () => {
     const { fittings, mouths } = main.derive(line(), flatSite())
+    // Two clamps, screw heads opposite, on each of the two barbs of a 2 in elbow: trade notes, take-off rules.
     expect(fittings.map(({ item, at: place }) => [item, inchesOf(place.x), inchesOf(place.y)])).toEqual([
-      ['elbow', 100, 0],
+      ['elbow-pe-2', 100, 0],
+      ...Array.from({ length: 4 }, () => ['clamp-pe-2', 100, 0]),
     ])
     expect(mouths.map(({ role, at: place }) => [role, inchesOf(place.x), inchesOf(place.y)])).toEqual([
       ['main-end', 0, 0],

@@ -3,6 +3,9 @@ import { bay, type Sketch, type Spot } from '../bay'
 /** Row centrelines, in from the west wall: 30 in of floor, then canopies of 66 in with aisles of 36 in between. */
 const CENTRES = [63, 165, 267] as const
 
+/** The 2 in main feeds rows 2 and 3; row 1 has one of its own. */
+const mainOf = (row: number): string => (row === 0 ? 'main-2' : 'main-1')
+
 /** Gothic arch: headroom at distances in from either long wall. */
 const ARCH: readonly Spot[] = [
   [0, 66],
@@ -29,8 +32,13 @@ const withRows = (sketch: Sketch, northStart: number): Sketch =>
   CENTRES.reduce(
     (at, x, k) =>
       at
-        .row(`N${k + 1}`, [x, northStart], { racks: 3, fallsTo: 'start', inlet: 'start' })
-        .row(`S${k + 1}`, [x, 96], { racks: 2, fallsTo: 'end', inlet: 'end' }),
+        .row(`N${k + 1}`, [x, northStart], {
+          racks: 3,
+          fallsTo: 'start',
+          inlet: 'start',
+          waterFrom: mainOf(k),
+        })
+        .row(`S${k + 1}`, [x, 96], { racks: 2, fallsTo: 'end', inlet: 'end', waterFrom: mainOf(k) }),
     sketch,
   )
 
@@ -84,7 +92,7 @@ const withWater = (sketch: Sketch): Sketch =>
       [30, 321],
       [304, 321],
     ])
-    .pit('Pit', { x: [304, 340], y: [316, 430] })
+    .pit('Pit', { x: [304, 340], y: [316, 430] }, { pump: 'middle', bypassShare: 0.15 })
     .main(
       'Main to rows 3 and 2',
       [

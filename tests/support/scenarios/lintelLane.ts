@@ -1,3 +1,5 @@
+import { gpm } from '../../../src/units/flow'
+import { feet } from '../../../src/units/length'
 import { bay, type Sketch, type Spot } from '../bay'
 
 /** Roof of the lean-to: 72 in at either long wall, 96 in along the middle. */
@@ -5,6 +7,15 @@ const ROOF: readonly Spot[] = [
   [0, 72],
   [46, 96],
 ]
+
+/** A fountain pump, invented: gallons a minute and feet. */
+const FOUNTAIN_PUMP = [
+  [0, 6.4],
+  [1, 5.9],
+  [2, 5],
+  [3, 3.5],
+  [4, 1.5],
+].map(([flow = 0, head = 0]) => ({ flowLph: gpm(flow), headMm: feet(head) }))
 
 /** The tote stands on the slab: nothing is dug. All levels above the slab. */
 const TOTE = {
@@ -16,6 +27,10 @@ const TOTE = {
   lowAlarm: 5.5,
   pumpOff: 4.5,
   bottom: 0.5,
+  pump: 'own',
+  curve: FOUNTAIN_PUMP,
+  discharge: 'pe-1',
+  filter: 'none',
 } as const
 
 /** One rack, raised so that it drains into a tote on the slab: with 48 in towers it asks for more height than the eave gives. */

@@ -22,6 +22,9 @@ const PIT = {
   lowAlarm: -33,
   pumpOff: -35,
   bottom: -43,
+  // One alone keeps the towers wet while the other is out to be cleaned.
+  pumps: 2,
+  pump: 'small',
 } as const
 
 const house = (): Sketch =>

@@ -1,0 +1,26 @@
+import { clampsAnEnd, clampsOf, reducerKey } from '../catalogue/barbed'
+import type { Place } from '../geometry/point'
+import type { Fitting } from '../model/built'
+
+/** One thing, counted as often as it is there. */
+export const times = (count: number, item: string, at: Place): Fitting[] =>
+  Array.from({ length: count }, () => ({ item, at }))
+
+/** A fitting such as an `elbow` for pipe of a stock, with the clamps on its barbs. */
+export const onPipe = (noun: string, stock: string, at: Place, isDoubleClamped = false): Fitting[] => [
+  { item: `${noun}-${stock}`, at },
+  ...times(clampsOf(noun, stock, isDoubleClamped), `clamp-${stock}`, at),
+]
+
+/** What joins pipes of two stocks, with clamps on each; nothing where they are one. */
+export const reducerOn = (a: string, b: string, at: Place): Fitting[] => {
+  const item = reducerKey(a, b)
+  if (item === undefined) return []
+  return [{ item, at }, ...[a, b].flatMap((stock) => times(clampsAnEnd(stock), `clamp-${stock}`, at))]
+}
+
+/** A cap on the end of a main, clamped on. */
+export const capOn = (stock: string, at: Place): Fitting[] => [
+  { item: 'main-cap', at },
+  ...times(clampsAnEnd(stock), `clamp-${stock}`, at),
+]
