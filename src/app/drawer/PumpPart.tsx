@@ -1,4 +1,3 @@
-import { useDeferredValue, useMemo } from 'react'
 import type { PartId } from '../../model/ids'
 import type { PumpFacts } from '../../model/supplyFacts'
 import type { PumpWater } from '../../model/water'
@@ -7,8 +6,9 @@ import { writerFor } from '../../units/writer'
 import { Chart } from './chart/Chart'
 import { ChartTable } from './chart/ChartTable'
 import { pumpChart } from './pumpChart'
-import { studyPump } from './pumpStudy'
+import type { PumpStudy } from './pumpStudy'
 import { filterRows, pumpVerdict } from './pumpWords'
+import { usePumpStudy } from './usePumpStudy'
 
 interface PumpPartProps {
   readonly pit: PartId
@@ -21,14 +21,43 @@ interface PumpPartProps {
 const MOTOR_NOTE =
   'What the water takes up; the motor of a small pump draws two to four times as much, as its plate says.'
 
+interface StudiedProps {
+  readonly name: string
+  readonly facts: PumpFacts
+  readonly pump: PumpWater
+  readonly study: PumpStudy
+  readonly isCurrent: boolean
+}
+
+/** What came of studying the pumps; faint, and said to be so, while it is of the bay before the last change. */
+function Studied({ name, facts, pump, study, isCurrent }: StudiedProps) {
+  const [units, targetLph] = usePlannerState((state) => [
+    state.units,
+    state.evaluation.layout.settings.targetLph,
+  ])
+  const writer = writerFor(units)
+  return (
+    <div className={isCurrent ? 'water-pump' : 'water-pump water-stale'} aria-busy={!isCurrent}>
+      <p className="water-verdict">
+        {isCurrent
+          ? pumpVerdict(pump, facts, study, targetLph, writer)
+          : 'The curves are of the bay before the last change; they are being computed anew.'}
+      </p>
+      <Chart data={pumpChart(facts, pump, study, units)} />
+      {facts.filterDirtyK > 0 ? (
+        <ChartTable title={`Filter of ${name}`} table={filterRows(study, writer)} />
+      ) : (
+        <p>No filter stands in the pipe of {name}, so there is none to get dirty.</p>
+      )}
+    </div>
+  )
+}
+
 /** The pumps of one pit: their curve against the network, and what a dirty filter takes. */
 export function PumpPart({ pit, name, facts, pump }: PumpPartProps) {
   const planner = usePlanner()
-  const [bay, units] = usePlannerState((state) => [state.evaluation.bay, state.units])
-  // The study solves the whole bay some sixteen times, so that a drag goes before it.
-  const studied = useDeferredValue(bay)
-  const study = useMemo(() => studyPump(studied, pit), [studied, pit])
-  const writer = writerFor(units)
+  const bay = usePlannerState((state) => state.evaluation.bay)
+  const { study, isCurrent } = usePumpStudy(bay, pit)
   const showSettings = () => {
     planner.select([pit])
     planner.set({
@@ -36,16 +65,11 @@ export function PumpPart({ pit, name, facts, pump }: PumpPartProps) {
     })
   }
   return (
-    <section className="water-pump" aria-busy={studied !== bay}>
-      <p className="water-verdict">
-        {pumpVerdict(pump, facts, study, bay.settings.targetLph, writer)}
-        {studied !== bay && ' (being computed anew)'}
-      </p>
-      <Chart data={pumpChart(facts, pump, study, units)} />
-      {facts.filterDirtyK > 0 ? (
-        <ChartTable title={`Filter of ${name}`} table={filterRows(study, writer)} />
+    <section className="water-pump" aria-label={`Pump of ${name}`}>
+      {study ? (
+        <Studied name={name} facts={facts} pump={pump} study={study} isCurrent={isCurrent} />
       ) : (
-        <p>No filter stands in the pipe of {name}, so there is none to get dirty.</p>
+        <p className="water-none">Computing what the network asks of the pump …</p>
       )}
       <p className="water-note">{MOTOR_NOTE}</p>
       <button onClick={showSettings}>Pump settings</button>

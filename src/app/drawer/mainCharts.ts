@@ -100,7 +100,7 @@ export const mainVelocityChart = (main: MainWater, name: NameOf, units: Units): 
         ]),
       },
     ],
-    levels: [{ name: `no more than ${velocity(FASTEST_MS)}`, y: FASTEST_MS, dash: 'dashed' }],
+    levels: [{ name: `no more than ${velocity(FASTEST_MS)}`, y: FASTEST_MS, dash: 'dashed', side: 'below' }],
     stops: legs.map(({ from, to, velocityMS, flowLph }) => ({
       x: (from + to) / 2,
       words: `${length(from)} to ${length(to)} along: ${velocity(velocityMS)}, ${flowTotal(flowLph)}`,

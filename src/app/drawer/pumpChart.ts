@@ -67,7 +67,9 @@ export const pumpChart = (facts: PumpFacts, pump: PumpWater, study: PumpStudy, u
     x: { name: 'Flow', measure: totalFlow(units), holds: [0] },
     y: { name: 'Head', measure: pumpHead(units), holds: [0] },
     lines: [...pumpLines(facts), ...networkLines(facts, study)],
-    levels: [{ name: `lift alone, ${head(pump.staticMm)}`, y: pump.staticMm, dash: 'dash-dot' }],
+    levels: [
+      { name: `lift alone, ${head(pump.staticMm)}`, y: pump.staticMm, dash: 'dash-dot', side: 'below' },
+    ],
     flags: flagsOf(facts, study, writer),
     stops: pumpCurve(facts, facts.pumps).map(({ flowLph, headMm }) => ({
       x: flowLph,

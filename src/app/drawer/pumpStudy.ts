@@ -49,19 +49,26 @@ const dutyOf = ({ pumps, bay }: Water, pit: PartId, speed: number): Duty | undef
   )
 }
 
+const traceOf = (all: readonly Duty[]): Trace => ({
+  duties: all.filter(({ meanLph }) => meanLph > 0),
+  own: all.find(({ speed }) => speed === 1),
+})
+
 /**
  * What the network asks of the pumps of a pit at flows above and below their own, with the filter clean and due for
- * cleaning. All pumps of the bay are sped up alike. Some sixteen solutions of the whole bay.
+ * cleaning. All pumps of the bay are sped up alike. It is some sixteen solutions of the whole bay, so it stops after each
+ * for whoever has more pressing things to do, and returns at the end.
  */
-export const studyPump = (inputs: WaterInputs, pit: PartId): PumpStudy => {
+export function* studySteps(inputs: WaterInputs, pit: PartId): Generator<undefined, PumpStudy> {
   const plan = planOf(inputs)
-  const trace = (filter: 'clean' | 'dirty'): Trace => {
-    const all = SPEEDS.flatMap(
-      (pumpSpeed) => dutyOf(waterOfPlan(plan, { filter, pumpSpeed }), pit, pumpSpeed) ?? [],
-    )
-    return { duties: all.filter(({ meanLph }) => meanLph > 0), own: all.find(({ speed }) => speed === 1) }
-  }
-  return { clean: trace('clean'), dirty: trace('dirty') }
+  const solved: Record<'clean' | 'dirty', Duty[]> = { clean: [], dirty: [] }
+  for (const filter of ['clean', 'dirty'] as const)
+    for (const pumpSpeed of SPEEDS) {
+      const duty = dutyOf(waterOfPlan(plan, { filter, pumpSpeed }), pit, pumpSpeed)
+      if (duty) solved[filter].push(duty)
+      yield undefined
+    }
+  return { clean: traceOf(solved.clean), dirty: traceOf(solved.dirty) }
 }
 
 /** Flow and head. */

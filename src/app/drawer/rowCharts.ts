@@ -140,13 +140,13 @@ export const flowChart = (
     lines: laterals.map(flowLine),
     bands: [
       {
-        name: 'within 10 % of what is wanted',
+        name: '10 % about what is wanted',
         from: targetLph * (1 - BAND_SHARE),
         to: targetLph * (1 + BAND_SHARE),
       },
     ],
-    ...(outletErrorMm > 0 ? { reachName: `if its tube end is ${writer.onTape(outletErrorMm)} off` } : {}),
-    levels: [{ name: `${flow(targetLph)} wanted`, y: targetLph, dash: 'dash-dot' }],
+    ...(outletErrorMm > 0 ? { reachName: `tube end ${writer.onTape(outletErrorMm)} off` } : {}),
+    levels: [{ name: `${flow(targetLph)} wanted`, y: targetLph, dash: 'dash-dot', side: 'above' }],
     flags: [
       ...flagOf(laterals, most, `most: ${standWords(most)}, ${flow(most.flowLph)}`, 'above'),
       ...flagOf(laterals, least, `least: ${standWords(least)}, ${flow(least.flowLph)}`, 'below'),

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { pumpChart } from '../../../src/app/drawer/pumpChart'
-import { dutyFor, pumpCurve, studyPump } from '../../../src/app/drawer/pumpStudy'
+import { dutyFor, pumpCurve, type PumpStudy, studySteps } from '../../../src/app/drawer/pumpStudy'
 import { filterRows, pumpVerdict } from '../../../src/app/drawer/pumpWords'
 import { waterOf } from '../../../src/evaluate/water/waterOf'
 import { gph, gpm } from '../../../src/units/flow'
@@ -19,7 +19,17 @@ const sketch = waterBay()
 const inputs = sketch.inputs()
 const facts = inputs.builtOf.get('P')!.pump!
 const pump = waterOf(inputs).pumps.get('P')!
-const study = studyPump(inputs, 'P')
+
+/** All steps of a study at one go, and how many there were. */
+const studied = (): { study: PumpStudy; steps: number } => {
+  const going = studySteps(inputs, 'P')
+  let steps = 0
+  for (let step = going.next(); ; step = going.next()) {
+    if (step.done) return { study: step.value, steps }
+    steps += 1
+  }
+}
+const { study, steps } = studied()
 const writer = writerFor('feet-inches')
 
 describe('the curve of pumps side by side', () => {
@@ -46,6 +56,11 @@ describe('what the network asks', () => {
       // From 24 in below the zero to tube ends 76 in above it: 100 in.
       for (const { headMm } of duties) expect(headMm).toBeGreaterThan(inches(100))
     }
+  })
+
+  test('is found one solution at a time: as many with a clean filter as with a dirty one', () => {
+    expect(steps).toBeGreaterThanOrEqual(study.clean.duties.length + study.dirty.duties.length)
+    expect(steps % 2).toBe(0)
   })
 
   test('at its own speed is what the bay as drawn has', () => {

@@ -69,10 +69,15 @@ export function ChartGround({ data: { bands = [], levels = [], posts = [] }, plo
           height={Math.abs(toY(from) - toY(to))}
         />
       ))}
-      {levels.map(({ name, y, dash }) => (
+      {levels.map(({ name, y, dash, side }) => (
         <g key={name} className={`chart-line chart-ink chart-${dash}`}>
           <path d={`M${left} ${toY(y)}H${right}`} />
-          <text className="chart-level-name" x={right - 2} y={toY(y) - 4} textAnchor="end">
+          <text
+            className="chart-level-name"
+            x={right - 2}
+            y={toY(y) + (side === 'above' ? -4 : 13)}
+            textAnchor="end"
+          >
             {name}
           </text>
         </g>

@@ -46,6 +46,8 @@ export interface ChartLevel {
   readonly name: string
   readonly y: number
   readonly dash: Dash
+  /** Of the line, where its name stands. */
+  readonly side: 'above' | 'below'
 }
 
 /** An upright through the chart, with what stands there. */

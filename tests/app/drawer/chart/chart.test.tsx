@@ -35,7 +35,7 @@ const data: ChartData = {
     { name: 'Lateral 2', dash: 'dashed', ink: 'water', points: [{ x: 0, y: gph(4) }] },
   ],
   bands: [{ name: 'within 10 %', from: gph(3.6), to: gph(4.4) }],
-  levels: [{ name: '4.0 gph wanted', y: gph(4), dash: 'dash-dot' }],
+  levels: [{ name: '4.0 gph wanted', y: gph(4), dash: 'dash-dot', side: 'above' }],
   posts: [{ name: 'water in', x: feet(14) }],
   flags: [{ words: 'least', x: feet(28), y: gph(3.4), ink: 'ink', side: 'below' }],
   stops: [
