@@ -6,6 +6,7 @@ import { FORMAT, layoutSchema, VERSION, type Layout } from '../../src/layout/sch
 import { settingsSchema, type Settings } from '../../src/layout/settings'
 import { fields } from '../../src/model/fields'
 import { drainLineSchema, type DrainLine } from '../../src/parts/drain-line/schema'
+import { headBoxSchema, type HeadBox } from '../../src/parts/head-box/schema'
 import { mainSchema, type Main } from '../../src/parts/main/schema'
 import { obstacleSchema, type Obstacle } from '../../src/parts/obstacle/schema'
 import { openingSchema, type Opening } from '../../src/parts/opening/schema'
@@ -23,6 +24,9 @@ import { inchesPerFoot } from '../../src/units/slope'
 /** x, y in inches. */
 export type Spot = readonly [x: number, y: number]
 
+/** x, y and, where it has one of its own, the height over the floor, in inches. */
+export type MainSpot = Spot | readonly [x: number, y: number, height: number]
+
 /** West to east and south to north, inches. */
 export interface Patch {
   readonly x: readonly [number, number]
@@ -38,6 +42,9 @@ interface Schema<T> {
 }
 
 const spot = ([x, y]: Spot) => ({ x: inches(x), y: inches(y) })
+
+const mainSpot = ([x, y, height]: MainSpot) =>
+  height === undefined ? spot([x, y]) : { ...spot([x, y]), heightMm: inches(height) }
 
 const inMm = (schema: Schema<unknown>, key: string, value: unknown): [string, unknown] => {
   const mmKey = `${key}Mm`
@@ -90,7 +97,8 @@ export interface Sketch {
   trough(name: string, at: Spot, values?: Omit<Inches<Trough>, 'id' | 'kind' | 'name' | 'at'>): Sketch
   drain(name: string, points: readonly Spot[], values?: Inches<DrainLine>): Sketch
   pit(name: string, patch: Patch, values?: Inches<Sump>): Sketch
-  main(name: string, points: readonly Spot[], values?: Inches<Main>): Sketch
+  main(name: string, points: readonly MainSpot[], values?: Inches<Main>): Sketch
+  headBox(name: string, patch: Patch, values?: Inches<HeadBox>): Sketch
   /** A post, 4 x 4 in unless said otherwise. */
   post(name: string, at: Spot, values?: Inches<Obstacle>): Sketch
   /** Anything that covers a patch of floor; its front faces `heading`. */
@@ -143,7 +151,8 @@ const sketchOf = (
     drain: (name, points, values) =>
       part('drain-line', drainLineSchema, name, { points: points.map(spot) }, values),
     pit: (name, patch, values) => part('sump', sumpSchema, name, standing(patch, 90), values),
-    main: (name, points, values) => part('main', mainSchema, name, { points: points.map(spot) }, values),
+    main: (name, points, values) => part('main', mainSchema, name, { points: points.map(mainSpot) }, values),
+    headBox: (name, patch, values) => part('head-box', headBoxSchema, name, standing(patch, 90), values),
     post: (name, at, values) =>
       part(
         'obstacle',
