@@ -11,6 +11,9 @@ export const STANDARD_C = 20
 /** A tenth of what the solver would take for settled, so that where it started from shows in no figure, m. */
 const TOLERANCE_M = 1e-6
 
+/** No flow is shown that the solver itself does not believe. */
+const UNSETTLED = 'The flows of this bay go to and fro and come to no rest.'
+
 export interface Solved {
   readonly plan: Plan
   readonly network: Network
@@ -53,6 +56,7 @@ export const solvedBay = (plan: Plan, whatIf: WhatIf = AS_DRAWN): Solved | Fault
   const previous = kept.find((each) => isLike(each, plan))?.solution
   const solution = solve(network, { temperatureC: waterC, toleranceM: TOLERANCE_M }, previous)
   if (!solution.ok) return solution
+  if (!solution.isSettled) return { ok: false, sentence: UNSETTLED }
   keep(plan, solution)
   return { plan, network, waterC, solution, outletM: outletLevels(plan, network) }
 }

@@ -19,6 +19,13 @@ const USUAL_SWEEPS = 100
  */
 const FIRST_HALVED = 20
 
+/** From this sweep on stretches of so many are wary, and as many not, in turn: wide tubes that run dry all at once hunt. */
+const FIRST_WARY = 10
+const WARY_STRETCH = 8
+
+const isWaryIn = (sweeps: number): boolean =>
+  sweeps >= FIRST_WARY && Math.floor((sweeps - FIRST_WARY) / WARY_STRETCH) % 2 === 0
+
 const fault = (sentence: string): Fault => ({ ok: false, sentence })
 
 /** The arrays that each solution was found in, whose shape the next network may have as well. */
@@ -60,11 +67,21 @@ const STILL_SHARE = 1e-4
 const settle = (work: Work, isCold: boolean, toleranceM: number, mostSweeps: number): Settling => {
   for (let sweeps = 1; sweeps <= mostSweeps; sweeps += 1) {
     const isGuess = isCold && sweeps === 1
+    if (work.isWary && !isWaryIn(sweeps)) wakeAll(work)
+    work.isWary = isWaryIn(sweeps)
     const isHalf = sweeps >= FIRST_HALVED && sweeps % 2 === 0
     if (isHalf) sweepHalf(work)
     else sweep(work, isGuess ? 0 : toleranceM, isGuess)
     const turned = turnOneWays(work)
-    if (isGuess || isHalf || turned > 0 || work.change >= toleranceM || work.misfit >= toleranceM) continue
+    if (
+      isGuess ||
+      isHalf ||
+      work.isWary ||
+      turned > 0 ||
+      work.change >= toleranceM ||
+      work.misfit >= toleranceM
+    )
+      continue
     if (follow(work, toleranceM, true) > 0) continue
     follow(work, toleranceM * STILL_SHARE, false)
     return { sweeps, isSettled: true }

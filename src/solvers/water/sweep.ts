@@ -1,8 +1,15 @@
 import { sweepCore } from './coreSweep'
 import { lossInSlot } from './linkLoss'
 import { headBehind, isBlocked } from './oneWay'
-import { flowUnder, found, passed } from './resistance'
+import { flowUnder, found, lossOf, passed } from './resistance'
 import { PLAIN, type Work } from './work'
+
+// An imported name is looked up at each use where modules are not bundled. What is asked at each place is bound once.
+const plain = PLAIN
+const flowThrough = flowUnder
+const lossAt = lossOf
+const drawn = passed
+const lost = found
 
 /*
  * One sweep is one step of Newton's method for all heads and flows at once.
@@ -19,9 +26,14 @@ import { PLAIN, type Work } from './work'
  * A branch that is asleep keeps its straight line from the last sweep that it was in.
  */
 
-/** Each mouth takes what its head drives through it, nothing where that is under its level, and never gives any. */
+/**
+ * Each mouth takes what its head drives through it, nothing where that is under its level, and never gives any. Its
+ * straight line is the tangent. A wary sweep takes the chord from dry to where it is: flow bends down as head rises, so
+ * that the tangent of a mouth far from dry says water still comes where there is none, and many such mouths behind one
+ * throttled valve go from all dry to all wet for ever; the chord never leads past dry.
+ */
 const takeMouths = (work: Work, first: number, end: number): void => {
-  const { shape, mouths, mouthLevelM, mouthFlow, mouthPerHead, head, conductance, supply } = work
+  const { shape, mouths, mouthLevelM, mouthFlow, mouthPerHead, head, conductance, supply, isWary } = work
   const { mouthPlace } = shape
   for (let mouth = first; mouth < end; mouth += 1) {
     const place = mouthPlace[mouth] ?? 0
@@ -29,7 +41,8 @@ const takeMouths = (work: Work, first: number, end: number): void => {
     const over = at - (mouthLevelM[mouth] ?? 0)
     if (over > 0) {
       flowUnder(mouths, mouth, over)
-      const { flow, perHead } = passed
+      const { flow } = passed
+      const perHead = isWary ? flow / over : passed.perHead
       mouthFlow[mouth] = flow
       mouthPerHead[mouth] = perHead
       conductance[place] = (conductance[place] ?? 0) + perHead
@@ -60,19 +73,21 @@ const hang = ({ shape, conductance, supply, offset, share }: Work, place: number
 
 /** Straightens the links of a run of places from the leaves on; the most that one misses, m. */
 const straighten = (work: Work, first: number, end: number): number => {
-  const { shape, kind, head, conductance, flow, offset, slope, share } = work
+  const { shape, links, kind, head, conductance, flow, offset, slope, share } = work
   const { upper } = shape
   let misfit = 0
   for (let place = first; place < end; place += 1) {
-    if (kind[place] !== PLAIN && isBlocked(work, place)) {
+    const through = flow[place] ?? 0
+    if (kind[place] === plain) lossAt(links, place, Math.abs(through))
+    else if (isBlocked(work, place)) {
       share[place] = 0
       continue
-    }
-    lossInSlot(work, place)
-    const { loss, slope: grows } = found
+    } else lossInSlot(work, place)
+    const { slope: grows } = lost
+    const loss = kind[place] === plain && through < 0 ? -lost.loss : lost.loss
     const missed = Math.abs((head[upper[place] ?? 0] ?? 0) - (head[place] ?? 0) - loss)
     if (missed > misfit) misfit = missed
-    offset[place] = loss - grows * (flow[place] ?? 0)
+    offset[place] = loss - grows * through
     slope[place] = grows
     share[place] = 1 / (1 + grows * (conductance[place] ?? 0))
     hang(work, place)

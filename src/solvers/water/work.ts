@@ -63,6 +63,8 @@ export interface Work {
   kinematicM2S: number
   /** What was last solved here, whose heads, flows and straight lines are still in these arrays. */
   last: Solution | undefined
+  /** Mouths are taken by their chord from dry, not by their tangent: see `takeMouths`. */
+  isWary: boolean
   /** Of the last sweep: how much a head changed and how much head a link missed, the most of each, m. */
   change: number
   misfit: number
@@ -102,6 +104,7 @@ export const workOn = (shape: Shape): Work => {
     misfits: new Float64Array(blocks),
     kinematicM2S: 0,
     last: undefined,
+    isWary: false,
     change: 0,
     misfit: 0,
   }
