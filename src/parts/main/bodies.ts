@@ -10,6 +10,9 @@ import type { Main } from './schema'
 const MOST_RISE_MM = inches(6)
 const MOST_PIECES = 24
 
+/** Heights are kept on the tick: ten pieces of 6 in are ten, not eleven. */
+const ROUNDING = 1e-3
+
 interface Raised extends Point {
   readonly heightMm: number
 }
@@ -18,7 +21,7 @@ const raised = (part: Main, point: MainPoint): Raised => ({ ...point, heightMm: 
 
 const piecesOf = (from: Raised, to: Raised): Raised[] => {
   const rise = to.heightMm - from.heightMm
-  const pieces = Math.min(MOST_PIECES, Math.max(1, Math.ceil(Math.abs(rise) / MOST_RISE_MM)))
+  const pieces = Math.min(MOST_PIECES, Math.max(1, Math.ceil(Math.abs(rise) / MOST_RISE_MM - ROUNDING)))
   return Array.from({ length: pieces + 1 }, (_, k) => ({
     ...between(from, to, k / pieces),
     heightMm: from.heightMm + (rise * k) / pieces,
