@@ -25,6 +25,7 @@ export const anyFeed = fc.record({
   flushEnd: oneOf('cap', 'valve', 'none'),
   sightTube: fc.boolean(),
   inlet: oneOf('start', 'end'),
+  riserAt: oneOf('middle', 'inlet-end'),
   riserSide: oneOf('left', 'right'),
   valveSet: oneOf('own', 'shared'),
   valve: oneOf('open', 'shut'),

@@ -87,7 +87,7 @@ const riseOf = (plan: RackPlan): number => {
   return inlet === 'end' && !isFedInMiddle(plan.part) ? -lateralRiseMm : lateralRiseMm
 }
 
-/** The riser pipe is strapped to a riser where the header lies across, or to the one nearest to the middle. */
+/** The riser pipe is strapped to a riser at an end of the row, or to the one nearest to the middle. */
 export const feedPlanOf = (plan: RackPlan): FeedPlan => {
   const { part, positions } = plan
   const kind = feedKindOf(part)
@@ -101,7 +101,7 @@ export const feedPlanOf = (plan: RackPlan): FeedPlan => {
   return {
     kind,
     header: headerStock(part),
-    riserAlongMm: isMiddle ? nearestPair(plan, fedAlongMm) : endMm,
+    riserAlongMm: isMiddle && part.riserAt === 'middle' ? nearestPair(plan, fedAlongMm) : endMm,
     riserRightMm: (sideSign(plan) * part.railSpacingMm) / 2,
     fedAlongMm,
     lateralRightMm,

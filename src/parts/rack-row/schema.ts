@@ -278,6 +278,12 @@ export const rackRowSchema = z.object({
     choices: { start: 'Start of row', end: 'End of row' },
     help: 'Of a straight feed or a ring; a split one is fed in the middle.',
   }),
+  riserAt: choice(['middle', 'inlet-end'], 'middle', {
+    label: 'Riser pipe of a split feed',
+    group: 'Feed',
+    choices: { middle: 'In the middle of the row', 'inlet-end': 'Where a straight feed has it' },
+    help: 'At an end of the row the header runs along it to the middle, at the height of the laterals.',
+  }),
   riserSide: choice(['left', 'right'], 'left', {
     label: 'Riser pipe on the',
     group: 'Feed',

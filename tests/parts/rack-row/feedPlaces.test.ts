@@ -37,6 +37,11 @@ describe('where water enters', () => {
     ['on the right', { riserSide: 'right' }, [20, 0, 4]],
     ['in the middle of a split, whatever the inlet', { feed: 'centre-split', inlet: 'end' }, [-20, 180, 4]],
     ['in the middle of a double split', { feed: 'double-split' }, [-20, 180, 4]],
+    [
+      'at the end of a split whose main passes there',
+      { feed: 'centre-split', riserAt: 'inlet-end', inlet: 'end' },
+      [-20, 360, 4],
+    ],
     ['at the end of a ring', { feed: 'ring', inlet: 'end' }, [-20, 360, 4]],
     // Pairs stand at 0, 60, 120 and so on; 60 is the middle of one rack of 120.
     ['at the pair in the middle of one rack', { racks: 1, midPairs: 1, feed: 'centre-split' }, [-20, 60, 4]],

@@ -257,6 +257,15 @@ describe('the header', () => {
   })
 })
 
+test('a split fed from an end of the row has a header along it, and an elbow where that turns', () => {
+  const built = build(row({ feed: 'centre-split', riserAt: 'inlet-end' }))
+  // 180 along and 38 across, with a hundredth over; elbows at foot, head and corner, all else as from the middle.
+  expect(cut(built, 'header')).toEqual(['1 x 220.180'])
+  expect(cut(built, 'lateral')).toEqual(['4 x 193.800'])
+  const middle = taken(build(row({ feed: 'centre-split' })))
+  expect(taken(built)).toEqual({ ...middle, 'elbow-pe-1': 3, 'clamp-pe-1': 12 + 2, 'zip-tie': 184 + 2 })
+})
+
 test('a lateral longer than a coil is joined of equal pieces', () => {
   // 20 racks: 2400 in, 2400 x 1.01 + 24 = 2448 in a lateral; a coil of 100 ft has 1200, so three pieces, two couplings.
   const built = build(row({ racks: 20 }))
