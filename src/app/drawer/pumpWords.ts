@@ -27,7 +27,8 @@ export const pumpVerdict = (
     return `The pump can’t lift the water to the tube ends: they lie ${pumpHead(pump.staticMm)} above the water that it draws from, and it gives ${pumpHead(shutOffMm)} at most. Take one with more head, or lower the racks.`
   const meanLph = clean.own?.meanLph ?? 0
   const ratio = meanLph / targetLph
-  const gets = `with its filter clean a tower gets ${flow(meanLph)} on average where ${flow(targetLph)} is wanted`
+  const filter = facts.filterDirtyK > 0 ? 'with its filter clean ' : ''
+  const gets = `${filter}a tower gets ${flow(meanLph)} on average where ${flow(targetLph)} is wanted`
   if (Math.abs(ratio - 1) <= FITS_WITHIN) return `The pump fits: ${gets}.`
   return ratio < 1
     ? `The pump is too small by ${share(1 - ratio)}: ${gets}. ${aside(clean, targetLph, writer)}.`

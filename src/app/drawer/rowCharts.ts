@@ -123,6 +123,17 @@ const flowTable = (laterals: readonly LateralFlows[], { length, flow }: Writer):
 /** Nobody wants a tower to be off by more, as a share of what is wanted: half the span of a row that is still Even. */
 export const BAND_SHARE = 0.1
 
+/** Share of the flows' range that is left free above and below them, for the words at the least and the most. */
+const WORDS_SHARE = 0.2
+
+/** What the flow axis must hold, whatever is drawn. */
+const flowEnds = (least: number, most: number, target: number): readonly number[] => {
+  const from = Math.min(least, target * (1 - BAND_SHARE))
+  const to = Math.max(most, target * (1 + BAND_SHARE))
+  const free = WORDS_SHARE * (to - from)
+  return [Math.max(0, from - free), to + free]
+}
+
 /** The flow of every tower of a row against its place, beside what is wanted. */
 export const flowChart = (
   laterals: readonly LateralFlows[],
@@ -136,7 +147,7 @@ export const flowChart = (
     title: 'Flow at each tower',
     says: `Least ${flow(least.flowLph)} at ${standWords(least)}, most ${flow(most.flowLph)} at ${standWords(most)}, mean ${flow(meanLph)}; ${flow(targetLph)} is wanted.`,
     x: { name: 'Along the row', measure: alongFloor(units), holds: [0] },
-    y: { name: 'Flow', measure: towerFlow(units), holds: [targetLph * 0.8, targetLph * 1.2] },
+    y: { name: 'Flow', measure: towerFlow(units), holds: flowEnds(least.flowLph, most.flowLph, targetLph) },
     lines: laterals.map(flowLine),
     bands: [
       {

@@ -93,13 +93,11 @@ export function Chart({ data, isLow = false }: ChartProps) {
   return (
     <figure className={isLow ? 'chart chart-low' : 'chart'} aria-labelledby={id}>
       <figcaption>
-        <div>
-          <h3 id={id}>{data.title}</h3>
-          {!isTable && <ChartLegend data={data} />}
-        </div>
         <button aria-pressed={isTable} aria-describedby={id} onClick={() => setIsTable(!isTable)}>
           {isTable ? 'Show as chart' : 'Show as table'}
         </button>
+        <h3 id={id}>{data.title}</h3>
+        {!isTable && <ChartLegend data={data} />}
       </figcaption>
       {isTable ? (
         <ChartTable title={data.title} table={data.table} />

@@ -1,4 +1,4 @@
-import type { ChartData } from './chartData'
+import type { ChartData, ChartLevel, ChartLine } from './chartData'
 import type { Plot } from './plot'
 
 interface FrameProps {
@@ -54,9 +54,49 @@ export function ChartAxes({ data: { x, y }, plot }: FrameProps) {
   )
 }
 
+/** Within so much of an end of the plot a name stands, px. */
+const NAME_PX = 120
+
+/** Of the two ends of a level line, the one that the lines of the chart leave more room at. */
+const freerEnd = (
+  y: number,
+  lines: readonly ChartLine[],
+  { left, right, toX, toY }: Plot,
+): 'start' | 'end' => {
+  const points = lines.flatMap((line) => line.points)
+  const room = (edge: number) =>
+    points
+      .filter(({ x }) => Math.abs(toX(x) - edge) < NAME_PX)
+      .reduce((least, point) => Math.min(least, Math.abs(toY(point.y) - toY(y))), Infinity)
+  return room(left) > room(right) ? 'start' : 'end'
+}
+
+interface LevelProps extends FrameProps {
+  readonly level: ChartLevel
+}
+
+function LevelLine({ level: { name, y, dash, side }, data, plot }: LevelProps) {
+  const { left, right, toY } = plot
+  const end = freerEnd(y, data.lines, plot)
+  return (
+    <g className={`chart-line chart-ink chart-${dash}`}>
+      <path d={`M${left} ${toY(y)}H${right}`} />
+      <text
+        className="chart-level-name"
+        x={end === 'start' ? left + 4 : right - 2}
+        y={toY(y) + (side === 'above' ? -4 : 13)}
+        textAnchor={end}
+      >
+        {name}
+      </text>
+    </g>
+  )
+}
+
 /** Bands, level lines and uprights: what the lines are read against. */
-export function ChartGround({ data: { bands = [], levels = [], posts = [] }, plot }: FrameProps) {
+export function ChartGround({ data, plot }: FrameProps) {
   const { left, right, top, bottom, toX, toY } = plot
+  const { bands = [], levels = [], posts = [] } = data
   return (
     <g className="chart-ground">
       {bands.map(({ name, from, to }) => (
@@ -69,18 +109,8 @@ export function ChartGround({ data: { bands = [], levels = [], posts = [] }, plo
           height={Math.abs(toY(from) - toY(to))}
         />
       ))}
-      {levels.map(({ name, y, dash, side }) => (
-        <g key={name} className={`chart-line chart-ink chart-${dash}`}>
-          <path d={`M${left} ${toY(y)}H${right}`} />
-          <text
-            className="chart-level-name"
-            x={right - 2}
-            y={toY(y) + (side === 'above' ? -4 : 13)}
-            textAnchor="end"
-          >
-            {name}
-          </text>
-        </g>
+      {levels.map((level) => (
+        <LevelLine key={level.name} level={level} data={data} plot={plot} />
       ))}
       {posts.map(({ name, x }) => (
         <path key={`${name} ${x}`} className="chart-post" d={`M${toX(x)} ${top}V${bottom}`} />
