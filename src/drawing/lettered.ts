@@ -1,4 +1,4 @@
-import type { DimensionMark, TextMark } from '../model/drawing'
+import type { DimensionMark, HeightMark, TextMark } from '../model/drawing'
 import {
   DIMENSION_LETTER_MM,
   DIMENSION_TICK_MM,
@@ -21,6 +21,19 @@ export const textLettering = (mark: TextMark, view: View): Lettering => ({
   turn: mark.upright ? Math.PI / 2 : 0,
   heightMm: letterPx(mark.paperMm, view) / view.pxPerMm,
   anchor: mark.anchor,
+})
+
+/** Letter height of a height over the floor, and how far it stands off its place, mm of paper. */
+const HEIGHT_PAPER_MM = 2
+const HEIGHT_OFF_MM = 1.5
+
+/** A height over the floor, to the right of its place, in the reader's units. */
+export const heightLettering = ({ at, heightMm }: HeightMark, view: View): Lettering => ({
+  text: `at ${view.writer.length(heightMm)}`,
+  at: { x: at.x + onFloor(HEIGHT_OFF_MM, view), y: at.y + onFloor(HEIGHT_OFF_MM, view) },
+  turn: 0,
+  heightMm: letterPx(HEIGHT_PAPER_MM, view) / view.pxPerMm,
+  anchor: 'start',
 })
 
 /** A dimension as strokes and lettering in the view's mm of floor, its words in the reader's units. */

@@ -4,7 +4,8 @@ import type { Mark } from '../model/drawing'
 /** A mark with an extent on the floor; words and dimensions have theirs on paper. */
 export type ShapeMark = Extract<Mark, { as: 'boxes' | 'discs' | 'path' }>
 
-export const isShape = (mark: Mark): mark is ShapeMark => mark.as !== 'text' && mark.as !== 'dimension'
+export const isShape = (mark: Mark): mark is ShapeMark =>
+  mark.as === 'boxes' || mark.as === 'discs' || mark.as === 'path'
 
 /** Bounding box of a mark, its pen's width left out, mm; one of infinities for a mark of nothing. */
 export const markReach = (mark: ShapeMark): Box => {

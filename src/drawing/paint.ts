@@ -3,7 +3,7 @@ import type { BoxesMark, DimensionMark, DiscsMark, Mark, PathMark, Pen, Wash } f
 import { ARROW_MM, arrowHeads } from './arrow'
 import type { Lettering } from './dimension'
 import { hatchLines } from './hatch'
-import { dimensionIn, HALF_CAPITAL, HALO, textLettering } from './lettered'
+import { dimensionIn, HALF_CAPITAL, HALO, heightLettering, textLettering } from './lettered'
 import { markReach } from './markReach'
 import type { Hatch, PenStyle } from './theme'
 import { isNear, onFloor, type View } from './view'
@@ -203,6 +203,8 @@ const paintOne = (ctx: CanvasLike, mark: Mark, view: View): void => {
       return paintPath(ctx, mark, view)
     case 'text':
       return paintWords(ctx, textLettering(mark, view), mark.pen, view)
+    case 'height':
+      return paintWords(ctx, heightLettering(mark, view), mark.pen, view)
     case 'dimension':
       return paintDimension(ctx, mark, view)
   }

@@ -2,7 +2,7 @@ import type { Point } from '../geometry/point'
 import type { BoxesMark, DimensionMark, DiscsMark, Mark, PathMark, Pen, Wash } from '../model/drawing'
 import { ARROW_MM, arrowHeads } from './arrow'
 import type { Lettering } from './dimension'
-import { dimensionIn, HALF_CAPITAL, HALO, textLettering } from './lettered'
+import { dimensionIn, HALF_CAPITAL, HALO, heightLettering, textLettering } from './lettered'
 import { itemView, type Page, type PageItem } from './page'
 import type { Hatch, Theme } from './theme'
 import { isNear, onFloor, type View } from './view'
@@ -118,6 +118,8 @@ const writeMark = (mark: Mark, plate: Plate): string => {
     }
     case 'text':
       return writeWords(textLettering(mark, plate.view), mark.pen, plate)
+    case 'height':
+      return writeWords(heightLettering(mark, plate.view), mark.pen, plate)
     case 'dimension':
       return writeDimension(mark, plate)
   }

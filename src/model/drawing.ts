@@ -90,4 +90,13 @@ export interface DimensionMark {
   readonly note: string
 }
 
-export type Mark = BoxesMark | DiscsMark | PathMark | TextMark | DimensionMark
+/** How high something lies over the floor, beside its place; the writer makes its words in the units of that sheet. */
+export interface HeightMark {
+  readonly as: 'height'
+  readonly pen: Pen
+  readonly at: Point
+  readonly heightMm: number
+  readonly nearMm?: number
+}
+
+export type Mark = BoxesMark | DiscsMark | PathMark | TextMark | DimensionMark | HeightMark

@@ -37,6 +37,12 @@ describe('a page as SVG', () => {
     expect(written([])).toContain('width="297mm" height="210mm" viewBox="0 0 297 210"')
   })
 
+  test('writes a height over the floor in the reader’s units, beside its place', () => {
+    // 94 in = 2387.6 mm, to the millimetre.
+    const svg = written([{ as: 'height', pen: 'note', at: { x: 20, y: 30 }, heightMm: 2387.6 }])
+    expect(svg).toContain('at 2388 mm</text>')
+  })
+
   test('turns y over: the floor grows north, the sheet grows down', () => {
     expect(written([box(10, 20, 30, 50)])).toContain('d="M10 190H30V160H10Z"')
   })

@@ -1,6 +1,6 @@
 import { polyOf } from '../../catalogue/pipe'
 import type { Built } from '../../model/built'
-import type { Mark } from '../../model/drawing'
+import type { HeightMark, Mark } from '../../model/drawing'
 import { inches } from '../../units/length'
 import { discMark, lineMark, nameMarks } from '../marks'
 import { labelPlace } from '../points'
@@ -8,6 +8,15 @@ import type { Main } from './schema'
 
 /** How far the words stand off the line. */
 const LABEL_OFF_MM = inches(6)
+
+/** Words at a point from so near on. */
+const NEAR_MM = 12
+
+/** How high the pipe lies at each point that has a height of its own. */
+const heightMarks = ({ points }: Main): HeightMark[] =>
+  points.flatMap(({ x, y, heightMm }) =>
+    heightMm === undefined ? [] : [{ as: 'height', pen: 'note', at: { x, y }, heightMm, nearMm: NEAR_MM }],
+  )
 
 /** The pump line with the way its water runs, its fittings, its name and size. */
 export const drawMain = (part: Main, built: Built): readonly Mark[] => {
@@ -18,6 +27,7 @@ export const drawMain = (part: Main, built: Built): readonly Mark[] => {
     ...built.fittings
       .filter(({ item }) => item.startsWith('elbow'))
       .map(({ at: bend }) => discMark(bend, odMm / 2, 'water', 'paper')),
+    ...heightMarks(part),
     ...nameMarks([part.name, title].filter(Boolean).join(', '), at, upright),
   ]
 }

@@ -63,4 +63,15 @@ describe('a main with heights of its own', () => {
     expect(heights(main.addPoint!(bent, at(50, 3)))).toEqual(['-', 49, 94, '-'])
     expect(heights(main.addPoint!(line([at(0, 0), at(100, 0)]), at(50, 3)))).toEqual(['-', '-', '-'])
   })
+
+  test('tells on the plan how high it lies where it lies higher or lower than the rest', () => {
+    const marks = main.draw(overDoor, main.derive(overDoor, flatSite()))
+    const told = marks.flatMap((mark) =>
+      mark.as === 'height' ? [[inchesOf(mark.at.x), inchesOf(mark.heightMm)]] : [],
+    )
+    expect(told).toEqual([
+      [100, 94],
+      [150, 94],
+    ])
+  })
 })
