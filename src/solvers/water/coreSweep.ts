@@ -1,7 +1,11 @@
-import { lossInSlot } from './linkLoss'
-import { CHECK_DRAWS, KEEPS, PUMP_DRAWS, drawnTo, isBlocked } from './oneWay'
-import { found, lossOf } from './resistance'
+import { CHECK_DRAWS, KEEPS, PUMP_DRAWS, drawnTo, isBlocked, lossOfOneWay } from './oneWay'
+import { found, lossEitherWay, lossOf } from './resistance'
 import { PLAIN, PUMP, SHUT, type Work } from './work'
+
+// Bound once, as in sweep.ts.
+const plain = PLAIN
+const lossAt = lossEitherWay
+const lost = found
 
 /*
  * The core is solved for the changes of its heads. So what a link misses is carried by its flow, and whatever rounding
@@ -30,10 +34,11 @@ const lossAtStart = (work: Work, slot: number): void => {
 }
 
 const lossInCore = (work: Work, slot: number, isFirst: boolean): void => {
-  if (isFirst && work.kind[slot] === PLAIN) lossAtStart(work, slot)
-  else lossInSlot(work, slot)
+  if (work.kind[slot] !== plain) lossOfOneWay(work, slot)
+  else if (isFirst) lossAtStart(work, slot)
+  else lossAt(work.links, slot, work.flow[slot] ?? 0)
   const trace = 2 * Math.sqrt(TRACE_M * (work.links.square[slot] ?? 0))
-  found.slope = Math.max(found.slope, LEAST_SLOPE, trace)
+  lost.slope = Math.max(lost.slope, LEAST_SLOPE, trace)
 }
 
 const add = (to: Float64Array, at: number, what: number): void => {
@@ -61,12 +66,12 @@ const gatherOpen = (work: Work, slot: number, isFirst: boolean): void => {
   lossInCore(work, slot, isFirst)
   const a = shape.upper[slot] ?? 0
   const b = shape.lower[slot] ?? 0
-  const missed = (head[a] ?? 0) - (head[b] ?? 0) - found.loss
+  const missed = (head[a] ?? 0) - (head[b] ?? 0) - lost.loss
   if (Math.abs(missed) > work.misfit) work.misfit = Math.abs(missed)
-  const through = 1 / found.slope
+  const through = 1 / lost.slope
   const carried = (flow[slot] ?? 0) + missed * through
   flow[slot] = carried
-  slope[slot] = found.slope
+  slope[slot] = lost.slope
   add(supply, a, -carried)
   add(supply, b, carried)
   const shared = shape.core.edgeOf[slot - shape.treeCount] ?? -1
@@ -85,7 +90,7 @@ const gather = (work: Work, isFirst: boolean): void => {
   for (let place = treeCount; place < end; place += 1)
     add(supply, place, -(conductance[place] ?? 0) * (head[place] ?? 0))
   for (let slot = treeCount; slot < upper.length; slot += 1)
-    if (kind[slot] !== PLAIN && isBlocked(work, slot)) gatherBlocked(work, slot)
+    if (kind[slot] !== plain && isBlocked(work, slot)) gatherBlocked(work, slot)
     else gatherOpen(work, slot, isFirst)
 }
 

@@ -4,6 +4,9 @@ import type { PumpCurve } from './pumpCurve'
 import { type Filling, fill, fillingOf, forget } from './resistance'
 import { CHECK, PLAIN, PUMP, SHUT, type Work } from './work'
 
+// Bound once, as in sweep.ts.
+const fillIn = fill
+
 const kindOf = ({ pipes, valves }: Network, link: number): number => {
   const valve = link - pipes.from.length
   if (valve < 0) return PLAIN
@@ -17,7 +20,7 @@ const loadLink = (work: Work, network: Network, filling: Filling, slot: number):
   const link = work.shape.linkAt[slot] ?? 0
   const firstValve = pipes.from.length
   if (link < firstValve)
-    return fill(filling, slot, pipes.lengthM[link] ?? 0, pipes.boreM[link] ?? 0, pipes.lossK[link] ?? 0)
+    return fillIn(filling, slot, pipes.lengthM[link] ?? 0, pipes.boreM[link] ?? 0, pipes.lossK[link] ?? 0)
   const kind = kindOf(network, link)
   const isOther = work.kind[slot] !== kind
   work.kind[slot] = kind
@@ -27,7 +30,7 @@ const loadLink = (work: Work, network: Network, filling: Filling, slot: number):
     return true
   }
   const valve = link - firstValve
-  return fill(filling, slot, 0, valves.boreM[valve] ?? 0, valves.lossK[valve] ?? 0) || isOther
+  return fillIn(filling, slot, 0, valves.boreM[valve] ?? 0, valves.lossK[valve] ?? 0) || isOther
 }
 
 /** Links, in the order of their slots; whether all are sound. */
@@ -61,7 +64,7 @@ const loadMouth = (work: Work, { mouths }: Network, filling: Filling, at: number
   const levelM = work.isCut[shape.mouthPlace[at] ?? 0] === 1 ? Infinity : own
   const isMoved = levelM !== mouthLevelM[at]
   mouthLevelM[at] = levelM
-  if (!fill(filling, at, lengthM, mouths.boreM[mouth] ?? 0, mouths.lossK[mouth] ?? 0)) return isMoved
+  if (!fillIn(filling, at, lengthM, mouths.boreM[mouth] ?? 0, mouths.lossK[mouth] ?? 0)) return isMoved
   if (lengthM === 0) smooth[at] = Math.max(LEAST_SMOOTH, Math.sqrt(TRACE_M * (square[at] ?? 0)))
   return true
 }

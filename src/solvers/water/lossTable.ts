@@ -6,14 +6,14 @@ import { LAMINAR_RE, TURBULENT_RE, lossNumber, lossNumberSlope } from './frictio
  * value and slope at both its ends. They stay within 1e-7 of the law.
  */
 
-const FIRST_ROOT = Math.sqrt(LAMINAR_RE)
+export const FIRST_ROOT = Math.sqrt(LAMINAR_RE)
 
 /** Steps from smooth flow to churned: a cubic ends at either, for there the law's curvature jumps. */
 const STEPS_BETWEEN = 24
-const STEP = (Math.sqrt(TURBULENT_RE) - FIRST_ROOT) / STEPS_BETWEEN
+export const STEP = (Math.sqrt(TURBULENT_RE) - FIRST_ROOT) / STEPS_BETWEEN
 
 /** As far as Re = 100,000: 1.4 m/s in a main of 70 mm. Beyond, the law itself is asked. */
-const STEPS = Math.ceil((Math.sqrt(1e5) - FIRST_ROOT) / STEP)
+export const STEPS = Math.ceil((Math.sqrt(1e5) - FIRST_ROOT) / STEP)
 
 /** Four coefficients a step, the lowest power first. */
 export type LossTable = Float64Array
@@ -49,26 +49,4 @@ export const lossTable = (relativeRoughness: number): LossTable => {
   const table = tableOf(relativeRoughness)
   kept.set(relativeRoughness, table)
   return table
-}
-
-/** What `readLoss` found: a pair that is written over and over, so that a sweep allocates nothing. */
-export const read = { number: 0, slope: 0 }
-
-/** Reads f Re^2 and its slope in Re for a Reynolds number over `LAMINAR_RE` into `read`. */
-export const readLoss = (table: LossTable, relativeRoughness: number, reynolds: number): void => {
-  const root = Math.sqrt(reynolds)
-  const at = (root - FIRST_ROOT) / STEP
-  const step = at | 0
-  if (step >= STEPS) {
-    read.number = lossNumber(reynolds, relativeRoughness)
-    read.slope = lossNumberSlope(reynolds, relativeRoughness)
-    return
-  }
-  const t = at - step
-  const i = 4 * step
-  const c1 = table[i + 1] ?? 0
-  const c2 = table[i + 2] ?? 0
-  const c3 = table[i + 3] ?? 0
-  read.number = (table[i] ?? 0) + t * (c1 + t * (c2 + t * c3))
-  read.slope = (c1 + t * (2 * c2 + 3 * t * c3)) / (2 * root * STEP)
 }

@@ -1,5 +1,19 @@
-import { LAMINAR_RE, ROUGHNESS_M, fittingLoss, pipeLossSlope, reynoldsNumber } from './friction'
-import { type LossTable, lossTable, read, readLoss } from './lossTable'
+import {
+  LAMINAR_RE,
+  ROUGHNESS_M,
+  fittingLoss,
+  lossNumber,
+  lossNumberSlope,
+  pipeLossSlope,
+  reynoldsNumber,
+} from './friction'
+import { FIRST_ROOT, type LossTable, STEP, STEPS, lossTable } from './lossTable'
+
+// An imported name is looked up at each use where modules are not bundled. What sweeps ask for each time is bound once.
+const SMOOTH_TO = LAMINAR_RE
+const TABLE_FROM = FIRST_ROOT
+const TABLE_STEP = STEP
+const TABLE_STEPS = STEPS
 
 /** What a pipe, a valve or a microtube loses, in numbers that a sweep can use at once. */
 export interface Resistances {
@@ -124,13 +138,35 @@ export const forget = ({ boreM, tables, roughness }: Resistances): void => {
 /** Where `lossOf` leaves what it found: a pair written over and over, so that a sweep allocates nothing. */
 export const found = { loss: 0, slope: 0 }
 
+/** f Re^2 and its slope in Re, where `readLoss` leaves them. */
+const read = { number: 0, slope: 0 }
+
+/** Reads f Re^2 and its slope for a Reynolds number over `LAMINAR_RE` out of a table; beyond it the law itself is asked. */
+const readLoss = (table: LossTable, relativeRoughness: number, reynolds: number): void => {
+  const root = Math.sqrt(reynolds)
+  const at = (root - TABLE_FROM) / TABLE_STEP
+  const step = at | 0
+  if (step >= TABLE_STEPS) {
+    read.number = lossNumber(reynolds, relativeRoughness)
+    read.slope = lossNumberSlope(reynolds, relativeRoughness)
+    return
+  }
+  const t = at - step
+  const i = 4 * step
+  const c1 = table[i + 1] ?? 0
+  const c2 = table[i + 2] ?? 0
+  const c3 = table[i + 3] ?? 0
+  read.number = (table[i] ?? 0) + t * (c1 + t * (c2 + t * c3))
+  read.slope = (c1 + t * (2 * c2 + 3 * t * c3)) / (2 * root * TABLE_STEP)
+}
+
 /** Head lost at a flow >= 0 through resistance `at`, m, and how fast it grows, s/m2, into `found`. */
 export const lossOf = (of: Resistances, at: number, flowM3S: number): void => {
   const smooth = of.smooth[at] ?? 0
   const perFlow = of.reynolds[at] ?? 0
   const drag = (of.square[at] ?? 0) * flowM3S
   const reynolds = flowM3S * perFlow
-  if (reynolds <= LAMINAR_RE) {
+  if (reynolds <= SMOOTH_TO) {
     found.loss = (smooth + drag) * flowM3S
     found.slope = smooth + 2 * drag
     return
@@ -139,6 +175,12 @@ export const lossOf = (of: Resistances, at: number, flowM3S: number): void => {
   readLoss(of.tables[law] ?? NO_TABLE, of.roughness[law] ?? 0, reynolds)
   found.loss = (smooth * read.number) / (64 * perFlow) + drag * flowM3S
   found.slope = (smooth * read.slope) / 64 + 2 * drag
+}
+
+/** As `lossOf`, with a flow that may run either way: the loss is negative where the flow is. */
+export const lossEitherWay = (of: Resistances, at: number, flowM3S: number): void => {
+  lossOf(of, at, Math.abs(flowM3S))
+  if (flowM3S < 0) found.loss = -found.loss
 }
 
 const NO_TABLE = new Float64Array(0)
@@ -157,12 +199,12 @@ export const flowUnder = (of: Resistances, at: number, headM: number): void => {
   const flow = (2 * headM) / (smooth + root)
   passed.flow = flow
   passed.perHead = 1 / root
-  if (flow * (of.reynolds[at] ?? 0) > LAMINAR_RE) churnedFlow(of, at, headM, flow)
+  if (flow * (of.reynolds[at] ?? 0) > SMOOTH_TO) churnedFlow(of, at, headM, flow)
 }
 
 /** Churned flow loses more than smooth flow would, so `most`, the smooth answer, is the most it can be. */
 const churnedFlow = (of: Resistances, at: number, headM: number, most: number): void => {
-  let low = LAMINAR_RE / (of.reynolds[at] ?? 0)
+  let low = SMOOTH_TO / (of.reynolds[at] ?? 0)
   let high = most
   let flow = most
   for (let step = 0; step < MOST_STEPS; step += 1) {

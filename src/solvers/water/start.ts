@@ -4,6 +4,11 @@ import { flowUnder, found, lossOf, passed } from './resistance'
 import { wakeAll } from './sweep'
 import { CHECK, PUMP, type Work } from './work'
 
+// Bound once, as in sweep.ts.
+const lossAt = lossOf
+const lost = found
+const drawn = passed
+
 /** A microtube is taken to run smoothly at the start, and a mouth without length under this head, m. */
 const START_REYNOLDS = 1000
 const START_HEAD_M = 0.1
@@ -27,13 +32,13 @@ export const startCold = (work: Work): void => {
     if (level === Infinity) continue
     const place = mouthPlace[mouth] ?? 0
     const perFlow = mouths.reynolds[mouth] ?? 0
-    if (perFlow > 0) passed.flow = START_REYNOLDS / perFlow
+    if (perFlow > 0) drawn.flow = START_REYNOLDS / perFlow
     else flowUnder(mouths, mouth, START_HEAD_M)
-    lossOf(mouths, mouth, passed.flow)
-    const perHead = 1 / found.slope
+    lossAt(mouths, mouth, drawn.flow)
+    const perHead = 1 / lost.slope
     conductance[place] = (conductance[place] ?? 0) + perHead
-    supply[place] = (supply[place] ?? 0) + perHead * (level + found.loss) - passed.flow
-    passes[place] = (passes[place] ?? 0) + passed.flow
+    supply[place] = (supply[place] ?? 0) + perHead * (level + lost.loss) - drawn.flow
+    passes[place] = (passes[place] ?? 0) + drawn.flow
   }
   for (let place = 0; place < treeCount; place += 1) {
     const through = passes[place] ?? 0

@@ -1,13 +1,12 @@
 import { sweepCore } from './coreSweep'
-import { lossInSlot } from './linkLoss'
-import { headBehind, isBlocked } from './oneWay'
-import { flowUnder, found, lossOf, passed } from './resistance'
+import { headBehind, isBlocked, lossOfOneWay } from './oneWay'
+import { flowUnder, found, lossEitherWay, passed } from './resistance'
 import { PLAIN, type Work } from './work'
 
 // An imported name is looked up at each use where modules are not bundled. What is asked at each place is bound once.
 const plain = PLAIN
 const flowThrough = flowUnder
-const lossAt = lossOf
+const lossAt = lossEitherWay
 const drawn = passed
 const lost = found
 
@@ -40,9 +39,9 @@ const takeMouths = (work: Work, first: number, end: number): void => {
     const at = head[place] ?? 0
     const over = at - (mouthLevelM[mouth] ?? 0)
     if (over > 0) {
-      flowUnder(mouths, mouth, over)
-      const { flow } = passed
-      const perHead = isWary ? flow / over : passed.perHead
+      flowThrough(mouths, mouth, over)
+      const { flow } = drawn
+      const perHead = isWary ? flow / over : drawn.perHead
       mouthFlow[mouth] = flow
       mouthPerHead[mouth] = perHead
       conductance[place] = (conductance[place] ?? 0) + perHead
@@ -78,13 +77,12 @@ const straighten = (work: Work, first: number, end: number): number => {
   let misfit = 0
   for (let place = first; place < end; place += 1) {
     const through = flow[place] ?? 0
-    if (kind[place] === plain) lossAt(links, place, Math.abs(through))
+    if (kind[place] === plain) lossAt(links, place, through)
     else if (isBlocked(work, place)) {
       share[place] = 0
       continue
-    } else lossInSlot(work, place)
-    const { slope: grows } = lost
-    const loss = kind[place] === plain && through < 0 ? -lost.loss : lost.loss
+    } else lossOfOneWay(work, place)
+    const { loss, slope: grows } = lost
     const missed = Math.abs((head[upper[place] ?? 0] ?? 0) - (head[place] ?? 0) - loss)
     if (missed > misfit) misfit = missed
     offset[place] = loss - grows * through
