@@ -1,5 +1,6 @@
 import { CLOSE_MM } from '../../checks/found'
 import { polyOf } from '../../catalogue/pipe'
+import { pathLength } from '../../geometry/path'
 import { distance, length3, type Place } from '../../geometry/point'
 import type { Built, Tube } from '../../model/built'
 import type { PartId } from '../../model/ids'
@@ -156,6 +157,22 @@ const joinLink = (join: Met, from: Stand | undefined, places: Places): readonly 
   linked(from, tapOf(join, places), boreFor(join, places), join.from, places.joined)
 
 /**
+ * From the pumps to where their water leaves the pit. Each of n like pumps sends an n-th of the flow through its own
+ * pipe, which so is as good as an n2-th of its length for the whole.
+ */
+const inPitM = ({ facts: { pumps }, tubes }: PlacedPump): number => {
+  const own = tubes.filter(({ role }) => role === 'pump-pipe')
+  const mm = own.reduce((sum, { path }) => sum + pathLength(path), 0)
+  return own.length > 0 ? toM(mm) / own.length / (pumps * pumps) : 0
+}
+
+const pumpLink = (join: Met, places: Places): readonly Link[] => {
+  const pump = places.pumps.get(join.from)
+  const links = joinLink(join, supplyStand(join, places), places)
+  return pump ? links.map((link) => ({ ...link, lengthM: link.lengthM + inPitM(pump) })) : links
+}
+
+/**
  * Every pipe outside the rows: the legs of the mains, main by main, then what joins mains to each other and rows to
  * mains and to rows, then what joins supplies to mains.
  */
@@ -164,5 +181,5 @@ export const linksOf = (reach: Reach, places: Places): readonly Link[] => [
   ...[...places.mains.values()].flatMap((main) => ringLink(main, places.levels)),
   ...reach.mainJoins.flatMap((join) => joinLink(join, endOf(join, places), places)),
   ...[...places.rows.values()].flatMap((row) => rowLink(row, places)),
-  ...reach.supplies.flatMap((join) => joinLink(join, supplyStand(join, places), places)),
+  ...reach.supplies.flatMap((join) => pumpLink(join, places)),
 ]

@@ -1,5 +1,6 @@
 import type { Bay } from '../../checks/context'
 import type { Place } from '../../geometry/point'
+import type { Tube } from '../../model/built'
 import type { PartId } from '../../model/ids'
 import type { HeadBoxFacts, PumpFacts } from '../../model/supplyFacts'
 import type { DryReason } from '../../model/water'
@@ -24,6 +25,8 @@ export interface PlacedPump {
   readonly part: PartId
   readonly facts: PumpFacts
   readonly boreM: number
+  /** The pit's own pipes. */
+  readonly tubes: readonly Tube[]
   /** Its waters, as `FedRow.group`. */
   readonly group: PartId | undefined
   /** Index of the open level that it draws from. */

@@ -28,19 +28,19 @@ const placePumps = (
 ): readonly PlacedPump[] => {
   const placed: PlacedPump[] = []
   parts.forEach((part, level) => {
-    const facts = builtOf.get(part)?.pump
+    const pit = builtOf.get(part)
+    if (!pit?.pump) return
     const before = placed.length
-    const boreM = facts ? toM(polyOf(facts.stock).idMm) : 0
-    if (facts)
-      placed.push({
-        part,
-        facts,
-        boreM,
-        group: groupOf.get(part),
-        level,
-        joint: before * PUMP_JOINTS,
-        valve: before * PUMP_VALVES,
-      })
+    placed.push({
+      part,
+      facts: pit.pump,
+      tubes: pit.tubes,
+      boreM: toM(polyOf(pit.pump.stock).idMm),
+      group: groupOf.get(part),
+      level,
+      joint: before * PUMP_JOINTS,
+      valve: before * PUMP_VALVES,
+    })
   })
   return placed
 }
