@@ -1,7 +1,7 @@
 import { finder } from './lookup'
 
 /** What a fitting takes from the water, as a multiple of the velocity head v2/2g in its own bore. */
-export interface FittingLoss {
+interface FittingLoss {
   readonly key: string
   readonly lossK: number
   readonly source: string
@@ -12,7 +12,7 @@ const HANDBOOK = 'Table of minor loss coefficients, threaded fittings, as engine
 
 const loss = (key: string, lossK: number, source = HANDBOOK): FittingLoss => ({ key, lossK, source })
 
-export const losses: readonly FittingLoss[] = [
+const losses: readonly FittingLoss[] = [
   loss('union', 0.08),
   loss('elbow', 1.5),
   loss('tee-run', 0.9),
@@ -22,8 +22,7 @@ export const losses: readonly FittingLoss[] = [
   loss('foot-strainer', 2.5, 'From memory: a basket with a free area of several times the bore, clean'),
 ]
 
-/** The loss of a key, such as `union` or `tee-run`. */
-export const fittingLossOf: (key: string) => FittingLoss = finder('fitting loss', losses, (row) => row.key)
+const lossOf: (key: string) => FittingLoss = finder('fitting loss', losses, (row) => row.key)
 
-/** `fittingLossOf(key).lossK`, which is what sums are made of. */
-export const lossKOf = (key: string): number => fittingLossOf(key).lossK
+/** The loss of a key, such as `union` or `tee-run`, in velocity heads of the fitting's bore. */
+export const lossKOf = (key: string): number => lossOf(key).lossK

@@ -17,7 +17,7 @@ export const dischargePlace = ({ at, heading, lengthMm, widthMm }: Sump): Point 
   offset(at, heading, Math.max(0, (lengthMm - widthMm) / 2), 0)
 
 /** Each pump, side by side across the pit, drawn together where it is too narrow. */
-export const pumpPlaces = (part: Sump): Place[] => {
+const pumpPlaces = (part: Sump): Place[] => {
   const middle = dischargePlace(part)
   const spacingMm = Math.min(PUMP_SPACING_MM, part.widthMm / (part.pumps + 1))
   return Array.from({ length: part.pumps }, (_, k) => ({
