@@ -7,7 +7,7 @@ import type { ChartData, ChartPoint } from './chart/chartData'
 import { alongFloor, type Measure, pipeVelocity, pumpHead, sightTube } from './chart/measures'
 
 /** Water in pipes runs no faster, or it hammers where a valve shuts. Common practice, no source. */
-export const FASTEST_MS = feetPerSecond(5)
+const FASTEST_MS = feetPerSecond(5)
 
 /** A taller column of water is read in feet or metres, for no sight tube is so long. */
 const TALLEST_TUBE_MM = feet(4)

@@ -121,7 +121,7 @@ const flowTable = (laterals: readonly LateralFlows[], { length, flow }: Writer):
 }
 
 /** Nobody wants a tower to be off by more, as a share of what is wanted: half the span of a row that is still Even. */
-export const BAND_SHARE = 0.1
+const BAND_SHARE = 0.1
 
 /** Share of the flows' range that is left free above and below them, for the words at the least and the most. */
 const WORDS_SHARE = 0.2

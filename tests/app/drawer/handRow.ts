@@ -26,7 +26,7 @@ const tower = (station: number, line: number, flowLph: number): TowerAt => ({
   flowLph,
 })
 
-export const figuresBy = (least: number, most: number, mean: number): FlowFigures => ({
+const figuresBy = (least: number, most: number, mean: number): FlowFigures => ({
   towers: 48,
   meanLph: gph(mean),
   least: tower(24, 2, gph(least)),

@@ -7,7 +7,7 @@ export interface PlotSize {
 }
 
 /** Room round the plot, px: numbers at the left, numbers and the axis's name below, words above. */
-export const MARGIN = { left: 46, right: 14, top: 22, bottom: 38 }
+const MARGIN = { left: 46, right: 14, top: 22, bottom: 38 }
 
 /** A tick needs as much of the axis, px, so that its number stands clear of the next. */
 const TICK_PX = { x: 64, y: 30 }
