@@ -1,4 +1,4 @@
-import { useEffect, useId, useRef, useState, type RefObject } from 'react'
+import { lazy, Suspense, useEffect, useId, useRef, useState, type RefObject } from 'react'
 import { useStore } from 'zustand'
 import { boxOf } from '../geometry/box'
 import type { PlannerState } from '../store/planner'
@@ -17,10 +17,12 @@ import { toolOf } from './tools/index'
 import { useKeys } from './useKeys'
 import { usePointing } from './usePointing'
 import { flowChange } from './water/flowChange'
-import { PaintLegend } from './water/PaintLegend'
 import { PaintSwitch } from './water/PaintSwitch'
 import './water/water.css'
 import { ZoomButtons } from './ZoomButtons'
+
+// Asked for when the plan is painted: the first bay is drawn without it.
+const PaintLegend = lazy(async () => ({ default: (await import('./water/PaintLegend')).PaintLegend }))
 
 const isSameView = (a: View, b: View): boolean => a.x === b.x && a.y === b.y && a.pxPerMm === b.pxPerMm
 
@@ -102,7 +104,12 @@ export function FloorPlan() {
   const [gestures] = useState(() => createGestures(planner))
   const paper = useRef<HTMLDivElement>(null)
   const help = useId()
-  const [tool, title, view] = usePlannerState((state) => [state.tool, state.layout.title, state.view])
+  const [tool, title, view, paint] = usePlannerState((state) => [
+    state.tool,
+    state.layout.title,
+    state.view,
+    state.paint,
+  ])
   const cursor = useStore(gestures.shown, (shown) => shown.cursor)
   const pointing = usePointing(paper, gestures)
   const onKeyDown = useKeys(paper, gestures)
@@ -128,7 +135,11 @@ export function FloorPlan() {
       </div>
       <ZoomButtons />
       <PaintSwitch />
-      <PaintLegend />
+      {paint !== 'plain' && (
+        <Suspense>
+          <PaintLegend as={paint} />
+        </Suspense>
+      )}
       <p id={help} className="only-heard">
         {toolOf(tool).hint}. {keyHelp.map(({ keys, does }) => `${keys}: ${does}`).join('. ')}.
       </p>

@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'react'
+import { lazy, Suspense, useMemo, useState } from 'react'
 import { Stage } from 'react-konva/lib/ReactKonvaCore'
 import { steadyList } from '../model/remember'
 import { usePlannerState } from '../store/react'
@@ -9,7 +9,9 @@ import { movedIn } from './moved'
 import { OverlayLayer } from './OverlayLayer'
 import { StaticLayer } from './StaticLayer'
 import { useTheme } from './useTheme'
-import { WaterLayer } from './water/WaterLayer'
+
+// Asked for when the plan is painted: the first bay is drawn without it.
+const WaterLayer = lazy(async () => ({ default: (await import('./water/WaterLayer')).WaterLayer }))
 
 /** From here on a whole bay takes longer to draw than a frame lasts, on a tablet without a graphics card. */
 const HEAVY_TOWERS = 2000
@@ -46,7 +48,9 @@ export function FloorStage({ gestures }: { readonly gestures: Gestures }) {
         hasNotes={water === 'plain'}
       />
       {water !== 'plain' && (
-        <WaterLayer lens={lens} evaluation={evaluation} as={water} parts={standing} isHeavy={isHeavy} />
+        <Suspense>
+          <WaterLayer lens={lens} evaluation={evaluation} as={water} parts={standing} isHeavy={isHeavy} />
+        </Suspense>
       )}
       <OverlayLayer
         lens={lens}

@@ -11,7 +11,7 @@ import { drawNorth, drawScaleBar } from './compass'
 import { distancesOf } from './distances'
 import type { DrawnPart } from './drawnParts'
 import type { Gestures } from './gestures'
-import { handlesOf, hitIndexOf } from './hit'
+import { handlesOf } from './hit'
 import { drawLabels, type Label, type Slip } from './label'
 import { floorTransform, type Lens } from './lens'
 import { MarksShape } from './MarksShape'
@@ -32,10 +32,7 @@ import {
 import { RULER_PX, drawRulers } from './rulers'
 import type { Overlay } from './tools/tool'
 import { flowChange } from './water/flowChange'
-import { paintWater } from './water/paintWater'
-import { drawRowStates, rowSlips, slipBox } from './water/rowStates'
-import { towerNotes } from './water/under'
-import { drawExtremes, extremeLabels, ringBoxes, velocityLabels } from './water/waterLabels'
+import { useOverPlan } from './water/useOverPlan'
 
 interface Seen {
   readonly lens: Lens
@@ -43,6 +40,8 @@ interface Seen {
   /** Of the layout itself, whatever is previewed. */
   readonly settled: Evaluation
   readonly water: Paint
+  /** What draws over a painted plan, once it has come. */
+  readonly over: ReturnType<typeof useOverPlan>
   readonly selection: readonly PartId[]
   /** Parts that a gesture is changing. */
   readonly moved: readonly PartId[]
@@ -58,16 +57,6 @@ const drawGesture = (ctx: CanvasLike, { lens, overlay }: Seen) => {
   for (const guide of guides) drawGuide(ctx, lens, guide)
   if (marquee) drawMarquee(ctx, lens, marquee)
   if (measure) drawMeasure(ctx, lens, measure)
-}
-
-/** What the tower under the pointer takes, while nothing is moved. */
-const towerLabels = ({ lens, evaluation, water, moved, overlay, pointer }: Seen): Label[] => {
-  if (water !== 'flow' || !pointer || moved.length > 0 || overlay.measure) return []
-  const part = hitIndexOf(evaluation.bay.built, null).at(pointer, 0)
-  return noteLabels(lens, pointer, towerNotes(evaluation, part, pointer, lens.writer)).map((label) => ({
-    ...label,
-    isFirm: true,
-  }))
 }
 
 const gestureLabels = ({ lens, evaluation, settled, moved, overlay, pointer }: Seen): Label[] => {
@@ -91,49 +80,32 @@ const roomIn = ({ size }: Lens): Slip => ({
   y1: size.height - 4,
 })
 
-const waterLabels = ({ lens, evaluation, water }: Seen): Label[] => {
-  if (water === 'plain') return []
-  return water === 'flow' ? extremeLabels(lens, evaluation) : velocityLabels(lens, evaluation)
-}
-
 /** Everything over the floor: what is chosen, its distances, the gesture, the opened finding, and the frame. */
 const drawOverlay = (ctx: CanvasLike, seen: Seen) => {
-  const { lens, evaluation, selection, moved } = seen
+  const { lens, evaluation, water, over, selection, moved } = seen
   const isMoving = moved.length > 0
+  const isRead = !isMoving && !seen.overlay.measure
   const chosen = isMoving ? moved : selection
   const distances = distancesOf(evaluation, chosen, lens.writer)
   const findings = evaluation.findings.filter(({ key }) => key === seen.finding)
-  if (seen.water === 'flow') {
-    drawRowStates(ctx, evaluation, moved, lens)
-    drawExtremes(ctx, lens, evaluation)
-  }
+  over?.drawOver(ctx, water, evaluation, moved, lens)
   drawChosen(ctx, lens, evaluation, chosen)
   if (!isMoving) drawHandles(ctx, lens, handlesOf(evaluation.layout, selection))
   for (const distance of distances) drawDistance(ctx, lens, distance)
   for (const finding of findings) drawFinding(ctx, lens, finding)
   drawGesture(ctx, seen)
   const labels = [
-    ...towerLabels(seen),
+    ...((isRead && over?.pointerLabels(water, evaluation, seen.pointer, lens)) || []),
     ...distances.map((distance) => distanceLabel(lens, distance)),
     ...findings.map((finding) => findingLabel(lens, finding)),
     ...gestureLabels(seen),
-    ...waterLabels(seen),
+    ...(over?.labelsOver(water, evaluation, lens) ?? []),
   ]
   drawNorth(ctx, lens, evaluation.bay.house.northDegrees)
   drawScaleBar(ctx, lens)
   drawLabels(ctx, labels, lens.theme, roomIn(lens), seen.names)
   drawRulers(ctx, lens, evaluation.bay.house, seen.pointer)
 }
-
-/** Where the rows say how they are fed, and where the least and the most fed tower are ringed: labels step beside. */
-const flowBoxes = (evaluation: Evaluation, all: readonly DrawnPart[], lens: Lens): readonly Slip[] => [
-  ...rowSlips(
-    evaluation,
-    all.map(({ id }) => id),
-    lens,
-  ).map(slipBox),
-  ...ringBoxes(lens, evaluation),
-]
 
 interface OverlayLayerProps {
   readonly lens: Lens
@@ -160,15 +132,17 @@ export function OverlayLayer({ lens, gestures, evaluation, moved, parts, all }: 
   useLayoutEffect(() => {
     held.current = lens
   }, [lens])
-  const names = useMemo(
-    () => [...nameBoxes(all, lens), ...(water === 'flow' ? flowBoxes(evaluation, all, lens) : [])],
-    [all, lens, evaluation, water],
-  )
+  const over = useOverPlan(water !== 'plain')
+  const names = useMemo(() => {
+    const ids = all.map(({ id }) => id)
+    return [...nameBoxes(all, lens), ...(over?.boxesOver(water, evaluation, ids, lens) ?? [])]
+  }, [all, lens, evaluation, water, over])
   const seen: Seen = {
     lens,
     evaluation,
     settled,
     water,
+    over,
     selection,
     moved,
     overlay,
@@ -182,10 +156,10 @@ export function OverlayLayer({ lens, gestures, evaluation, moved, parts, all }: 
         {parts.map(({ id, box, shapes }) => (
           <MarksShape key={id} marks={shapes} box={box} lens={held} />
         ))}
-        {water !== 'plain' && (
+        {over && (
           <Shape
             listening={false}
-            sceneFunc={(ctx) => paintWater(ctx, water, evaluation, (part) => moved.includes(part), lens)}
+            sceneFunc={(ctx) => over.paintMoved(ctx, water, evaluation, moved, lens)}
           />
         )}
         {parts.map(({ id, box, words }) => (

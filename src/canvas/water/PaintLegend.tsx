@@ -99,7 +99,7 @@ interface LegendProps {
 }
 
 /** What the colours of the plan mean, under the plan, as long as it is painted. */
-function Legend({ as }: LegendProps) {
+export function PaintLegend({ as }: LegendProps) {
   const [evaluation, units] = usePlannerState((state) => [state.evaluation, state.units])
   const facts = legendFacts(as, evaluation, units)
   const { fault } = evaluation.bay.water
@@ -126,10 +126,4 @@ function Legend({ as }: LegendProps) {
       )}
     </section>
   )
-}
-
-/** The legend of what is painted; nothing on a plain plan. */
-export function PaintLegend() {
-  const paint = usePlannerState((state) => state.paint)
-  return paint === 'plain' ? null : <Legend as={paint} />
 }

@@ -56,7 +56,7 @@ const velocityLegend = (
     ticks: ticksOf(scale, velocity),
     marked: {
       share: placeOn(scale, FASTEST_MS),
-      words: `${velocity(FASTEST_MS)} is the most; faster is cased in red`,
+      words: `${velocity(FASTEST_MS)} at most; what is faster is cased in red`,
     },
   }
 }

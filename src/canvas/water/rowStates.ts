@@ -70,15 +70,26 @@ const besideRow = ({ start, end, halfPx, isUpright }: Run, aislePx: number): Poi
   return isUpright ? { x: x - off, y } : { x, y: y - off }
 }
 
-/** Where a slip stands: its words along the row, or its shape alone at the row's start. */
+/** A slip of a shape alone, px: beyond the row's start, where it covers no tower. */
+const BARE_PX = 14
+
+const bareSlip = ({ start, end }: Run, runPx: number, turn: number, row: RowState): TurnedSlip => ({
+  at: between(start, end, -BARE_PX / 2 / runPx),
+  turn,
+  lengthPx: BARE_PX,
+  row: { ...row, words: '' },
+})
+
+/**
+ * Where a slip stands: its words along the row, or its shape alone where the row is too short on the screen for words;
+ * the legend has the word of each shape.
+ */
 const placedSlip = (run: Run, aislePx: number, row: RowState): TurnedSlip[] => {
   const runPx = distance(run.start, run.end)
   const lengthPx = widthPx(row)
   const turn = run.isUpright ? -Math.PI / 2 : 0
   if (runPx > lengthPx) return [{ at: besideRow(run, aislePx), turn, lengthPx, row }]
-  // The legend has the word of each shape, for rows that are too short on the screen to bear words.
-  const at = between(run.start, run.end, SLIP_PX / 2 / runPx)
-  return runPx > 2 * SLIP_PX ? [{ at, turn, lengthPx: SLIP_PX, row: { ...row, words: '' } }] : []
+  return runPx > 2 * BARE_PX ? [bareSlip(run, runPx, turn, row)] : []
 }
 
 /** The slips of these rows, in px of canvas. */
@@ -94,9 +105,13 @@ export const rowSlips = (
     return row && rack ? placedSlip(runOf(rack, lens), aislePx, row) : []
   })
 
+/** Half of how thick a slip is, px. */
+const slipHalf = (lengthPx: number): number => Math.min(SLIP_PX, lengthPx) / 2
+
 /** What a slip covers on the canvas, px. */
 export const slipBox = ({ at, turn, lengthPx }: TurnedSlip): Box => {
-  const [x, y] = turn === 0 ? [lengthPx / 2, SLIP_PX / 2] : [SLIP_PX / 2, lengthPx / 2]
+  const half = slipHalf(lengthPx)
+  const [x, y] = turn === 0 ? [lengthPx / 2, half] : [half, lengthPx / 2]
   return { x0: at.x - x, y0: at.y - y, x1: at.x + x, y1: at.y + y }
 }
 
@@ -114,7 +129,7 @@ const drawSlip = (ctx: CanvasLike, { at, turn, lengthPx, row }: TurnedSlip, { th
   ctx.translate(at.x, at.y)
   ctx.rotate(turn)
   ctx.beginPath()
-  ctx.rect(-lengthPx / 2, -SLIP_PX / 2, lengthPx, SLIP_PX)
+  ctx.rect(-lengthPx / 2, -slipHalf(lengthPx), lengthPx, 2 * slipHalf(lengthPx))
   ctx.fillStyle = theme.sheet
   ctx.fill()
   ctx.setLineDash([])

@@ -1,0 +1,65 @@
+import type { CanvasLike } from '../../drawing/paint'
+import type { Evaluation } from '../../evaluate/evaluation'
+import type { Point } from '../../geometry/point'
+import type { PartId } from '../../model/ids'
+import type { Paint } from '../../store/planner'
+import { hitIndexOf } from '../hit'
+import type { Label, Slip } from '../label'
+import type { Lens } from '../lens'
+import { noteLabels } from '../overlayPaint'
+import { paintWater } from './paintWater'
+import { drawRowStates, rowSlips, slipBox } from './rowStates'
+import { towerNotes } from './under'
+import { drawExtremes, extremeLabels, ringBoxes, velocityLabels } from './waterLabels'
+
+/** What a painted plan has over it. Asked for when the plan is painted: the first bay is drawn without it. */
+
+/** Towers or pipes of the parts that are moved, over their own marks. In mm of floor. */
+export const paintMoved = (
+  ctx: CanvasLike,
+  as: Paint,
+  evaluation: Evaluation,
+  moved: readonly PartId[],
+  lens: Lens,
+): void => paintWater(ctx, as, evaluation, (part) => moved.includes(part), lens)
+
+/** States of the rows that are moved, and the rings. In px of canvas. */
+export const drawOver = (
+  ctx: CanvasLike,
+  as: Paint,
+  evaluation: Evaluation,
+  moved: readonly PartId[],
+  lens: Lens,
+): void => {
+  if (as !== 'flow') return
+  drawRowStates(ctx, evaluation, moved, lens)
+  drawExtremes(ctx, lens, evaluation)
+}
+
+/** The least and the most fed tower, or the fastest stretch of each main. */
+export const labelsOver = (as: Paint, evaluation: Evaluation, lens: Lens): readonly Label[] => {
+  if (as === 'flow') return extremeLabels(lens, evaluation)
+  return as === 'velocity' ? velocityLabels(lens, evaluation) : []
+}
+
+/** What the tower under the pointer takes. */
+export const pointerLabels = (
+  as: Paint,
+  evaluation: Evaluation,
+  pointer: Point | undefined,
+  lens: Lens,
+): readonly Label[] => {
+  if (as !== 'flow' || !pointer) return []
+  const part = hitIndexOf(evaluation.bay.built, null).at(pointer, 0)
+  const notes = towerNotes(evaluation, part, pointer, lens.writer)
+  return noteLabels(lens, pointer, notes).map((label) => ({ ...label, isFirm: true }))
+}
+
+/** Where the rows say how they are fed, and where the least and the most fed tower are ringed: labels step beside. */
+export const boxesOver = (
+  as: Paint,
+  evaluation: Evaluation,
+  parts: readonly PartId[],
+  lens: Lens,
+): readonly Slip[] =>
+  as === 'flow' ? [...rowSlips(evaluation, parts, lens).map(slipBox), ...ringBoxes(lens, evaluation)] : []
