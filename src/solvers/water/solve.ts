@@ -20,8 +20,8 @@ const USUAL_SWEEPS = 100
 const FIRST_HALVED = 20
 
 /** From this sweep on stretches of so many are wary, and as many not, in turn: wide tubes that run dry all at once hunt. */
-const FIRST_WARY = 10
-const WARY_STRETCH = 8
+const FIRST_WARY = 14
+const WARY_STRETCH = 6
 
 const isWaryIn = (sweeps: number): boolean =>
   sweeps >= FIRST_WARY && Math.floor((sweeps - FIRST_WARY) / WARY_STRETCH) % 2 === 0
