@@ -14,4 +14,9 @@ interface DrawerView {
 export const drawerViews: readonly [DrawerView, ...DrawerView[]] = [
   { id: 'row', title: 'Row', View: lazy(() => import('./RowView')) },
   { id: 'main', title: 'Main & pump', View: lazy(() => import('./MainView')) },
+  { id: 'zones', title: 'Zones', View: lazy(() => import('./ZonesView')) },
+  { id: 'feeds', title: 'Feeds', View: lazy(() => import('./FeedsView')) },
+  { id: 'tubes', title: 'Tubes', View: lazy(() => import('./TubesView')) },
+  { id: 'causes', title: 'Causes', View: lazy(() => import('./CausesView')) },
+  { id: 'flush', title: 'Flush & refill', View: lazy(() => import('./FlushView')) },
 ]

@@ -1,0 +1,132 @@
+import { balance, trimSettings } from '../../evaluate/water/balance'
+import { handSet } from '../../evaluate/water/handSet'
+import type { HandSet, PumpVerdict, ValveCard, ZoneSetting } from '../../evaluate/water/valveCard'
+import { zoneEffects } from '../../evaluate/water/zoneEffects'
+import { setFields } from '../../layout/setFields'
+import type { PartId } from '../../model/ids'
+import { commitEdited } from '../../sidebar/commitEdited'
+import { useWords } from '../../sidebar/words'
+import type { Words } from '../../checks/context'
+import { usePlanner, usePlannerState } from '../../store/react'
+import { useAnswer } from './useAnswer'
+import { ZoneScenarios } from './ZoneScenarios'
+
+const VERDICT: Readonly<Record<PumpVerdict, string>> = {
+  fits: 'The pump fits',
+  'too-small': 'The pump is too small',
+  'too-large': 'The pump is larger than need be',
+}
+
+const verdictWords = (
+  { verdict, factor, targetLph, leftMm }: ValveCard,
+  { flow, share, sightTube }: Words,
+) => {
+  const gets = `balanced, every tower gets ${flow(targetLph * factor)}, ${share(factor)} of what is wanted`
+  return leftMm > 1
+    ? `${VERDICT[verdict]}: ${gets} at most. Held to what is wanted, all valves together burn ${sightTube(leftMm)} more than balance asks; one valve behind the pump, or a bypass, can take that from all of them.`
+    : `${VERDICT[verdict]}: ${gets}.`
+}
+
+const turnsWords = ({ trimTurns, trimTurnsAll }: ZoneSetting): string =>
+  trimTurns >= trimTurnsAll - 0.05 ? 'wide open' : `${trimTurns.toFixed(1)} of ${trimTurnsAll}`
+
+const handWords = (hand: HandSet | undefined, zone: PartId, { share }: Words): string => {
+  const range = hand?.zones.get(zone)
+  return range ? `${share(range.leastShare)} to ${share(range.mostShare)}` : '—'
+}
+
+interface CardProps {
+  readonly card: ValveCard
+  readonly hand: HandSet | undefined
+  readonly words: Words
+}
+
+function Card({ card, hand, words }: CardProps) {
+  return (
+    <div className="chart-table" role="region" aria-label="Valve card" tabIndex={0}>
+      <table>
+        <thead>
+          <tr>
+            {['Zone', 'Sight tube', 'Turns open', 'K', 'Flow', 'Set by hand'].map((column) => (
+              <th key={column} scope="col">
+                {column}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {card.zones.map((zone) => (
+            <tr key={zone.part}>
+              <th scope="row">
+                {words.name(zone.part)}
+                {zone.isNeediest && ', neediest'}
+              </th>
+              <td>
+                <b>{words.sightTube(zone.sightMm)}</b>
+              </td>
+              <td>{turnsWords(zone)}</td>
+              <td>{zone.trimK.toFixed(1)}</td>
+              <td>{words.flowTotal(zone.flowLph)}</td>
+              <td>{handWords(hand, zone.part, words)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  )
+}
+
+interface Set {
+  readonly card: ValveCard
+  readonly hand: HandSet | undefined
+}
+
+function Balanced({ card, hand }: Set) {
+  const planner = usePlanner()
+  const parts = usePlannerState((state) => state.evaluation.layout.parts)
+  const words = useWords(parts)
+  const take = () =>
+    commitEdited(planner, 'Trim valves set by the valve card', (layout) =>
+      setFields(
+        layout,
+        trimSettings(card).map(({ part, trimTurns }) => ({ part, values: { trimTurns } })),
+      ),
+    )
+  return (
+    <section>
+      <h3>Valve card</h3>
+      <p>{verdictWords(card, words)}</p>
+      <Card card={card} hand={hand} words={words} />
+      <p className="water-note">
+        Set each zone by its sight tube at the valve, read over the tube ends; turns get you near. Set by hand
+        is what a zone then gets of its flow when every valve is off by 5 % of its turns, either way, over{' '}
+        {hand?.scenarios ?? 0} trials that are the same each time. Loss by turns differs two- to threefold
+        between published tables, so trust the sight tube.
+      </p>
+      <button onClick={take}>Set all trim valves so</button>
+    </section>
+  )
+}
+
+/** Every zone: how its valve is set so that all towers get the same, and what opening or shutting one does to the rest. */
+export default function ZonesView() {
+  const bay = usePlannerState((state) => state.evaluation.bay)
+  const { answer, isCurrent } = useAnswer('zones', [bay], () => {
+    const card = balance(bay, 'target')
+    return { set: card && { card, hand: handSet(bay, card) }, effects: zoneEffects(bay) }
+  })
+  if (!answer) return <p className="water-none">Balancing the zones …</p>
+  if (!answer.set || !answer.effects)
+    return (
+      <p className="water-none">
+        No zone with an open valve gets water, so there is nothing to balance. Lay a main from a pump to the
+        rows.
+      </p>
+    )
+  return (
+    <div className={isCurrent ? 'water-two' : 'water-two water-stale'} aria-busy={!isCurrent}>
+      <Balanced card={answer.set.card} hand={answer.set.hand} />
+      <ZoneScenarios effects={answer.effects} />
+    </div>
+  )
+}
