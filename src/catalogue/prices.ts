@@ -81,14 +81,10 @@ const reducers = clamped.flatMap((big) =>
     ),
 )
 
-/** Things of one size; what bears only its noun is taken for its 1 in size. */
+/** Things of one size. */
 const single: Readonly<Record<string, number>> = {
   'main-tee': 520,
   'main-cap': 240,
-  'main-coupling': 310,
-  elbow: 112,
-  tee: 152,
-  'reducing-coupling': 144,
   'sight-tube': 180,
   'barb-1/8': 9,
   'barb-1/4': 10,

@@ -98,7 +98,7 @@ const headFor = (network: Network, wantM3S: number, floorM: number, waterC: numb
   for (let round = 0; round < MOST_ROUNDS; round += 1) {
     const headM = network.levels[0] ?? 0
     const solution = solve(network, { temperatureC: waterC, toleranceM: TOLERANCE_M }, last)
-    if (!solution.ok) return undefined
+    if (!solution.ok || !solution.isSettled) return undefined
     last = solution
     const flow = sumOf(solution.mouthM3S)
     if (Math.abs(flow - wantM3S) <= CLOSE_SHARE * wantM3S) return { headM, solution }

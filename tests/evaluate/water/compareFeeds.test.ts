@@ -155,6 +155,20 @@ describe('the list', () => {
     expect(compareFeeds(row, warmer)).not.toBe(compareFeeds(row, water))
   })
 
+  test('is made beside the bay, whose joins stay the very same', () => {
+    const piped = bay('30 x 96 ft')
+      .row('A', [100, 60])
+      .row('B', [200, 60], { valveSet: 'shared' })
+      .main('M', [
+        [40, 40],
+        [240, 40],
+      ])
+      .layout()
+    const before = drawnWater(piped)
+    for (const name of ['A', 'B']) expect(compareFeeds(rowOf(piped, name), before)).not.toEqual([])
+    drawnWater(piped).joins.forEach((join, i) => expect(join).toBe(before.joins[i]))
+  })
+
   test('has no ring for a single line, and nothing for a row without towers', () => {
     const single = { ...row, lines: 1 }
     const kinds = compareFeeds(single, drawnWater({ ...layout, parts: [single] })).map(({ kind }) => kind)
