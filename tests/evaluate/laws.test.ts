@@ -198,6 +198,19 @@ const told = ({ bay, cuts, counts, findings, marksOf, towers, sites }: Evaluatio
   carts: bay.carts,
 })
 
+/** Flows are solved from those of the bay before, to a tolerance: numbers of findings may differ by that, and by no more. */
+const near = (value: unknown): unknown => {
+  if (typeof value === 'number') return expect.closeTo(value, 2)
+  if (Array.isArray(value)) return value.map(near)
+  if (typeof value !== 'object' || value === null) return value
+  return Object.fromEntries(Object.entries(value).map(([key, each]) => [key, near(each)]))
+}
+
+const toldNear = (evaluation: Evaluation) => {
+  const all = told(evaluation)
+  return { ...all, findings: near(all.findings) }
+}
+
 /** The same layout with no object in common, so that nothing remembered serves for it. */
 const anew = (layout: Layout): Layout => layoutSchema.parse(JSON.parse(JSON.stringify(layout)))
 
@@ -207,7 +220,7 @@ describe('what is remembered is what would be found anew', () => {
     () => {
       fc.assert(
         fc.property(arbitraryBay, (layout) => {
-          expect(told(evaluate(layout))).toEqual(told(evaluate(layout)))
+          expect(told(evaluate(layout))).toEqual(toldNear(evaluate(layout)))
         }),
         { seed: SEED, numRuns: 20 },
       )
@@ -245,7 +258,7 @@ describe('what is remembered is what would be found anew', () => {
           for (const [change, which] of made) {
             const part = layout.parts[which % Math.max(1, layout.parts.length)]
             layout = change(layout, part ? [part.id] : [])
-            expect(told(evaluate(layout))).toEqual(told(evaluate(anew(layout))))
+            expect(told(evaluate(layout))).toEqual(toldNear(evaluate(anew(layout))))
           }
         }),
         { seed: SEED, numRuns: 15 },
@@ -259,7 +272,7 @@ describe('what is remembered is what would be found anew', () => {
     evaluate(layout)
     for (const step of [14, -3, 7.5, 0.0625]) {
       layout = movePartsBy(layout, ['rack-row-1', 'obstacle-1', 'drain-line-1', 'sump-1'], 0, inches(step))
-      expect(told(evaluate(layout))).toEqual(told(evaluate(anew(layout))))
+      expect(told(evaluate(layout))).toEqual(toldNear(evaluate(anew(layout))))
     }
   })
 })

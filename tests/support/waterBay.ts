@@ -59,7 +59,7 @@ const VALVES: ZoneValves = {
 }
 
 /** One lateral, straight away from the main, with its stations at joints 3 and on; joint 2 is where water enters it. */
-export const feedOf = (sketch: RowSketch): FeedFacts => {
+const feedOf = (sketch: RowSketch): FeedFacts => {
   const {
     kind = 'straight',
     stations = 24,

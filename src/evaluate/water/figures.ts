@@ -13,17 +13,37 @@ export const towerAt = ({ built, feed, sitePlace }: PlacedRow, tube: number, flo
   return { part: built.part, station, line, at: sitePlace(outlet), flowLph }
 }
 
-/** Index of the least, or of the greatest, of some flows; the first of equal ones, 0 of none. */
-export const indexOfLeast = (flows: Float64Array): number => {
-  let least = 0
-  for (let i = 1; i < flows.length; i += 1) if ((flows[i] ?? 0) < (flows[least] ?? 0)) least = i
-  return least
+/**
+ * Flows that differ by a smaller share are alike: of such the first is named, so that what the solver's tolerance leaves
+ * does not have the worst tower of a bay that is the same on both sides jump from one side to the other.
+ */
+const ALIKE_SHARE = 1e-5
+
+/** Whether a flow is less than another by more than a solver's tolerance makes of it. */
+export const isClearlyLess = (flow: number, than: number): boolean => flow < than * (1 - ALIKE_SHARE)
+
+const extremeOf = (flows: Float64Array, pick: (a: number, b: number) => number): number => {
+  let extreme = flows[0] ?? 0
+  for (const flow of flows) extreme = pick(extreme, flow)
+  return extreme
 }
 
+/** Index of the least of some flows; the first of those that are alike, 0 of none. */
+export const indexOfLeast = (flows: Float64Array): number => {
+  const least = extremeOf(flows, Math.min)
+  return Math.max(
+    0,
+    flows.findIndex((flow) => !isClearlyLess(least, flow)),
+  )
+}
+
+/** Index of the greatest of some flows; the first of those that are alike, 0 of none. */
 export const indexOfMost = (flows: Float64Array): number => {
-  let most = 0
-  for (let i = 1; i < flows.length; i += 1) if ((flows[i] ?? 0) > (flows[most] ?? 0)) most = i
-  return most
+  const most = extremeOf(flows, Math.max)
+  return Math.max(
+    0,
+    flows.findIndex((flow) => !isClearlyLess(flow, most)),
+  )
 }
 
 /** Towers that all get nothing are alike, but no measure of evenness says anything of them: all are 0. */

@@ -1,6 +1,6 @@
 import type { PartId } from '../../model/ids'
 import type { DryReason, FlowFigures, RowWater, Water, ZoneWater } from '../../model/water'
-import { figuresOf } from './figures'
+import { figuresOf, isClearlyLess } from './figures'
 import type { Plan, PlacedRow, WaterInputs } from './plan'
 import { planOf } from './planOf'
 import { isReached, readRow, readZone } from './readRows'
@@ -32,8 +32,8 @@ const bayFigures = (rows: readonly RowWater[], tubeScatter: number): FlowFigures
   for (const { tubeLph, figures } of rows) {
     flows.set(tubeLph, at)
     at += tubeLph.length
-    if (figures.least.flowLph < least.flowLph) least = figures.least
-    if (figures.most.flowLph > most.flowLph) most = figures.most
+    if (isClearlyLess(figures.least.flowLph, least.flowLph)) least = figures.least
+    if (isClearlyLess(most.flowLph, figures.most.flowLph)) most = figures.most
   }
   return figuresOf(flows, least, most, tubeScatter)
 }

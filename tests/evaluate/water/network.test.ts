@@ -250,6 +250,19 @@ test('wide tubes that hang at the very head of a throttled zone settle', () => {
   }
 })
 
+test('of two rows that are alike the first is named, whatever was solved before', () => {
+  const bay = along40ft(waterBay().pit('P', { along: 240, at: [240, 0] }))
+    .row('A', { along: 60 })
+    .row('B', { along: 420 })
+    .inputs()
+  for (const waterC of [20, 5, 33, 12]) {
+    waterOf(bay, { waterC })
+    const { least, most } = waterOf(bay).bay!
+    expect([least.part, least.station, least.line]).toEqual(['A', 24, 1])
+    expect([most.part, most.station, most.line]).toEqual(['A', 1, 1])
+  }
+})
+
 test('the answer does not hang on what was solved before', () => {
   const first = waterOf(threeRows.inputs())
   waterOf(threeRows.inputs(), { waterC: 5, valves: new Map([['A', false]]) })
