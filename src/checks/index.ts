@@ -1,3 +1,4 @@
+import { airTrapVent } from './air-trap-vent'
 import { aisleWidthMin } from './aisle-width-min'
 import { barRiserGap } from './bar-riser-gap'
 import { barSleeveGap } from './bar-sleeve-gap'
@@ -15,26 +16,40 @@ import { drainPitReach } from './drain-pit-reach'
 import { exitAccessMin } from './exit-access-min'
 import { footShimMax } from './foot-shim-max'
 import { gutterRunMax } from './gutter-run-max'
+import { headBoxFillMin } from './head-box-fill-min'
+import { headBoxLevelMin } from './head-box-level-min'
 import { headroomMin } from './headroom-min'
 import { insideHouse } from './inside-house'
 import { keepClearFree } from './keep-clear-free'
+import { lateralFlushEnd } from './lateral-flush-end'
 import { levelStackShort } from './level-stack-short'
 import { lineReachMax } from './line-reach-max'
+import { mainSupplyReach } from './main-supply-reach'
 import { outletDrainReach } from './outlet-drain-reach'
 import { outletDropMin } from './outlet-drop-min'
 import { outletTowerGap } from './outlet-tower-gap'
+import { pipeVelocityMax } from './pipe-velocity-max'
 import { pitInletLevel } from './pit-inlet-level'
 import { pitLevelOrder } from './pit-level-order'
+import { polyFamilySame } from './poly-family-same'
+import { pumpFlowFit } from './pump-flow-fit'
+import { pumpLiftMin } from './pump-lift-min'
 import { serviceCrossingMin } from './service-crossing-min'
 import { stockLengthMax } from './stock-length-max'
+import { suctionLevelMin } from './suction-level-min'
 import { tipTroughWidth } from './tip-trough-width'
 import { tipWindowMin } from './tip-window-min'
+import { towerFlowEven } from './tower-flow-even'
 import { towerWithdrawalMin } from './tower-withdrawal-min'
 import { trenchFootClear } from './trench-foot-clear'
+import { tubeHeadMin } from './tube-head-min'
+import { tubeTransitionBand } from './tube-transition-band'
 import { wheelchairRouteMin } from './wheelchair-route-min'
+import { zoneFlowBalance } from './zone-flow-balance'
 import { zoneMainReach } from './zone-main-reach'
+import { zoneValveOpen } from './zone-valve-open'
 
-/** Every rule, in the order in which the sidebar groups them: floor, drains, racks. */
+/** Every rule, in the order in which the sidebar groups them: floor, drains, water, racks. */
 export const rules: readonly Rule[] = [
   bodyOverlap,
   insideHouse,
@@ -49,7 +64,6 @@ export const rules: readonly Rule[] = [
   doorWidthMin,
   doorHeadMin,
   wheelchairRouteMin,
-  zoneMainReach,
   outletDrainReach,
   outletDropMin,
   drainFallMin,
@@ -60,6 +74,21 @@ export const rules: readonly Rule[] = [
   pitLevelOrder,
   trenchFootClear,
   serviceCrossingMin,
+  zoneMainReach,
+  mainSupplyReach,
+  zoneValveOpen,
+  pumpLiftMin,
+  pumpFlowFit,
+  suctionLevelMin,
+  headBoxLevelMin,
+  headBoxFillMin,
+  zoneFlowBalance,
+  towerFlowEven,
+  tubeTransitionBand,
+  tubeHeadMin,
+  pipeVelocityMax,
+  airTrapVent,
+  lateralFlushEnd,
   levelStackShort,
   footShimMax,
   gutterRunMax,
@@ -70,6 +99,7 @@ export const rules: readonly Rule[] = [
   barSleeveGap,
   towerWithdrawalMin,
   stockLengthMax,
+  polyFamilySame,
 ]
 
 const byId = new Map(rules.map((rule) => [rule.id, rule]))

@@ -2,6 +2,7 @@ import type { Finding, Mend, Quantity } from '../model/finding'
 import type { Writer } from '../units/writer'
 import type { Words } from './context'
 import { ruleOf } from './index'
+import { setWords, splitWords } from './setWords'
 
 /**
  * How lengths are read. What a builder holds a tape to is in inches alone, `36"`: clearances, aisles, carts, headroom,
@@ -51,6 +52,8 @@ export const mendWords = (mend: Mend, finding: Finding, words: Words): string =>
   switch (mend.kind) {
     case 'move':
       return `Move ${listed(mend.parts.map(words.name))} ${shiftWords(mend.dxMm, mend.dyMm, words)}`
+    case 'split':
+      return splitWords(mend.feed, words.name(mend.part))
     case 'lay':
       return mend.what === 'main'
         ? `Lay a main to ${words.name(finding.parts[0] ?? '')}`
@@ -63,21 +66,6 @@ export const mendWords = (mend: Mend, finding: Finding, words: Words): string =>
       return `Let ${words.name(mend.part)} down ${words.onTape(mend.byMm)}, all its levels but the rim`
     case 'set':
       return setWords(mend, words)
-  }
-}
-
-const setWords = ({ part, field, value }: Mend & { kind: 'set' }, { name, length, fall }: Words): string => {
-  switch (field) {
-    case 'slope':
-      return `Give ${name(part)} a fall of ${fall(Number(value))}`
-    case 'startInvertMm':
-      return `Start ${name(part)} as high as its cover allows`
-    case 'overflowMm':
-      return `Set the overflow of ${name(part)} to ${length(Number(value))}`
-    case 'riserMm':
-      return `Let the risers of ${name(part)} be as long as the levels ask`
-    default:
-      return `Set ${field} of ${name(part)}`
   }
 }
 

@@ -13,6 +13,9 @@ const withField = (layout: Layout, part: PartId, field: string, value: unknown):
   return edited.ok ? edited.layout : layout
 }
 
+const withSplit = (layout: Layout, part: PartId, feed: string): Layout =>
+  withField(withField(layout, part, 'feed', feed), part, 'riserAt', 'inlet-end')
+
 /** What a laid line has beside its points. */
 const lineValues = (what: 'drain-line' | 'main', { settings }: Layout): object =>
   what === 'main' ? {} : { slope: settings.leastDrop }
@@ -44,6 +47,8 @@ export const applyMend = (layout: Layout, mend: Mend): Layout => {
       return movePartsBy(layout, mend.parts, mend.dxMm, mend.dyMm)
     case 'set':
       return withField(layout, mend.part, mend.field, mend.value)
+    case 'split':
+      return withSplit(layout, mend.part, mend.feed)
     case 'lay':
       return withPart(layout, mend.what, { points: mend.points, ...lineValues(mend.what, layout) })
     case 'lower':

@@ -27,6 +27,11 @@ export interface Term {
   readonly quantity: Quantity
 }
 
+/** A point of what is laid, and how high over the floor its middle is where it is not as high as usual, mm. */
+export interface LaidPoint extends Point {
+  readonly heightMm?: number
+}
+
 /** A repair as data; layout/mend.ts turns it into an edit. */
 export type Mend =
   | { readonly kind: 'move'; readonly parts: readonly PartId[]; readonly dxMm: number; readonly dyMm: number }
@@ -36,8 +41,10 @@ export type Mend =
       readonly field: string
       readonly value: number | string | boolean | null
     }
-  /** Lay a drain line or a main along these points. */
-  | { readonly kind: 'lay'; readonly what: 'drain-line' | 'main'; readonly points: readonly Point[] }
+  /** Lay a drain line or a main along these points; those of a main may have a height over the floor. */
+  | { readonly kind: 'lay'; readonly what: 'drain-line' | 'main'; readonly points: readonly LaidPoint[] }
+  /** Split the feed of a row that is fed at an end, and leave its riser pipe there, where the main passes. */
+  | { readonly kind: 'split'; readonly part: PartId; readonly feed: 'centre-split' | 'double-split' }
   /** Let all levels of a pit but its rim down by so much. */
   | { readonly kind: 'lower'; readonly part: PartId; readonly byMm: number }
   /** Let each row's rails be level with its own highest foot, not with the bay's. */

@@ -119,7 +119,7 @@ const isBegun = (area: Area, { bay, towers }: Pick<Evaluation, 'bay' | 'towers'>
       return bay.levels.drains.size > 0
     case 'Water':
       // Nobody may read that a bay is even before its flows are solved.
-      return false
+      return bay.water.rows.size > 0
     case 'Floor':
       return bay.built.length > 0
   }

@@ -18,17 +18,17 @@ ruleTable('zone-main-reach', {
     ['further off where the bay allows it', withMain(40).settings({ mainReach: 160 })],
   ],
   fails: [
-    ['no main', row(), 'Tight, 0 of 120', 'A has no main to take its water from.'],
+    ['no main', row(), 'Starved, 0 of 120', 'A has no main to take its water from.'],
     [
       'a main 10 ft 1 in before the row',
       withMain(79),
-      'Tight, 121 of 120',
+      'Starved, 121 of 120',
       'The nearest main is 10\' 1" from where water enters A; 10\' 0" is in reach.',
     ],
     [
       'a pit whose pump a main can be laid from',
       row().pit('Pit', { x: [400, 436], y: [100, 214] }),
-      'Tight, 0 of 120',
+      'Starved, 0 of 120',
       'A has no main to take its water from. Lay a main to A.',
     ],
   ],

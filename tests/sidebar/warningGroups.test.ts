@@ -82,7 +82,7 @@ describe('the state of an area', () => {
     expect(standing.map(({ states }) => states.map(({ word }) => word))).toEqual([
       ['Fits'],
       ['Falls'],
-      [],
+      ['Even'],
       ['Fits'],
     ])
   })

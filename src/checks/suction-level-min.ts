@@ -1,0 +1,103 @@
+import { polyOf } from '../catalogue/pipe'
+import type { Built } from '../model/built'
+import type { Finding, Mend } from '../model/finding'
+import type { PitFacts } from '../model/pitFacts'
+import type { PumpWater } from '../model/water'
+import { submergenceM } from '../solvers/water/submergence'
+import { toM3PerS } from '../units/flow'
+import { headM, toHeadM } from '../units/head'
+import { inches } from '../units/length'
+import type { Bay, BayRule } from './context'
+import { CLOSE_MM, flowTotalOf, found, inFeet, lengthOf, term } from './found'
+
+const RULE = 'suction-level-min'
+
+/** The intake stands so far over the bottom, for sludge. Common practice, no source. */
+const INTAKE_OVER_BOTTOM_MM = inches(2)
+
+/** At the moment of stopping a little air does no harm: so much over the intake is enough. Common practice, no source. */
+const AT_PUMP_OFF_MM = inches(6)
+
+/** A level of the pit at which the pump draws. */
+interface Drawing {
+  readonly title: 'running level' | 'pump-off level'
+  readonly levelMm: number
+  readonly needMm: number
+}
+
+const drawings = (pit: PitFacts, needMm: number): readonly Drawing[] => [
+  { title: 'pump-off level', levelMm: pit.pumpOffMm, needMm: Math.min(needMm, AT_PUMP_OFF_MM) },
+  { title: 'running level', levelMm: pit.runningMm, needMm },
+]
+
+const overIntake = ({ levelMm }: Drawing, { bottomMm }: PitFacts): number =>
+  levelMm - bottomMm - INTAKE_OVER_BOTTOM_MM
+
+/** Up with the pump-off level while it stays under the low alarm; else down with the bottom, and the pump on it. */
+const mendFor = (part: string, pit: PitFacts, short: readonly Drawing[]): Mend => {
+  const [first] = short
+  const pumpOffMm = pit.bottomMm + INTAKE_OVER_BOTTOM_MM + (first?.needMm ?? 0)
+  const isPumpOff = short.length === 1 && first?.title === 'pump-off level'
+  if (isPumpOff && pumpOffMm <= pit.lowAlarmMm)
+    return { kind: 'set', part, field: 'pumpOffMm', value: pumpOffMm }
+  const bottoms = short.map(({ levelMm, needMm }) => levelMm - needMm - INTAKE_OVER_BOTTOM_MM)
+  return { kind: 'set', part, field: 'bottomMm', value: Math.min(...bottoms) }
+}
+
+/** Water that should stand over the intake of one of a pit's pumps while it gives a flow, litres an hour; mm. */
+const neededMm = (eachLph: number, stock: string): number =>
+  headM(submergenceM(toM3PerS(eachLph), toHeadM(polyOf(stock).idMm)))
+
+const findingOf = (part: string, pump: PumpWater, { pit, pump: facts }: Built): Finding[] => {
+  if (!pit || !facts) return []
+  const eachLph = pump.flowLph / facts.pumps
+  const needMm = neededMm(eachLph, facts.stock)
+  const short = drawings(pit, needMm).filter((at) => overIntake(at, pit) < at.needMm - CLOSE_MM)
+  const [first] = short
+  if (!first) return []
+  const overMm = overIntake(first, pit)
+  return [
+    found({
+      rule: RULE,
+      subject: 'flow',
+      state: overMm > 0 ? 'Drifting' : 'Starved',
+      parts: [part],
+      at: { x: facts.at.x, y: facts.at.y },
+      measured: lengthOf(overMm),
+      limit: lengthOf(first.needMm),
+      facts: { level: first.title },
+      terms: [
+        term(`The ${first.title}`, inFeet(first.levelMm)),
+        term('Intake of the pump, 2 in over the bottom', inFeet(first.levelMm - overMm)),
+        term('Flow of one pump', flowTotalOf(eachLph)),
+        term('Water over an intake of that bore at that flow', lengthOf(needMm)),
+      ],
+      mend: mendFor(part, pit, short),
+    }),
+  ]
+}
+
+const check = ({ water, builtOf }: Bay): Finding[] =>
+  [...water.pumps.values()].flatMap((pump) => {
+    const built = builtOf.get(pump.part)
+    return built ? findingOf(pump.part, pump, built) : []
+  })
+
+/** Water stands over the pump's intake, so that it draws no air. */
+export const suctionLevelMin: BayRule = {
+  over: 'bay',
+  id: RULE,
+  title: 'Water over the pump’s intake',
+  limit:
+    'D (1 + 2.3 v / sqrt(g D)) over the intake while it runs, and 6 in or that, whichever is less, when it stops',
+  source:
+    'ANSI/HI 9.8, from memory, made for much larger intakes: for small ones the least; 6 in when it stops, and an intake 2 in over the bottom, are common practice, no source',
+  mending: 'Set the pump off at a higher level, or dig the pit deeper.',
+  check,
+  say: ({ parts, measured, limit, facts }, { onTape, name }) => {
+    const what = `At the ${facts['level']} of ${name(parts[0] ?? '')}`
+    return measured.value > 0
+      ? `${what} only ${onTape(measured.value)} of water stand over the pump’s intake; with less than ${onTape(limit.value)} it draws air.`
+      : `${what} the water is ${onTape(-measured.value)} under the pump’s intake, and ${onTape(limit.value)} should stand over it.`
+  },
+}
