@@ -1,3 +1,5 @@
+import { useMemo } from 'react'
+import { type RowScatter, scatterOfRow } from '../../evaluate/water/scatter'
 import type { FeedFacts } from '../../model/feedFacts'
 import type { PartId } from '../../model/ids'
 import type { RowWater, Water } from '../../model/water'
@@ -7,7 +9,6 @@ import { writerFor } from '../../units/writer'
 import { Chart } from './chart/Chart'
 import { checkWords } from './checkWords'
 import { dryAdvice } from './dryAdvice'
-import { levelBand } from './levelBand'
 import { lateralCheck } from './lateralCheck'
 import { NoRow, RowChoice } from './RowChoice'
 import { flowChart, headChart } from './rowCharts'
@@ -37,10 +38,23 @@ interface FedRowProps {
   readonly row: RowWater
 }
 
+/** Draws enough for a figure, and few enough for a frame while something slides. */
+const DRAWS = { atRest: 400, sliding: 60 }
+
+/** What building adds to the row's figures, always of the bay as it stands. */
+const useScatter = ({ part }: RowWater): RowScatter | undefined => {
+  const [bay, isPreviewed] = usePlannerState((state) => [state.evaluation.bay, state.preview !== undefined])
+  return useMemo(() => {
+    const [built, row] = [bay.builtOf.get(part), bay.water.rows.get(part)]
+    const scenarios = isPreviewed ? DRAWS.sliding : DRAWS.atRest
+    return built && row && scatterOfRow(built, row, bay, { scenarios })
+  }, [bay, part, isPreviewed])
+}
+
 function FedRow({ feed, row }: FedRowProps) {
   const [units, settings] = usePlannerState((state) => [state.units, state.evaluation.layout.settings])
-  const band = levelBand(feed, row, settings)
-  const laterals = lateralFlows(feed, row, band)
+  const scatter = useScatter(row)
+  const laterals = lateralFlows(feed, row, scatter)
   return (
     <>
       <div className="water-charts">
@@ -48,7 +62,7 @@ function FedRow({ feed, row }: FedRowProps) {
         <Chart data={headChart(laterals, units)} isLow />
       </div>
       <div className="water-told">
-        <RowFigures figures={rowFigures(row, settings, band.mostLost, writerFor(units))} />
+        <RowFigures figures={rowFigures(row, settings, scatter, writerFor(units))} />
         <RowCheck feed={feed} row={row} />
       </div>
     </>

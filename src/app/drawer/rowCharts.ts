@@ -138,7 +138,7 @@ const flowEnds = (least: number, most: number, target: number): readonly number[
 export const flowChart = (
   laterals: readonly LateralFlows[],
   { least, most, meanLph }: FlowFigures,
-  { targetLph, outletErrorMm }: Pick<Settings, 'targetLph' | 'outletErrorMm'>,
+  { targetLph }: Pick<Settings, 'targetLph'>,
   units: Units,
 ): ChartData => {
   const writer = writerFor(units)
@@ -156,7 +156,7 @@ export const flowChart = (
         to: targetLph * (1 + BAND_SHARE),
       },
     ],
-    ...(outletErrorMm > 0 ? { reachName: `tube end ${writer.onTape(outletErrorMm)} off` } : {}),
+    reachName: 'nine builds of ten',
     levels: [{ name: `${flow(targetLph)} wanted`, y: targetLph, dash: 'dash-dot', side: 'above' }],
     flags: [
       ...flagOf(laterals, most, `most: ${standWords(most)}, ${flow(most.flowLph)}`, 'above'),

@@ -1,3 +1,4 @@
+import type { RowScatter } from '../../evaluate/water/scatter'
 import type { Settings } from '../../layout/settings'
 import type { RowWater } from '../../model/water'
 import { LAMINAR_RE, TURBULENT_RE } from '../../solvers/water/friction'
@@ -10,6 +11,8 @@ import {
   TUBE_SCALE,
 } from '../../solvers/water/uniformity'
 import type { Writer } from '../../units/writer'
+
+type BuildSettings = Pick<Settings, 'tubeScatter' | 'outletErrorMm'>
 
 /** One number of a row, with the published class that it falls in. */
 export interface RowFigure {
@@ -71,16 +74,19 @@ const evenness = ({ figures }: RowWater, { share, flow }: Writer, tubeScatter: n
   { name: 'Scatter of the tubes', value: share(tubeScatter), ...graded(TUBE_SCALE, tubeScatter) },
 ]
 
-const levelFigure = (errorMm: number, mostLost: number, { share, onTape }: Writer): readonly RowFigure[] =>
-  errorMm > 0
-    ? [
-        {
-          name: `A tube end ${onTape(errorMm)} too high`,
-          value: `${share(mostLost)} less`,
-          note: 'at the tower that loses most by it: fix all tube ends at one height',
-        },
-      ]
-    : []
+/** What of the row is left to those who build it: the ends of its tubes, and the tubes themselves. */
+const asBuilt = (
+  { spread, lowQuarter }: RowScatter,
+  { tubeScatter, outletErrorMm }: BuildSettings,
+  { share, onTape }: Writer,
+): readonly RowFigure[] => [
+  {
+    name: 'Spread as built',
+    value: `${share(spread.low)} to ${share(spread.high)}`,
+    note: `in 90 of 100 builds, with tube ends within ${onTape(outletErrorMm)} of level and tubes that scatter by ${share(tubeScatter)}; the same draws every time`,
+  },
+  { name: 'Low quarter as built', value: `${share(lowQuarter.low)} to ${share(lowQuarter.high)}` },
+]
 
 const water = (row: RowWater, { sightTube, velocity, flowTotal }: Writer): RowFigure[] => [
   { name: 'Into the row', value: flowTotal(row.totalLph) },
@@ -93,14 +99,14 @@ const water = (row: RowWater, { sightTube, velocity, flowTotal }: Writer): RowFi
   },
 ]
 
-/** What a row's water comes to, in figures. `mostLost` is what a tube end that is off costs, as a share of 1. */
+/** What a row's water comes to, in figures; `scatter` is what building it adds to them. */
 export const rowFigures = (
   row: RowWater,
-  { tubeScatter, outletErrorMm }: Pick<Settings, 'tubeScatter' | 'outletErrorMm'>,
-  mostLost: number,
+  settings: BuildSettings,
+  scatter: RowScatter | undefined,
   writer: Writer,
 ): readonly RowFigure[] => [
-  ...evenness(row, writer, tubeScatter),
-  ...levelFigure(outletErrorMm, mostLost, writer),
+  ...evenness(row, writer, settings.tubeScatter),
+  ...(scatter ? asBuilt(scatter, settings, writer) : []),
   ...water(row, writer),
 ]

@@ -1,6 +1,5 @@
 import type { FeedFacts, FeedLateral } from '../../model/feedFacts'
 import type { RowWater } from '../../model/water'
-import type { LevelBand } from './levelBand'
 
 /** What one tower takes, and where its tube leaves the lateral. */
 export interface TowerFlow {
@@ -9,7 +8,7 @@ export interface TowerFlow {
   /** From the row's start along the lateral, mm. */
   readonly alongMm: number
   readonly flowLph: number
-  /** With its tube end too high, and too low, by as much as they are level within. */
+  /** Where it lies in nine builds of ten. */
   readonly lowLph: number
   readonly highLph: number
 }
@@ -33,6 +32,12 @@ export interface LateralFlows {
   readonly heads: readonly LateralHead[]
   /** Where water comes into it, mm from the row's start. */
   readonly fedAtMm: readonly number[]
+}
+
+/** Where the flow of each tower may lie, in the order of the feed's tubes. */
+export interface TowerBands {
+  readonly lowLph: Float64Array
+  readonly highLph: Float64Array
 }
 
 /** Tubes by the joint that they leave from, as indexes into the feed's tubes. */
@@ -62,7 +67,7 @@ const ascending = (numbers: Iterable<number>): readonly number[] =>
 const towerOf = (
   { tubes }: FeedFacts,
   { tubeLph }: RowWater,
-  { lowLph, highLph }: LevelBand,
+  bands: TowerBands | undefined,
   tube: number,
   alongMm: number,
 ): TowerFlow => {
@@ -73,8 +78,8 @@ const towerOf = (
     line,
     alongMm,
     flowLph,
-    lowLph: lowLph[tube] ?? flowLph,
-    highLph: highLph[tube] ?? flowLph,
+    lowLph: bands?.lowLph[tube] ?? flowLph,
+    highLph: bands?.highLph[tube] ?? flowLph,
   }
 }
 
@@ -85,12 +90,16 @@ const headsOf = (lateral: FeedLateral, { jointHeadMm, outletMm }: RowWater): rea
   }))
 
 /** Each lateral of a row with the flow of every tower on it and the head along it. */
-export const lateralFlows = (feed: FeedFacts, water: RowWater, band: LevelBand): readonly LateralFlows[] => {
+export const lateralFlows = (
+  feed: FeedFacts,
+  water: RowWater,
+  bands?: TowerBands,
+): readonly LateralFlows[] => {
   const byJoint = tubesByJoint(feed)
   return feed.laterals.map((lateral, index) => {
     const joints = joinedOnce(lateral)
     const towers = joints.flatMap(([joint, alongMm]) =>
-      (byJoint.get(joint) ?? []).map((tube) => towerOf(feed, water, band, tube, alongMm)),
+      (byJoint.get(joint) ?? []).map((tube) => towerOf(feed, water, bands, tube, alongMm)),
     )
     return {
       lateral: index + 1,

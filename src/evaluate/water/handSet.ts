@@ -1,4 +1,5 @@
 import type { PartId } from '../../model/ids'
+import { chanceFrom } from './chance'
 import { LPH_PER_M3S } from './metres'
 import type { WaterInputs } from './plan'
 import { planOf } from './planOf'
@@ -10,12 +11,6 @@ import { AS_DRAWN, type WhatIf } from './whatIf'
 export const HAND_OFF_BY = 0.05
 
 const SCENARIOS = 16
-
-/** The same chance every time: a linear congruence with the multiplier and increment of Numerical Recipes (from memory). */
-const chanceFrom = (seed: number) => () => {
-  seed = (1664525 * seed + 1013904223) % 2 ** 32
-  return seed / 2 ** 32
-}
 
 interface Range {
   leastShare: number

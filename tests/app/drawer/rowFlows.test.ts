@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest'
 import { flowChart, headChart } from '../../../src/app/drawer/rowCharts'
-import type { LevelBand } from '../../../src/app/drawer/levelBand'
 import { rowFigures } from '../../../src/app/drawer/rowFigures'
 import { lateralFlows } from '../../../src/app/drawer/rowFlows'
 import { gph } from '../../../src/units/flow'
@@ -24,13 +23,10 @@ const split = handRow(
   'centre-split',
 )
 
-/** No tube end hangs off its place. */
-const inPlace: LevelBand = { lowLph: new Float64Array(0), highLph: new Float64Array(0), mostLost: 0 }
-
-const wanted = { targetLph: gph(4), outletErrorMm: inches(1 / 4) }
+const wanted = { targetLph: gph(4) }
 
 describe('laterals of a row', () => {
-  const [first, second] = lateralFlows(split.feed, split.water, inPlace)
+  const [first, second] = lateralFlows(split.feed, split.water)
 
   test('each has its own towers, with place and flow', () => {
     expect(first?.lines).toEqual([1, 2])
@@ -63,7 +59,7 @@ describe('laterals of a row', () => {
 })
 
 describe('charts of a row', () => {
-  const laterals = lateralFlows(split.feed, split.water, inPlace)
+  const laterals = lateralFlows(split.feed, split.water)
   const chart = flowChart(laterals, split.water.figures, wanted, 'feet-inches')
 
   test('a line each lateral, told apart by dash and mark, with every tower marked', () => {
@@ -110,7 +106,7 @@ test('a ring is called one', () => {
     ...feed,
     laterals: [{ ...lateral!, joints: [...lateral!.joints, 0], alongMm: [...lateral!.alongMm, 0] }],
   }
-  const laterals = lateralFlows(ring, water, inPlace)
+  const laterals = lateralFlows(ring, water)
   expect(laterals[0]?.towers).toHaveLength(1)
   expect(flowChart(laterals, water.figures, wanted, 'metric').lines[0]?.name).toBe('Ring, line 1')
 })
@@ -119,7 +115,7 @@ describe('figures of a row', () => {
   const figures = rowFigures(
     split.water,
     { tubeScatter: 0.03, outletErrorMm: 0 },
-    0,
+    undefined,
     writerFor('feet-inches'),
   )
   const figure = (name: RegExp) => figures.find((each) => name.test(each.name))
@@ -142,11 +138,30 @@ describe('figures of a row', () => {
       rowFigures(
         { ...split.water, tubeReynolds },
         { tubeScatter: 0.03, outletErrorMm: 0 },
-        0,
+        undefined,
         writerFor('metric'),
       ).at(-1)?.note
     expect(told(1680)).toContain('smooth: like tubes give like flows')
     expect(told(2300)).toContain('may run smooth or churned')
     expect(told(4500)).toContain('churned')
+  })
+
+  test('what building adds is said in nine builds of ten, with what it is reckoned from', () => {
+    const built = rowFigures(
+      split.water,
+      { tubeScatter: 0.03, outletErrorMm: inches(1 / 4) },
+      {
+        scenarios: 100,
+        flowLph: { low: gph(3.6), high: gph(4.4) },
+        lowLph: new Float64Array(0),
+        highLph: new Float64Array(0),
+        spread: { low: 0.24, high: 0.31 },
+        lowQuarter: { low: 0.9, high: 0.92 },
+      },
+      writerFor('feet-inches'),
+    )
+    const spread = built.find(({ name }) => name === 'Spread as built')
+    expect(spread?.value).toBe('24.0 % to 31.0 %')
+    expect(spread?.note).toContain('1/4" of level and tubes that scatter by 3.0 %')
   })
 })
