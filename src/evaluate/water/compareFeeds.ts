@@ -9,6 +9,7 @@ import { LATERALS, type RackRow } from '../../parts/rack-row/schema'
 import { type FeedValues, feedVariant, type FeedVariant, type RowBay, waterGivers } from './feedVariant'
 import { gradedRow } from './gradedRow'
 import { type RowAlone, rowAlone } from './rowAlone'
+import { laidToReach } from './riserPlace'
 import { type PartsDifference, partsDifference, pieceCount, pipeLengthMm, rowParts } from './rowParts'
 
 /** One way of feeding a row, and what comes of it. */
@@ -58,8 +59,9 @@ const plainOptions = (row: RackRow, drawn: FeedVariant, bay: RowBay): Option[] =
     LATERALS.map((lateral): Option => {
       const values = { feed: kind, lateral, header: headerFor(row, lateral), gradedTubes: [] }
       const named = { kind, lateral, isGraded: false }
-      const variant = isDrawn(row, named) ? drawn : feedVariant(row, values, bay)
-      return { ...named, variant, values }
+      return isDrawn(row, named)
+        ? { ...named, variant: drawn, values }
+        : { ...named, ...laidToReach(row, values, bay) }
     }),
   )
 

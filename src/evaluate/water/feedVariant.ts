@@ -10,7 +10,7 @@ import { joinSharedZones, joinZones } from '../supplyJoins'
 export type RowBay = Pick<Bay, 'site' | 'settings' | 'levels' | 'built' | 'builtOf'>
 
 /** The fields of a row that say how its towers are fed; an edit writes them as they are. */
-export type FeedValues = Partial<Pick<RackRow, 'feed' | 'lateral' | 'header' | 'gradedTubes'>>
+export type FeedValues = Partial<Pick<RackRow, 'feed' | 'lateral' | 'header' | 'gradedTubes' | 'riserAt'>>
 
 /** A row fed another way, with its pipe from the main. */
 export interface FeedVariant {
@@ -19,6 +19,8 @@ export interface FeedVariant {
   readonly built: Built
   /** The same, and the pipe between it and what gives its water. */
   readonly things: readonly Built[]
+  /** A main, or another row's valve, is in reach of its inlet. */
+  readonly isJoined: boolean
 }
 
 const isMain = ({ tubes }: Built): boolean => tubes.some(({ role }) => role === 'main')
@@ -36,8 +38,9 @@ const joinOf = (part: RackRow, built: Built, bay: RowBay): readonly Join[] => {
 
 const withZonePipe = (part: RackRow, built: Built, bay: RowBay): FeedVariant => {
   const builtOf = new Map(bay.builtOf).set(built.part, built)
-  const pipes = joinedPipes([built], joinOf(part, built, bay), { builtOf, levels: bay.levels })
-  return { part, built, things: [built, ...pipes] }
+  const joins = joinOf(part, built, bay)
+  const pipes = joinedPipes([built], joins, { builtOf, levels: bay.levels })
+  return { part, built, things: [built, ...pipes], isJoined: joins.some(({ to }) => to !== undefined) }
 }
 
 /** The same row in the same place, fed another way, or as it is. Rows behind its valve are not moved with it. */
