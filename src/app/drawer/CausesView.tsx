@@ -4,7 +4,7 @@ import { useWords } from '../../sidebar/words'
 import { usePlannerState } from '../../store/react'
 import type { Writer } from '../../units/writer'
 import { NoRow, RowChoice } from './RowChoice'
-import { useAnswer } from './useAnswer'
+import { inOne, useAnswer } from './useAnswer'
 import { useShownRow } from './useShownRow'
 
 /** What each cause is, and what would take it away. */
@@ -82,7 +82,7 @@ export default function CausesView() {
   const evaluation = usePlannerState((state) => state.evaluation)
   const words = useWords(evaluation.layout.parts)
   const shown = useShownRow()
-  const { answer, isCurrent } = useAnswer('bay', [evaluation.bay], () => governs(evaluation.bay))
+  const { answer, isCurrent } = useAnswer('bay', [evaluation.bay], () => inOne(() => governs(evaluation.bay)))
   if (shown === undefined) return <NoRow />
   const row = answer?.rows.get(shown)
   return (

@@ -10,7 +10,7 @@ import { writerFor } from '../../units/writer'
 import { flowRank } from './bayWater'
 import { feedName, feedRow } from './feedRows'
 import { NoRow, RowChoice } from './RowChoice'
-import { useAnswer } from './useAnswer'
+import { inOne, useAnswer } from './useAnswer'
 import { useShownRow } from './useShownRow'
 
 type Row = Part & { readonly kind: 'rack-row' }
@@ -101,7 +101,7 @@ function FeedsOf({ row }: { readonly row: Row }) {
     state.units,
   ])
   const [isBoth, setIsBoth] = useState(false)
-  const { answer, isCurrent } = useAnswer(row.id, [row, bay], () => compareFeeds(row, bay))
+  const { answer, isCurrent } = useAnswer(row.id, [row, bay], () => inOne(() => compareFeeds(row, bay)))
   if (!answer) return <p className="water-none">Trying every feed of {nameOf(row)} …</p>
   if (answer.length === 0) return <p className="water-none">{nameOf(row)} has no towers to feed.</p>
   const shown = answer.filter(({ isOffered, isChosen }) => isBoth || isOffered || isChosen)

@@ -1,10 +1,11 @@
 import { flushPlan, type MainFlush, type ZoneFlush } from '../../evaluate/water/flush'
+import type { WaterInputs } from '../../evaluate/water/plan'
 import { refill, type Refill } from '../../evaluate/water/refill'
 import type { Words } from '../../checks/context'
 import { useWords } from '../../sidebar/words'
 import { usePlannerState } from '../../store/react'
 import { ChartTable } from './chart/ChartTable'
-import { useAnswer } from './useAnswer'
+import { type Steps, useAnswer } from './useAnswer'
 
 const SECONDS_A_MINUTE = 60
 
@@ -92,19 +93,33 @@ function Restart({ found, words }: { readonly found: Refill; readonly words: Wor
   )
 }
 
+interface Found {
+  readonly zones: readonly ZoneFlush[]
+  readonly mains: readonly MainFlush[]
+  readonly found: Refill | undefined
+}
+
+/** A zone a step: an acre has a hundred. */
+function* flushSteps(bay: WaterInputs): Steps<Found> {
+  const plan = flushPlan(bay)
+  const zones: ZoneFlush[] = []
+  for (const part of plan.zones) {
+    yield
+    const zone = plan.zone(part)
+    if (zone) zones.push(zone)
+  }
+  yield
+  const mains = plan.mains()
+  yield
+  return { zones, mains, found: refill(bay) }
+}
+
 /** Flushing of laterals and mains, and what comes home and comes back when the pump stops and starts. */
 export default function FlushView() {
   const evaluation = usePlannerState((state) => state.evaluation)
   const { bay } = evaluation
   const words = useWords(evaluation.layout.parts)
-  const { answer, isCurrent } = useAnswer('flush', [bay], () => {
-    const plan = flushPlan(bay)
-    return {
-      zones: plan.zones.flatMap((zone) => plan.zone(zone) ?? []),
-      mains: plan.mains(),
-      found: refill(bay),
-    }
-  })
+  const { answer, isCurrent } = useAnswer('flush', [bay], () => flushSteps(bay))
   if (!answer) return <p className="water-none">Opening the ends one by one …</p>
   if (!answer.found)
     return <p className="water-none">No water runs in this bay yet, so there is nothing to flush with.</p>

@@ -6,9 +6,9 @@ import { writerFor } from '../../units/writer'
 import { Chart } from './chart/Chart'
 import { ChartTable } from './chart/ChartTable'
 import { pumpChart } from './pumpChart'
-import type { PumpStudy } from './pumpStudy'
+import { type PumpStudy, studySteps } from './pumpStudy'
 import { filterRows, pumpVerdict } from './pumpWords'
-import { usePumpStudy } from './usePumpStudy'
+import { useAnswer } from './useAnswer'
 
 interface PumpPartProps {
   readonly pit: PartId
@@ -57,12 +57,10 @@ function Studied({ name, facts, pump, study, isCurrent }: StudiedProps) {
 export function PumpPart({ pit, name, facts, pump }: PumpPartProps) {
   const planner = usePlanner()
   const bay = usePlannerState((state) => state.evaluation.bay)
-  const { study, isCurrent } = usePumpStudy(bay, pit)
+  const { answer: study, isCurrent } = useAnswer(pit, [bay], () => studySteps(bay, pit))
   const showSettings = () => {
     planner.select([pit])
-    planner.set({
-      notice: { tone: 'said', text: `${name} is selected: its pump stands in the sidebar, under Part.` },
-    })
+    planner.set({ sidebar: 'part' })
   }
   return (
     <section className="water-pump" aria-label={`Pump of ${name}`}>

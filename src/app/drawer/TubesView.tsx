@@ -8,7 +8,7 @@ import { type Writer, writerFor } from '../../units/writer'
 import { BucketForm } from './BucketForm'
 import { ChartTable } from './chart/ChartTable'
 import { NoRow, RowChoice } from './RowChoice'
-import { useAnswer } from './useAnswer'
+import { inOne, useAnswer } from './useAnswer'
 import { useShownRow } from './useShownRow'
 
 type Row = Part & { readonly kind: 'rack-row' }
@@ -89,9 +89,9 @@ function Cut({ row, cut }: CutProps) {
 
 function TubesOf({ row }: { readonly row: Row }) {
   const bay = usePlannerState((state) => state.evaluation.bay)
-  const { answer, isCurrent } = useAnswer(row.id, [row, bay.settings, bay.levels], () => ({
-    cut: gradedRow(row, bay),
-  }))
+  const { answer, isCurrent } = useAnswer(row.id, [row, bay.settings, bay.levels], () =>
+    inOne(() => ({ cut: gradedRow(row, bay) })),
+  )
   if (!answer) return <p className="water-none">Fitting lengths to the head line of {nameOf(row)} …</p>
   return (
     <section className={isCurrent ? 'water-view' : 'water-view water-stale'} aria-busy={!isCurrent}>

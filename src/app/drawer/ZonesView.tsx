@@ -1,14 +1,15 @@
 import { balance, trimSettings } from '../../evaluate/water/balance'
 import { handSet } from '../../evaluate/water/handSet'
+import type { WaterInputs } from '../../evaluate/water/plan'
 import type { HandSet, PumpVerdict, ValveCard, ZoneSetting } from '../../evaluate/water/valveCard'
-import { zoneEffects } from '../../evaluate/water/zoneEffects'
+import { type ZoneEffects, zoneEffects } from '../../evaluate/water/zoneEffects'
 import { setFields } from '../../layout/setFields'
 import type { PartId } from '../../model/ids'
 import { commitEdited } from '../../sidebar/commitEdited'
 import { useWords } from '../../sidebar/words'
 import type { Words } from '../../checks/context'
 import { usePlanner, usePlannerState } from '../../store/react'
-import { useAnswer } from './useAnswer'
+import { type Steps, useAnswer } from './useAnswer'
 import { ZoneScenarios } from './ZoneScenarios'
 
 const VERDICT: Readonly<Record<PumpVerdict, string>> = {
@@ -108,13 +109,20 @@ function Balanced({ card, hand }: Set) {
   )
 }
 
+/** The card first, then what hands make of it, then what shutting does. */
+function* balanceSteps(bay: WaterInputs): Steps<{ set: Set | undefined; effects: ZoneEffects | undefined }> {
+  yield
+  const card = balance(bay, 'target')
+  yield
+  const hand = card && handSet(bay, card)
+  yield
+  return { set: card && { card, hand }, effects: zoneEffects(bay) }
+}
+
 /** Every zone: how its valve is set so that all towers get the same, and what opening or shutting one does to the rest. */
 export default function ZonesView() {
   const bay = usePlannerState((state) => state.evaluation.bay)
-  const { answer, isCurrent } = useAnswer('zones', [bay], () => {
-    const card = balance(bay, 'target')
-    return { set: card && { card, hand: handSet(bay, card) }, effects: zoneEffects(bay) }
-  })
+  const { answer, isCurrent } = useAnswer('zones', [bay], () => balanceSteps(bay))
   if (!answer) return <p className="water-none">Balancing the zones …</p>
   if (!answer.set || !answer.effects)
     return (

@@ -1,4 +1,7 @@
-import { useEffect, useState } from 'react'
+import { useEffect, useLayoutEffect, useRef, useState } from 'react'
+
+/** An answer found step by step, so that the page can do something else in between. */
+export type Steps<T> = Generator<undefined, T>
 
 interface Answered<T> {
   readonly to: readonly unknown[]
@@ -19,20 +22,40 @@ const QUIET_MS = 150
 const isSame = (a: readonly unknown[], b: readonly unknown[]): boolean =>
   a.length === b.length && a.every((item, i) => Object.is(item, b[i]))
 
+/** Goes through the steps between whatever else the page does; gives back what stops it. */
+const walk = <T>(steps: Steps<T>, onFound: (answer: T) => void): (() => void) => {
+  const turn = () => {
+    const step = steps.next()
+    if (step.done) onFound(step.value)
+    else timer = setTimeout(turn)
+  }
+  let timer = setTimeout(turn, QUIET_MS)
+  return () => clearTimeout(timer)
+}
+
 /**
- * An answer that takes longer than a frame: asked once the bay stands still, and known to be stale until then. `about`
- * names the question, such as the row that it is about; `of` is what the answer depends on.
+ * An answer that takes longer than a frame: asked once the bay stands still, a step at a time, and known to be stale
+ * until it is there. `about` names the question, such as the row that it is about; `of` is what the answer depends on.
  */
-export const useAnswer = <T>(about: string, of: readonly unknown[], ask: () => T): Known<T> => {
+export const useAnswer = <T>(about: string, of: readonly unknown[], ask: () => Steps<T>): Known<T> => {
   const [answered, setAnswered] = useState<Answered<T>>()
-  const [held, setHeld] = useState(of)
-  const to = isSame(held, of) ? held : of
-  if (to !== held) setHeld(to)
+  const [to, setTo] = useState(of)
+  if (!isSame(to, of)) setTo(of)
   const isCurrent = answered?.about === about && answered.to === to
+  // It is another function at every drawing; what it asks is told by `about` and `of`.
+  const asked = useRef(ask)
+  useLayoutEffect(() => {
+    asked.current = ask
+  }, [ask])
   useEffect(() => {
     if (isCurrent) return undefined
-    const timer = setTimeout(() => setAnswered({ about, to, answer: ask() }), QUIET_MS)
-    return () => clearTimeout(timer)
-  })
+    return walk(asked.current(), (answer) => setAnswered({ about, to, answer }))
+  }, [about, to, isCurrent])
   return { answer: answered?.about === about ? answered.answer : undefined, isCurrent }
+}
+
+/** Steps of an answer that is found in one. */
+export function* inOne<T>(find: () => T): Steps<T> {
+  yield
+  return find()
 }
