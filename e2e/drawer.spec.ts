@@ -72,8 +72,8 @@ test('the drawer tells a row’s water, slides what is uncertain, and comes to t
   await expect(figure('Pump against network')).toBeVisible()
   await expect(foot).toContainText(/The pump (fits|is)/)
   await foot.getByRole('button', { name: 'Pump settings' }).click()
-  await expect(planner.notice).toContainText('under Part')
-  await expect((await planner.tab('Part')).getByRole('heading', { name: /^Pit/, level: 2 })).toBeVisible()
+  const side = page.getByRole('complementary', { name: 'Warnings, cuts and parts' })
+  await expect(side.getByRole('heading', { name: /^Pit/, level: 2 })).toBeVisible()
 
   // It grows by keys, and goes.
   const edge = page.getByRole('separator', { name: 'Height of the drawer' })

@@ -1,6 +1,6 @@
-import { useState } from 'react'
 import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components/Tabs'
-import { usePlannerState } from '../store/react'
+import type { SidebarTab } from '../store/planner'
+import { usePlanner, usePlannerState } from '../store/react'
 import { Cuts } from './Cuts'
 import { Inspector } from './Inspector'
 import { PartsList } from './PartsList'
@@ -12,21 +12,20 @@ const count = (n: number) => n > 0 && <span className="sidebar-count">{n}</span>
 
 /** What the program has to say of the bay, and what is selected in it. */
 export function Sidebar() {
-  const [tab, setTab] = useState('warnings')
-  const finding = usePlannerState((state) => state.finding)
+  const planner = usePlanner()
+  const tab = usePlannerState((state) => state.sidebar)
   const [warnings, selected, parts] = usePlannerState(({ evaluation, selection }) => [
     sortedByAcceptance(evaluation.findings, evaluation.layout.settings.accepted).open.length,
     selection.length,
     evaluation.layout.parts.length,
   ])
-  // A finding that is pressed on the plan opens here.
-  const [seen, setSeen] = useState(finding)
-  if (finding !== seen) {
-    setSeen(finding)
-    if (finding !== undefined) setTab('warnings')
-  }
   return (
-    <Tabs className="sidebar" selectedKey={tab} onSelectionChange={(key) => setTab(String(key))}>
+    <Tabs
+      className="sidebar"
+      selectedKey={tab}
+      // The cast: every key here is the id of one of the tabs below.
+      onSelectionChange={(key) => planner.set({ sidebar: key as SidebarTab })}
+    >
       <TabList className="sidebar-tabs" aria-label="Sidebar">
         <Tab id="warnings">Warnings {count(warnings)}</Tab>
         <Tab id="cuts">Cuts</Tab>

@@ -15,6 +15,9 @@ export type ToolId = 'select' | 'hand' | 'tape' | 'place'
 /** What the plan shows of the water: nothing, each tower by its flow, or each stretch of pipe by its velocity. */
 export type Paint = 'plain' | 'flow' | 'velocity'
 
+/** What the sidebar shows: what is wrong, what is cut, the selected part or the bay, all parts. */
+export type SidebarTab = 'warnings' | 'cuts' | 'part' | 'list'
+
 /** One line for the person, with what to do about it where there is something. */
 export interface Notice {
   readonly tone: 'said' | 'trouble'
@@ -59,6 +62,7 @@ export interface PlannerState {
   readonly notice: Notice | undefined
   /** Id of the view that is open in the drawer at the foot of the page; undefined while it is shut. */
   readonly drawer: string | undefined
+  readonly sidebar: SidebarTab
   readonly said: Said
 }
 
@@ -84,7 +88,17 @@ export interface Planner {
 /** What of the state is free to set: nothing here is saved or undone. */
 export type Session = Pick<
   PlannerState,
-  'tool' | 'placing' | 'view' | 'size' | 'units' | 'paint' | 'pointer' | 'finding' | 'notice' | 'drawer'
+  | 'tool'
+  | 'placing'
+  | 'view'
+  | 'size'
+  | 'units'
+  | 'paint'
+  | 'pointer'
+  | 'finding'
+  | 'notice'
+  | 'drawer'
+  | 'sidebar'
 >
 
 const START_SIZE: Size = { width: 800, height: 600 }
@@ -131,6 +145,7 @@ export const createPlanner = (layout: Layout): Planner => {
     pointer: undefined,
     notice: undefined,
     drawer: undefined,
+    sidebar: 'warnings',
     said: { words: '', times: 0 },
   }))
   const { getState: get, setState: set } = store
