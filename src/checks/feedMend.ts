@@ -11,7 +11,7 @@ import { isGraded, lengthSpread, type RowHeads, tubeLawOf, type WateredRow } fro
  * 1/6.7 and 1/45; the tees and sub-headers take some of it back. Laid too high rather than too low, so that a mend mends.
  */
 const HALVED = 0.155
-const QUARTERED = 1 / 35
+const QUARTERED = 1 / 25
 
 /** Where a lateral's water parts to two sides, its way in passes half as much to each, and loses a quarter. */
 const SHARED = 1 / 4
@@ -55,7 +55,7 @@ const splits = ({ kind, laterals: { length } }: FeedFacts): readonly Change[] =>
     case 'straight':
       return [
         { mend: splitting('centre-split'), leaves: HALVED, leavesHeader },
-        { mend: splitting('double-split'), leaves: QUARTERED, leavesHeader },
+        { mend: splitting('double-split'), leaves: QUARTERED, leavesHeader: 1 },
       ]
     case 'ring':
       return [{ mend: splitting('double-split'), leaves: QUARTERED / HALVED, leavesHeader }]

@@ -82,8 +82,8 @@ export const mainSupplyReach: BayRule = {
       .filter(isDrySystem)
       .flatMap((system) => ofSystem(system, bay)),
   say: ({ parts, measured, facts }, { length, name }) => {
-    const rows = facts['rows'] === 1 ? '1 row' : `${facts['rows']} rows`
-    const dry = `${name(parts[0] ?? '')} meets neither a pump nor a head box, so that ${rows} stay dry`
+    const stay = facts['rows'] === 1 ? '1 row stays' : `${facts['rows']} rows stay`
+    const dry = `${name(parts[0] ?? '')} meets neither a pump nor a head box, so that ${stay} dry`
     return facts['none'] === 'none' ? `${dry}.` : `${dry}; the nearest is ${length(measured.value)} off.`
   },
 }

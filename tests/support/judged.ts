@@ -37,6 +37,7 @@ const numberShown = ({ value, unit }: Quantity): number => {
     case 'share':
       return thousandths(value * 100)
     case 'C':
+    case 'count':
       return thousandths(value)
     default:
       return inchesOf(value)
@@ -45,7 +46,7 @@ const numberShown = ({ value, unit }: Quantity): number => {
 
 /**
  * What a rule says of a bay, as `Tight, 18 of 36`: lengths in inches, falls in inches a foot, flows in US gallons an hour,
- * velocities in feet a second, shares per cent, degrees Celsius; nothing where it finds nothing.
+ * velocities in feet a second, shares per cent, degrees Celsius, counts as they are; nothing where it finds nothing.
  */
 export const judged = (rule: string, bay: Sketch | Layout): string[] =>
   findingsOf(rule, bay).map(({ state, measured, limit }) => {
