@@ -39,6 +39,7 @@ const oneOf: Readonly<Record<string, string>> = {
   services: 'service',
   points: 'point',
   takenOut: 'tower taken out',
+  gradedTubes: 'tube group',
   lumberMm: 'lumber length',
   accepted: 'accepted warning',
 }

@@ -17,7 +17,18 @@ export interface FieldWords {
 /** The schema is the only place where labels and units of a field stand. */
 export interface FieldMeta extends FieldWords {
   readonly unit:
-    'length' | 'level' | 'fall' | 'flow' | 'temperature' | 'share' | 'count' | 'text' | 'choice' | 'switch'
+    | 'length'
+    | 'level'
+    | 'fall'
+    | 'flow'
+    | 'temperature'
+    | 'share'
+    | 'count'
+    | 'turns'
+    | 'text'
+    | 'choice'
+    | 'switch'
+    | 'list'
 }
 
 export const fields = z.registry<FieldMeta>()
@@ -72,6 +83,12 @@ export const share = (defaultShare: number, meta: FieldWords, min = 0, max = 1) 
 
 export const count = (defaultCount: number, meta: FieldWords, min: number, max: number) =>
   z._default(z.int().check(z.gte(min), z.lte(max)), defaultCount).register(fields, { ...meta, unit: 'count' })
+
+/** Turns of a valve's stem; half turns and less are common. */
+export const turns = (defaultTurns: number, meta: FieldWords, min: number, max: number) =>
+  z
+    ._default(z.number().check(z.gte(min), z.lte(max)), defaultTurns)
+    .register(fields, { ...meta, unit: 'turns' })
 
 export const text = (defaultText: string, meta: FieldWords, longest = 200) =>
   z._default(z.string().check(z.maxLength(longest)), defaultText).register(fields, { ...meta, unit: 'text' })

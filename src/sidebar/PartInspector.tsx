@@ -8,6 +8,7 @@ import { fieldList, grouped } from './fieldList'
 import { PartActions } from './PartActions'
 import { PartReadouts } from './PartReadouts'
 import { PlaceFields } from './PlaceFields'
+import { feedForms } from './feedForms'
 import { PumpCurveFields } from './PumpCurveFields'
 import { SchemaGroups } from './SchemaGroups'
 import { TowersTakenOut } from './TowersTakenOut'
@@ -49,6 +50,7 @@ export function PartInspector({ part }: { readonly part: Part }) {
           values={part}
           units={units}
           onValue={set}
+          {...(part.kind === 'rack-row' && { forms: feedForms({ row: part, units, onValue: set }) })}
           openAtFirst={groups.slice(0, 1).map(({ title }) => title)}
         />
         {part.kind === 'sump' && <PumpCurveFields key={part.id} pit={part} units={units} />}

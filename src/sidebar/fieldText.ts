@@ -59,6 +59,8 @@ export const readField = (unit: FieldMeta['unit'], text: string, units: Units): 
       return readFall(text, units)
     case 'count':
       return readCount(text)
+    case 'turns':
+      return readNumber(text)
     case 'flow':
       return parseFlow(text, units)
     case 'temperature':
@@ -68,6 +70,7 @@ export const readField = (unit: FieldMeta['unit'], text: string, units: Units): 
     case 'text':
     case 'choice':
     case 'switch':
+    case 'list':
       return { ok: true, value: text }
   }
 }

@@ -1,6 +1,17 @@
 import * as z from 'zod/mini'
 import { polyOf } from '../../catalogue/pipe'
-import { choice, count, fall, fields, heading, length, point, tickMm, toggle } from '../../model/fields'
+import {
+  choice,
+  count,
+  fall,
+  fields,
+  heading,
+  length,
+  point,
+  tickMm,
+  toggle,
+  turns,
+} from '../../model/fields'
 import { inches } from '../../units/length'
 import { inchesPerFoot } from '../../units/slope'
 import { baseFields } from '../base'
@@ -34,10 +45,23 @@ const MOST_RISE_MM = inches(24)
 /** No trim valve takes more turns from shut to open. */
 const MOST_TURNS = 20
 
+/** Less than this much of a turn and the valve is next to shut: what it lets through is anybody’s guess. */
+export const LEAST_TURNS = 1 / 4
+
+/** More bundles than colours of tape are mixed up on the floor. */
+export const MOST_TUBE_GROUPS = 8
+
 /** So many stations in a row take tubes of one length. */
 const tubeGroup = z.object({
-  stations: z.int().check(z.gte(1), z.lte(240)),
-  lengthMm: tickMm(inches(6), inches(240)),
+  stations: z
+    .int()
+    .check(z.gte(1), z.lte(240))
+    .register(fields, { label: 'Stations', group: 'Tubes', unit: 'count' }),
+  lengthMm: tickMm(inches(6), inches(240)).register(fields, {
+    label: 'Tube length',
+    group: 'Tubes',
+    unit: 'length',
+  }),
 })
 
 /**
@@ -242,16 +266,16 @@ export const rackRowSchema = z.object({
   }),
   microtube: choice(['tube-1/8', 'tube-1/4'], 'tube-1/8', {
     label: 'Microtube',
-    group: 'Feed',
+    group: 'Tubes',
     choices: { 'tube-1/8': '1/8 in microtube', 'tube-1/4': '1/4 in microtube' },
   }),
-  microtubeMm: length(inches(36), { label: 'Microtube length', group: 'Feed' }, inches(6), inches(120)),
+  microtubeMm: length(inches(36), { label: 'Microtube length', group: 'Tubes' }, inches(6), inches(120)),
   /** Half a turn of the tower takes up as much. Common practice, no source. */
   tubeSlackMm: length(
     inches(6),
     {
       label: 'Slack of a microtube, least',
-      group: 'Feed',
+      group: 'Tubes',
       help: 'No tube is shorter than the way from its barb to the tower’s top and so much more, so that a tower can be turned.',
     },
     0,
@@ -261,7 +285,9 @@ export const rackRowSchema = z.object({
    * Colour groups of tubes, from where the water enters along each branch; the last takes all stations that are left.
    * None: all tubes are cut alike.
    */
-  gradedTubes: z._default(z.array(tubeGroup).check(z.maxLength(8)), []),
+  gradedTubes: z
+    ._default(z.array(tubeGroup).check(z.maxLength(MOST_TUBE_GROUPS)), [])
+    .register(fields, { label: 'Tubes cut by station', group: 'Tubes', unit: 'list' }),
   flushEnd: choice(['cap', 'valve', 'none'], 'cap', {
     label: 'Ends of the laterals',
     group: 'Feed',
@@ -292,19 +318,39 @@ export const rackRowSchema = z.object({
   }),
   valveSet: choice(['own', 'shared'], 'own', {
     label: 'Valves',
-    group: 'Feed',
+    group: 'Valves',
     choices: { own: 'A valve set of its own', shared: 'Behind another row’s valve' },
   }),
   /** Id of the main, or of the row with the valve, that the water is taken from; null for the nearest in reach. */
-  waterFrom: z._default(z.nullable(baseFields.id), null),
+  waterFrom: z._default(z.nullable(baseFields.id), null).register(fields, {
+    label: 'Water comes from',
+    group: 'Valves',
+    unit: 'text',
+    whenNull: 'Nearest in reach',
+  }),
   valve: choice(['open', 'shut'], 'open', {
     label: 'Ball valve',
-    group: 'Feed',
+    group: 'Valves',
     choices: { open: 'Open', shut: 'Shut' },
   }),
   /** How far the trim valve stands open, turns; null for wide open, as does more than it has. */
-  trimTurns: z._default(z.nullable(z.number().check(z.gte(1 / 4), z.lte(MOST_TURNS))), null),
-  trimTurnsAll: count(5, { label: 'Trim valve, turns from shut to open', group: 'Feed' }, 1, MOST_TURNS),
+  trimTurns: z._default(
+    z.nullable(
+      turns(
+        3,
+        {
+          label: 'Trim valve, turns open',
+          group: 'Valves',
+          whenNull: 'Wide open',
+          help: 'The valve card in the water run sets the trim valves of all zones.',
+        },
+        LEAST_TURNS,
+        MOST_TURNS,
+      ),
+    ),
+    null,
+  ),
+  trimTurnsAll: count(5, { label: 'Trim valve, turns from shut to open', group: 'Valves' }, 1, MOST_TURNS),
 })
 
 export type RackRow = z.infer<typeof rackRowSchema>
