@@ -10,11 +10,17 @@ interface ChoiceFieldProps {
   readonly isDisabled?: boolean
 }
 
-/** One of a few. */
+/** Letters that a field as narrow as a number's still shows. */
+const SHORT_WORDS = 16
+
+const isLong = (choices: readonly Choice[]): boolean =>
+  choices.some(({ words }) => words.length > SHORT_WORDS)
+
+/** One of a few. Long words get more of the width. */
 export function ChoiceField({ label, value, choices, onChoice, help, isDisabled = false }: ChoiceFieldProps) {
   const id = useId()
   return (
-    <div className="field">
+    <div className={isLong(choices) ? 'field field-long' : 'field'}>
       <label htmlFor={id}>{label}</label>
       <select
         id={id}

@@ -58,7 +58,7 @@ export function GradedTubes(props: FeedFormProps) {
   const take = (after: TubeGroups) => onValue('gradedTubes', 'Tubes cut by station', after)
   const isAlike = groups.length === 0
   return (
-    <section aria-label="Tubes cut by station">
+    <section className="graded-tubes" aria-label="Tubes cut by station">
       <p className="field-help">
         {isAlike
           ? 'All tubes are cut alike. Cut by station they can take up what the laterals lose: longer where the water enters. The water run works out the lengths, under Tubes.'

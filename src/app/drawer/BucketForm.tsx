@@ -53,17 +53,19 @@ export function BucketForm() {
       </p>
       {bucket ? (
         <>
-          {testFields.map((field) => (
-            <SchemaField
-              key={field.key}
-              field={field}
-              value={bucket[field.key as keyof BucketTest] /* the fields are the schema's own */}
-              units={units}
-              onValue={(value) =>
-                set({ ...bucket, [field.key]: value }, `${field.meta.label} of the bucket test`)
-              }
-            />
-          ))}
+          <div className="water-bucket">
+            {testFields.map((field) => (
+              <SchemaField
+                key={field.key}
+                field={field}
+                value={bucket[field.key as keyof BucketTest] /* the fields are the schema's own */}
+                units={units}
+                onValue={(value) =>
+                  set({ ...bucket, [field.key]: value }, `${field.meta.label} of the bucket test`)
+                }
+              />
+            ))}
+          </div>
           <Found bucket={bucket} />
           <button onClick={() => set(null, 'Bucket test taken away')}>Go by the catalogue</button>
         </>

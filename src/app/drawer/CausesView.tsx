@@ -4,7 +4,8 @@ import { useWords } from '../../sidebar/words'
 import { usePlannerState } from '../../store/react'
 import type { Writer } from '../../units/writer'
 import { NoRow, RowChoice } from './RowChoice'
-import { inOne, useAnswer } from './useAnswer'
+import { inOne } from './steps'
+import { useAnswer } from './useAnswer'
 import { useShownRow } from './useShownRow'
 
 /** What each cause is, and what would take it away. */

@@ -10,7 +10,8 @@ import { writerFor } from '../../units/writer'
 import { flowRank } from './bayWater'
 import { feedName, feedRow } from './feedRows'
 import { NoRow, RowChoice } from './RowChoice'
-import { inOne, useAnswer } from './useAnswer'
+import { inOne } from './steps'
+import { useAnswer } from './useAnswer'
 import { useShownRow } from './useShownRow'
 
 type Row = Part & { readonly kind: 'rack-row' }

@@ -1,32 +1,14 @@
-import { flushPlan, type MainFlush, type ZoneFlush } from '../../evaluate/water/flush'
+import { flushPlan, LATERAL_FLUSH_MS, type MainFlush, type ZoneFlush } from '../../evaluate/water/flush'
 import type { WaterInputs } from '../../evaluate/water/plan'
 import { refill, type Refill } from '../../evaluate/water/refill'
 import type { Words } from '../../checks/context'
+import { Said } from '../../sidebar/Said'
 import { useWords } from '../../sidebar/words'
 import { usePlannerState } from '../../store/react'
 import { ChartTable } from './chart/ChartTable'
-import { type Steps, useAnswer } from './useAnswer'
-
-const SECONDS_A_MINUTE = 60
-
-const clock = (seconds: number): string =>
-  seconds < 90 ? `${Math.round(seconds)} s` : `${Math.ceil(seconds / SECONDS_A_MINUTE)} min`
-
-const zoneRow = (flush: ZoneFlush, { name, velocity, flowTotal, volume }: Words): string[] => [
-  name(flush.part),
-  flush.atOnce === 0 ? 'none' : `${flush.atOnce} of ${flush.ends.length}`,
-  velocity(flush.slowestMS),
-  flowTotal(flush.endsLph),
-  flush.batches === 0 ? '—' : clock(flush.seconds),
-  volume(flush.litres),
-]
-
-const mainRow = (flush: MainFlush, { name, velocity, flowTotal, volume }: Words): string[] => [
-  name(flush.part),
-  `${velocity(flush.velocityMS)}${flush.isFastEnough ? '' : ', too slow'}`,
-  flowTotal(flush.flowLph),
-  volume(flush.litres),
-]
+import { clock, mainRow, zoneRow } from './flushWords'
+import type { Steps } from './steps'
+import { useAnswer } from './useAnswer'
 
 interface FlushProps {
   readonly zones: readonly ZoneFlush[]
@@ -39,9 +21,9 @@ function Flush({ zones, mains, words }: FlushProps) {
     <section>
       <h3>Flush</h3>
       <p>
-        Clean the filter, shut all zones but one, open its lateral ends, so many at once that each runs at 1
-        ft/s or more (University of California, Maintenance of Microirrigation Systems), until clear and 30 s
-        longer.
+        Clean the filter, shut all zones but one, open its lateral ends, so many at once that each runs at{' '}
+        <Said words={words.velocity(LATERAL_FLUSH_MS)} /> or more (University of California, Maintenance of
+        Microirrigation Systems), until clear and 30 s longer.
       </p>
       <ChartTable
         title="Lateral ends by zone"

@@ -1,50 +1,29 @@
-import { gradedRow, type GradedGroup, type GradedRow, type StationRun } from '../../evaluate/water/gradedRow'
+import { gradedRow, type GradedRow } from '../../evaluate/water/gradedRow'
 import type { Part } from '../../layout/schema'
 import { setFields } from '../../layout/setFields'
 import { commitEdited } from '../../sidebar/commitEdited'
+import { Said } from '../../sidebar/Said'
 import { usePlanner, usePlannerState } from '../../store/react'
 import { nameOf } from '../../store/partNames'
-import { type Writer, writerFor } from '../../units/writer'
+import type { Units } from '../../units/length'
+import { writerFor } from '../../units/writer'
 import { BucketForm } from './BucketForm'
 import { ChartTable } from './chart/ChartTable'
 import { NoRow, RowChoice } from './RowChoice'
-import { inOne, useAnswer } from './useAnswer'
+import { cutWords, groupRow } from './tubeWords'
+import { inOne } from './steps'
+import { useAnswer } from './useAnswer'
 import { useShownRow } from './useShownRow'
 
 type Row = Part & { readonly kind: 'rack-row' }
 
-const runWords = ({ from, to }: StationRun): string => (from === to ? `${from}` : `${from} to ${to}`)
-
-/** Ends of a bundle are wasted. Common practice, no source. */
-const BUNDLE_SPARE = 1.03
-
-const groupRow = (
-  { label, lengthMm, stations, fromEntry, tubes }: GradedGroup,
-  { onTape, length }: Writer,
-): string[] => [
-  label,
-  onTape(lengthMm),
-  stations.map(runWords).join(', '),
-  runWords(fromEntry),
-  String(tubes),
-  length(tubes * lengthMm * BUNDLE_SPARE),
-]
-
-function CutCard({
-  row,
-  cut,
-  writer,
-}: {
-  readonly row: Row
-  readonly cut: GradedRow
-  readonly writer: Writer
-}) {
+function CutCard({ row, cut, units }: { readonly row: Row; readonly cut: GradedRow; readonly units: Units }) {
   return (
     <ChartTable
       title={`Tube card of ${nameOf(row)}`}
       table={{
         columns: ['Colour', 'Cut to', 'Stations', 'From the inlet', 'Tubes', 'Tube with 3 % spare'],
-        rows: cut.groups.map((group) => groupRow(group, writer)),
+        rows: cut.groups.map((group) => groupRow(group, writerFor(units), units)),
       }}
     />
   )
@@ -67,12 +46,9 @@ function Cut({ row, cut }: CutProps) {
   return (
     <>
       <p>
-        All tubes alike: spread {writer.share(cut.before.figures.spread)}, {cut.before.state}. Cut in{' '}
-        {cut.groups.length} lengths: spread {writer.share(cut.after.figures.spread)}, {cut.after.state}, with
-        no fitting more. Exact lengths run from {writer.onTape(Math.max(...cut.exactMm))} to{' '}
-        {writer.onTape(Math.min(...cut.exactMm))}.
+        <Said words={cutWords(cut, writer)} />
       </p>
-      <CutCard row={row} cut={cut} writer={writer} />
+      <CutCard row={row} cut={cut} units={units} />
       <div className="water-deeds">
         {isTaken ? (
           <b>The row’s tubes are cut so.</b>

@@ -1,22 +1,12 @@
 import { useState } from 'react'
-import type { ZoneEffect, ZoneEffects } from '../../evaluate/water/zoneEffects'
+import type { ZoneEffects } from '../../evaluate/water/zoneEffects'
 import { setFields } from '../../layout/setFields'
 import type { PartId } from '../../model/ids'
 import { commitEdited } from '../../sidebar/commitEdited'
+import { Said } from '../../sidebar/Said'
 import { useWords } from '../../sidebar/words'
-import type { Words } from '../../checks/context'
 import { usePlanner, usePlannerState } from '../../store/react'
-
-const changeWords = (change: number, { share }: Words): string =>
-  `${change < 0 ? '−' : '+'}${share(Math.abs(change))}`
-
-const effectWords = ({ part, most, isTooMuch }: ZoneEffect, words: Words): string => {
-  if (!most) return `${words.name(part)} is the only zone that is open.`
-  const moved = `Shutting ${words.name(part)} changes ${words.name(most.part)} most, by ${changeWords(most.change, words)}.`
-  return isTooMuch
-    ? `${moved} More than 10 % is too much: open a bypass at the pump, or feed the bay from a head box.`
-    : `${moved} Within 10 % the rest need not be touched.`
-}
+import { changeWords, effectWords } from './zoneWords'
 
 interface ZoneRowProps {
   readonly zone: PartId
@@ -40,7 +30,7 @@ function ZoneRow({ zone, isOpen, flow, change, isAsked, onAsk }: ZoneRowProps) {
       <th scope="row">{name(zone)}</th>
       <td>{isOpen ? flow : 'shut'}</td>
       <td>{change}</td>
-      <td>
+      <td className="water-cell-deeds">
         <button onClick={turn} aria-label={`${isOpen ? 'Shut' : 'Open'} the valve of ${name(zone)}`}>
           {isOpen ? 'Shut' : 'Open'}
         </button>
@@ -64,7 +54,11 @@ export function ZoneScenarios({ effects }: { readonly effects: ZoneEffects }) {
   return (
     <section>
       <h3>Open and shut</h3>
-      <p>{effect ? effectWords(effect, words) : 'Shut a zone and see the others move, or ask first.'}</p>
+      <p>
+        <Said
+          words={effect ? effectWords(effect, words) : 'Shut a zone and see the others move, or ask first.'}
+        />
+      </p>
       <div className="chart-table" role="region" aria-label="Zones opened and shut" tabIndex={0}>
         <table>
           <thead>

@@ -1,40 +1,18 @@
 import { balance, trimSettings } from '../../evaluate/water/balance'
 import { handSet } from '../../evaluate/water/handSet'
 import type { WaterInputs } from '../../evaluate/water/plan'
-import type { HandSet, PumpVerdict, ValveCard, ZoneSetting } from '../../evaluate/water/valveCard'
+import type { HandSet, ValveCard } from '../../evaluate/water/valveCard'
 import { type ZoneEffects, zoneEffects } from '../../evaluate/water/zoneEffects'
 import { setFields } from '../../layout/setFields'
-import type { PartId } from '../../model/ids'
 import { commitEdited } from '../../sidebar/commitEdited'
+import { Said } from '../../sidebar/Said'
 import { useWords } from '../../sidebar/words'
 import type { Words } from '../../checks/context'
 import { usePlanner, usePlannerState } from '../../store/react'
-import { type Steps, useAnswer } from './useAnswer'
+import type { Steps } from './steps'
+import { useAnswer } from './useAnswer'
 import { ZoneScenarios } from './ZoneScenarios'
-
-const VERDICT: Readonly<Record<PumpVerdict, string>> = {
-  fits: 'The pump fits',
-  'too-small': 'The pump is too small',
-  'too-large': 'The pump is larger than need be',
-}
-
-const verdictWords = (
-  { verdict, factor, targetLph, leftMm }: ValveCard,
-  { flow, share, sightTube }: Words,
-) => {
-  const gets = `balanced, every tower gets ${flow(targetLph * factor)}, ${share(factor)} of what is wanted`
-  return leftMm > 1
-    ? `${VERDICT[verdict]}: ${gets} at most. Held to what is wanted, all valves together burn ${sightTube(leftMm)} more than balance asks; one valve behind the pump, or a bypass, can take that from all of them.`
-    : `${VERDICT[verdict]}: ${gets}.`
-}
-
-const turnsWords = ({ trimTurns, trimTurnsAll }: ZoneSetting): string =>
-  trimTurns >= trimTurnsAll - 0.05 ? 'wide open' : `${trimTurns.toFixed(1)} of ${trimTurnsAll}`
-
-const handWords = (hand: HandSet | undefined, zone: PartId, { share }: Words): string => {
-  const range = hand?.zones.get(zone)
-  return range ? `${share(range.leastShare)} to ${share(range.mostShare)}` : '—'
-}
+import { handWords, isSetSo, turnsWords, verdictWords } from './zoneWords'
 
 interface CardProps {
   readonly card: ValveCard
@@ -96,7 +74,9 @@ function Balanced({ card, hand }: Set) {
   return (
     <section>
       <h3>Valve card</h3>
-      <p>{verdictWords(card, words)}</p>
+      <p>
+        <Said words={verdictWords(card, words)} />
+      </p>
       <Card card={card} hand={hand} words={words} />
       <p className="water-note">
         Set each zone by its sight tube at the valve, read over the tube ends; turns get you near. Set by hand
@@ -104,7 +84,11 @@ function Balanced({ card, hand }: Set) {
         {hand?.scenarios ?? 0} trials that are the same each time. Loss by turns differs two- to threefold
         between published tables, so trust the sight tube.
       </p>
-      <button onClick={take}>Set all trim valves so</button>
+      {isSetSo(card, parts) ? (
+        <b>All trim valves are set so.</b>
+      ) : (
+        <button onClick={take}>Set all trim valves so</button>
+      )}
     </section>
   )
 }
@@ -132,7 +116,10 @@ export default function ZonesView() {
       </p>
     )
   return (
-    <div className={isCurrent ? 'water-two' : 'water-two water-stale'} aria-busy={!isCurrent}>
+    <div
+      className={isCurrent ? 'water-two water-zones' : 'water-two water-zones water-stale'}
+      aria-busy={!isCurrent}
+    >
       <Balanced card={answer.set.card} hand={answer.set.hand} />
       <ZoneScenarios effects={answer.effects} />
     </div>

@@ -8,7 +8,7 @@ export const dryAdvice = (row: string, reason: DryReason | undefined): string =>
     case 'no-supply':
       return `The main that ${row} is joined to meets no pump and no head box. Start the main at a pit with a pump.`
     case 'shut':
-      return `${row} is behind a valve that is shut. Open it in the row’s inspector, under Feed.`
+      return `${row} is behind a valve that is shut. Open it in the row’s inspector, under Valves.`
     case undefined:
       return `The water of ${row} is not computed.`
   }
