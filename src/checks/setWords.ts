@@ -10,9 +10,7 @@ const pipe = (value: SetMend['value']): string => polyOf(String(value)).title
 
 /** What splitting a row's feed once or twice would do. */
 export const splitWords = (feed: string, name: string): string =>
-  feed === 'double-split'
-    ? `Let water into ${name} at its quarter points, split twice`
-    : `Let water into ${name} in the middle, split once`
+  feed === 'double-split' ? `Let ${name} be fed at its quarter points` : `Let ${name} be fed in the middle`
 
 /** What one press does to a field, by the field's name. */
 const SAYS: Readonly<Record<string, Say>> = {

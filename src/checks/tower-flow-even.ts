@@ -4,7 +4,7 @@ import type { FlowState } from '../model/water'
 import type { Bay, BayRule } from './context'
 import { evenFeed } from './feedMend'
 import { flowOf, found, lengthOf, shareOf, term } from './found'
-import { leastTube, mostTube } from './leastTower'
+import { leastTube } from './leastTower'
 import { type RowHeads, rowHeadsOf, tubeLawOf, type WateredRow, wateredRows } from './rowHeads'
 import { isShortSupplied, systemOf, type WaterSystem } from './waterSystems'
 
@@ -69,13 +69,10 @@ const termsOf = ({ row }: WateredRow, heads: RowHeads, targetLph: number): Findi
 ]
 
 const factsOf = (watered: WateredRow, least: FeedTube | undefined, isUneven: boolean): Finding['facts'] => {
-  const most = mostTube(watered)
   return {
     isUneven: isUneven ? 'uneven' : '',
     line: least?.line ?? 0,
     station: least?.station ?? 0,
-    mostLine: most?.line ?? 0,
-    mostStation: most?.station ?? 0,
     leastLph: watered.row.figures.least.flowLph,
     mostLph: watered.row.figures.most.flowLph,
   }
@@ -122,10 +119,10 @@ export const towerFlowEven: BayRule = {
     'Split the feed, take bigger laterals, or cut the tubes in graded lengths; where the whole row is low, open its valve or balance the zones.',
   check: (bay) => wateredRows(bay).flatMap((watered) => findingOf(watered, bay)),
   say: ({ parts, measured, limit, facts }, { flow, share, name }) => {
-    const least = `line ${facts['line']}, station ${facts['station']}`
-    const most = `line ${facts['mostLine']}, station ${facts['mostStation']}`
+    const row = name(parts[0] ?? '')
+    const where = `Line ${facts['line']}, station ${facts['station']}`
     return facts['isUneven'] === 'uneven'
-      ? `The towers of ${name(parts[0] ?? '')} differ by ${share(measured.value)}, where ${share(limit.value)} is even: ${least} gets ${flow(Number(facts['leastLph']))}, and ${most} ${flow(Number(facts['mostLph']))}.`
-      : `The whole of ${name(parts[0] ?? '')} is low: ${least} gets ${flow(measured.value)}, and starves under ${flow(limit.value)}.`
+      ? `${row} differs by ${share(measured.value)} from tower to tower, where ${share(limit.value)} is even. ${where} gets least, ${flow(Number(facts['leastLph']))} of ${flow(Number(facts['mostLph']))}.`
+      : `All of ${row} is low. ${where} gets least, ${flow(measured.value)}, and starves under ${flow(limit.value)}.`
   },
 }

@@ -19,16 +19,13 @@ describe(RULE, () => {
     const [said] = told(RULE, fedRow({ racks: 3 }))
     expect(judged(RULE, fedRow({ racks: 3 }))[0]).toMatch(/^Starved, 2\d\.\d+ of 10$/)
     expect(said).toMatch(
-      /^The towers of A differ by 2\d\.\d %, where 10\.0 % is even: line \d, station 24 gets/,
+      /^A differs by 2\d\.\d % from tower to tower, where 10\.0 % is even\. Line \d, station 24 gets least, \d\.\d gph of \d\.\d gph\./,
     )
-    expect(said).toMatch(/and line \d, station 1 \d+\.\d gph\./)
   })
 
   test('a row fed at its end is split where the main passes: it is even then, and not dry', () => {
     const north = kestrelBend().layout()
-    expect(told(RULE, north)[0]).toMatch(
-      /^The towers of N1 differ .* Let water into N1 in the middle, split once\.$/,
-    )
+    expect(told(RULE, north)[0]).toMatch(/^N1 differs by 3\d\.\d % .* Let N1 be fed in the middle\.$/)
     const after = evaluate(mended(RULE, north))
     expect(after.bay.water.rows.get('rack-row-1')?.state).toBe('Even')
     expect([...after.bay.water.dry]).toEqual([])
@@ -36,7 +33,7 @@ describe(RULE, () => {
 
   test('a row held back by its own trim valve is told to be low, and its valve to be opened', () => {
     const held = fedRow({ racks: 2, feed: 'centre-split', riserAt: 'inlet-end', trimTurns: 1 / 4 })
-    expect(told(RULE, held)[0]).toMatch(/^The whole of A is low: .* Set the trim valve of A wide open\.$/)
+    expect(told(RULE, held)[0]).toMatch(/^All of A is low\. .* Set the trim valve of A wide open\.$/)
     expect(judged(RULE, mended(RULE, held))).toEqual([])
   })
 

@@ -99,6 +99,8 @@ describe('what must be seen', () => {
       'headroom-min',
       'keep-clear-free',
       'service-crossing-min',
+      'tower-flow-even',
+      'zone-flow-balance',
     ])
   })
 })

@@ -17,6 +17,12 @@ const PAIRS = [
   { south: 1920, north: 2352 },
 ] as const
 
+/** Split once, with the riser pipe where the main passes: straight, 24 stations would differ by a third. */
+const FEED = { feed: 'centre-split', riserAt: 'inlet-end' } as const
+
+/** Turns that trim valves stand open of 5: the nearer to the pump, the less; the furthest row is the neediest. */
+const TURNS = [null, 3, 2.5] as const
+
 const BLOCK_LENGTH = 360
 
 /** Outlets are 15 in short of a block's low end. */
@@ -56,8 +62,20 @@ const withPair = (
   const rows = CENTRES.reduce(
     (at, x, k) =>
       at
-        .row(`${name}S${k + 1}`, [west + x, south], { racks: 3, fallsTo: 'end', inlet: 'end' })
-        .row(`${name}N${k + 1}`, [west + x, north], { racks: 3, fallsTo: 'start', inlet: 'start' }),
+        .row(`${name}S${k + 1}`, [west + x, south], {
+          racks: 3,
+          fallsTo: 'end',
+          inlet: 'end',
+          ...FEED,
+          trimTurns: TURNS[k] ?? null,
+        })
+        .row(`${name}N${k + 1}`, [west + x, north], {
+          racks: 3,
+          fallsTo: 'start',
+          inlet: 'start',
+          ...FEED,
+          trimTurns: TURNS[k] ?? null,
+        }),
     sketch,
   )
   return rows
