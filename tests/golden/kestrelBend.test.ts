@@ -2,6 +2,8 @@ import { describe, expect, test } from 'vitest'
 import { evaluate } from '../../src/evaluate/evaluate'
 import { boxOf } from '../../src/geometry/box'
 import type { Finding } from '../../src/model/finding'
+import { toGpm } from '../../src/units/flow'
+import { toHeadFeet } from '../../src/units/head'
 import { toInches } from '../../src/units/length'
 import { firstTry } from '../support/firstTry'
 import { aisleBetween, findingsOf, judged, mended, nameIn, sentenceIn, told } from '../support/judged'
@@ -54,21 +56,45 @@ describe('the floor', () => {
 })
 
 describe('the water, as first fed', () => {
+  const { water } = evaluation.bay
   const said = (rule: string) =>
     findingsOf(rule, layout).map(({ state, parts }) => `${nameIn(layout, parts[0]!)} ${state}`)
+  const shareOf = (name: string) => water.rows.get(layout.parts.find((part) => part.name === name)!.id)!.figures.spread
 
-  test('24 stations on a straight lateral starve, 16 drift or are even; one split is told to mend each', () => {
-    // 31.6 % and 13.5 % at 4 gph on the mean; with the valves not yet set the south block gets more, which evens it.
-    expect(said('tower-flow-even').sort()).toEqual(expect.arrayContaining(['N1 Starved', 'N2 Starved', 'N3 Starved']))
-    expect(said('tower-flow-even').filter((row) => row.startsWith('S')).every((row) => row.endsWith('Drifting'))).toBe(true)
+  test('480 towers at 4 gph are 32 gpm in six zones: 6.4 to each north row, 4.27 to each south one', () => {
+    const zones = [...water.zones.values()].map(({ flowLph }) => toGpm(flowLph))
+    expect(toGpm(water.totalLph)).toBeCloseTo(32, 1)
+    expect(zones).toEqual([6.4, 4.27, 6.4, 4.27, 6.4, 4.27].map((flow) => expect.closeTo(flow, 1)))
+  })
+
+  test('the pump gives 37 gpm at some 16.5 ft, bypass and all, and lifts it 7.9 ft', () => {
+    // 32 gpm and 15 % of bypass; from the running level to the tube ends, 94-1/2 in to the laterals over them.
+    const [pump] = [...water.pumps.values()]
+    expect(Math.abs(toGpm(pump!.flowLph) - 37)).toBeLessThan(1)
+    expect(Math.abs(toHeadFeet(pump!.headMm) - 16.5)).toBeLessThan(0.5)
+    expect(Math.abs(toHeadFeet(pump!.staticMm) - 7.9)).toBeLessThan(0.3)
+  })
+
+  test('24 stations on a straight lateral starve, 16 drift; one split is told to mend each', () => {
+    // 31.6 % and 13.5 % by hand for one lateral under Churchill's factor. Here two laterals share a header that loses some
+    // head between them, which puts 1.5 to 2.5 points on top: see tests/solvers/water for the lateral by itself.
+    expect(Math.abs(100 * shareOf('N1') - 31.6)).toBeLessThan(3)
+    expect(Math.abs(100 * shareOf('S1') - 13.5)).toBeLessThan(2.5)
+    expect(said('tower-flow-even').sort()).toEqual([
+      'N1 Starved',
+      'N2 Starved',
+      'N3 Starved',
+      'S1 Drifting',
+      'S2 Drifting',
+      'S3 Drifting',
+    ])
     for (const { mend } of findingsOf('tower-flow-even', layout))
       expect(mend).toMatchObject({ kind: 'split', feed: 'centre-split' })
   })
 
-  test('the zones are not balanced yet, and that is all that is said of the water', () => {
+  test('and that is all that is said of the water: the zones are balanced', () => {
     const rules = evaluation.findings.filter(({ subject }) => subject === 'flow').map(({ rule }) => rule)
-    expect([...new Set(rules)].sort()).toEqual(['tower-flow-even', 'zone-flow-balance'])
-    expect(said('zone-flow-balance')).toEqual(['Pit Drifting'])
+    expect([...new Set(rules)]).toEqual(['tower-flow-even'])
   })
 })
 
