@@ -1,14 +1,6 @@
-import AxeBuilder from '@axe-core/playwright'
-import { expect, type Page } from '@playwright/test'
+import { expect } from '@playwright/test'
 import { test, type Tab } from './support/planner'
-
-const WCAG_22_AA = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22a', 'wcag22aa']
-
-/** What a scan finds fault with, as the rule and the elements. */
-const faults = async (page: Page): Promise<string[]> => {
-  const { violations } = await new AxeBuilder({ page }).withTags(WCAG_22_AA).analyze()
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`)
-}
+import { faults } from './support/scan'
 
 const dialogs = ['New', 'Samples', 'Earlier versions on this device', 'Keys', 'Plan for the crew']
 const tabs: readonly Tab[] = ['Warnings', 'Cuts', 'Bay', 'List']

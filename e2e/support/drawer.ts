@@ -1,0 +1,41 @@
+import { expect, type Locator, type Page } from '@playwright/test'
+
+/** The drawer with the water run at the foot of the page, as a person has it before them. */
+export interface Drawer {
+  readonly foot: Locator
+  readonly toggle: Locator
+  readonly tab: (name: string) => Locator
+  readonly figure: (name: string) => Locator
+  /** Opens the drawer where it is shut, turns to a view, and waits until it has found what it shows. */
+  readonly turnTo: (view: string) => Promise<Locator>
+  /** Text of the cells of one line of a table. */
+  readonly line: (table: string, name: string | RegExp) => Promise<string[]>
+}
+
+export const drawerOn = (page: Page): Drawer => {
+  const foot = page.getByRole('region', { name: 'Water run', exact: true })
+  const toggle = foot.getByRole('button', { name: 'Water run' })
+  const tab = (name: string) => foot.getByRole('tab', { name })
+  return {
+    foot,
+    toggle,
+    tab,
+    figure: (name) => foot.getByRole('figure', { name }),
+    turnTo: async (view) => {
+      if ((await toggle.getAttribute('aria-expanded')) === 'false') await toggle.click()
+      await tab(view).click()
+      const panel = foot.getByRole('tabpanel')
+      await expect(panel).toBeVisible()
+      await expect(panel).not.toContainText('…')
+      await expect(panel.locator('[aria-busy="true"]')).toHaveCount(0)
+      return panel
+    },
+    line: (table, name) =>
+      foot
+        .getByRole('region', { name: table })
+        .getByRole('row')
+        .filter({ has: page.getByRole('rowheader', { name }) })
+        .getByRole('cell')
+        .allInnerTexts(),
+  }
+}
