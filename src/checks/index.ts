@@ -15,6 +15,7 @@ import { drainFallMin } from './drain-fall-min'
 import { drainPitReach } from './drain-pit-reach'
 import { exitAccessMin } from './exit-access-min'
 import { footShimMax } from './foot-shim-max'
+import { gutterFallMin } from './gutter-fall-min'
 import { gutterRunMax } from './gutter-run-max'
 import { headBoxFillMin } from './head-box-fill-min'
 import { headBoxLevelMin } from './head-box-level-min'
@@ -92,6 +93,7 @@ export const rules: readonly Rule[] = [
   levelStackShort,
   footShimMax,
   gutterRunMax,
+  gutterFallMin,
   tipWindowMin,
   tipTroughWidth,
   outletTowerGap,
