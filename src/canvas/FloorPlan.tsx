@@ -12,7 +12,6 @@ import { createGestures, type Gestures } from './gestures'
 import { showHeld } from './keyboard'
 import { keyHelp } from './keys'
 import { movedIn } from './moved'
-import { StoryPole } from './StoryPole'
 import { toolOf } from './tools/index'
 import { useKeys } from './useKeys'
 import { usePointing } from './usePointing'
@@ -21,6 +20,8 @@ import { PaintSwitch } from './water/PaintSwitch'
 import './water/water.css'
 import { ZoomButtons } from './ZoomButtons'
 
+// Behind the floor: the pole marks gaps that the rules found, and they come last.
+const StoryPole = lazy(async () => ({ default: (await import('./StoryPole')).StoryPole }))
 // Asked for when the plan is painted: the first bay is drawn without it.
 const PaintLegend = lazy(async () => ({ default: (await import('./water/PaintLegend')).PaintLegend }))
 
@@ -117,7 +118,9 @@ export function FloorPlan() {
   usePlacing(paper, gestures)
   return (
     <div className="floor-plan">
-      <StoryPole />
+      <Suspense fallback={<div className="story-pole" />}>
+        <StoryPole />
+      </Suspense>
       <div
         ref={paper}
         className="floor-plan-paper"

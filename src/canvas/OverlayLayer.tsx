@@ -4,6 +4,7 @@ import { useStore } from 'zustand'
 import type { CanvasLike } from '../drawing/paint'
 import type { Evaluation } from '../evaluate/evaluation'
 import type { Point } from '../geometry/point'
+import type { Finding } from '../model/finding'
 import type { PartId } from '../model/ids'
 import type { Paint } from '../store/planner'
 import { usePlannerState } from '../store/react'
@@ -31,6 +32,7 @@ import {
 } from './overlayPaint'
 import { RULER_PX, drawRulers } from './rulers'
 import type { Overlay } from './tools/tool'
+import { useFindings } from './useFindings'
 import { flowChange } from './water/flowChange'
 import { useOverPlan } from './water/useOverPlan'
 
@@ -48,6 +50,7 @@ interface Seen {
   readonly overlay: Overlay
   readonly pointer: Point | undefined
   readonly finding: string | undefined
+  readonly findingsOf: ReturnType<typeof useFindings>
   /** What its labels step beside. */
   readonly names: readonly Slip[]
 }
@@ -80,6 +83,10 @@ const roomIn = ({ size }: Lens): Slip => ({
   y1: size.height - 4,
 })
 
+/** The finding that is opened, as it now stands. */
+const openedIn = ({ finding, findingsOf, evaluation }: Seen): readonly Finding[] =>
+  finding === undefined ? [] : findingsOf(evaluation.bay).filter(({ key }) => key === finding)
+
 /** Everything over the floor: what is chosen, its distances, the gesture, the opened finding, and the frame. */
 const drawOverlay = (ctx: CanvasLike, seen: Seen) => {
   const { lens, evaluation, water, over, selection, moved } = seen
@@ -87,7 +94,7 @@ const drawOverlay = (ctx: CanvasLike, seen: Seen) => {
   const isRead = !isMoving && !seen.overlay.measure
   const chosen = isMoving ? moved : selection
   const distances = distancesOf(evaluation, chosen, lens.writer)
-  const findings = evaluation.findings.filter(({ key }) => key === seen.finding)
+  const findings = openedIn(seen)
   over?.drawOver(ctx, water, evaluation, moved, lens)
   drawChosen(ctx, lens, evaluation, chosen)
   if (!isMoving) drawHandles(ctx, lens, handlesOf(evaluation.layout, selection))
@@ -133,6 +140,7 @@ export function OverlayLayer({ lens, gestures, evaluation, moved, parts, all }: 
     held.current = lens
   }, [lens])
   const over = useOverPlan(water !== 'plain')
+  const findingsOf = useFindings()
   const names = useMemo(() => {
     const ids = all.map(({ id }) => id)
     return [...nameBoxes(all, lens), ...(over?.boxesOver(water, evaluation, ids, lens) ?? [])]
@@ -148,6 +156,7 @@ export function OverlayLayer({ lens, gestures, evaluation, moved, parts, all }: 
     overlay,
     pointer,
     finding,
+    findingsOf,
     names,
   }
   return (

@@ -1,4 +1,5 @@
 import { distance, type Point } from '../geometry/point'
+import { findingsOf } from '../evaluate/8-checks'
 import type { Evaluation } from '../evaluate/evaluation'
 import type { Built } from '../model/built'
 import { rankOf, type Finding } from '../model/finding'
@@ -177,8 +178,8 @@ const measuredBetween: Readonly<Record<string, readonly [string, string]>> = {
 }
 
 /** The gaps of a stack that are too small, as the checks found them: the pole judges nothing by itself. */
-export const shortGaps = ({ findings }: Evaluation, { parts, levels }: Stack): ShortGap[] =>
-  findings.flatMap((finding) => {
+export const shortGaps = ({ bay }: Evaluation, { parts, levels }: Stack): ShortGap[] =>
+  findingsOf(bay).flatMap((finding) => {
     const names = measuredBetween[finding.rule]
     if (!names || rankOf(finding) === 0 || !finding.parts.every((part) => parts.includes(part))) return []
     const [from, to] = names.map((name) => levels.find((one) => one.name === name))

@@ -1,7 +1,7 @@
 import { boxOf, corners, middle, type Box } from '../geometry/box'
 import { between, distance, type Point } from '../geometry/point'
 import type { CanvasLike } from '../drawing/paint'
-import { quantityWords } from '../checks/words'
+import { quantityWords } from '../checks/measuredWords'
 import type { Evaluation } from '../evaluate/evaluation'
 import type { Finding } from '../model/finding'
 import type { PartId } from '../model/ids'

@@ -1,5 +1,5 @@
 import { type Aisle, aisleState } from '../checks/aisles'
-import { shiftWords } from '../checks/words'
+import { shiftWords } from '../checks/measuredWords'
 import type { Evaluation } from '../evaluate/evaluation'
 import type { PartId } from '../model/ids'
 import type { Writer } from '../units/writer'

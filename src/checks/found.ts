@@ -32,6 +32,9 @@ export const term = (name: string, quantity: Quantity): Term => ({ name, quantit
 export const keyOf = (rule: string, parts: readonly PartId[], detail = ''): string =>
   [rule, ...[...parts].sort(), ...(detail ? [detail] : [])].join(' ')
 
+/** Whether the finding of a key is about a part. */
+export const isKeyAbout = (key: string, part: PartId): boolean => key.split(' ').slice(1).includes(part)
+
 /** The state of a value that should be at least `need`, and at the very least `least`. */
 export const stateFor = (subject: Subject, value: number, need: number, least: number): StateWord => {
   const [good, watch, bad] = stateWords[subject]

@@ -20,9 +20,15 @@ const partFindings = rememberEach<Built, Settings, readonly Finding[]>((built, s
 const worstFirst = (findings: readonly Finding[]): Finding[] =>
   [2, 1].flatMap((rank) => findings.filter((finding) => rankOf(finding) === rank))
 
-/** Step 8: every rule over the bay; what must be mended comes first. */
-export const check = (bay: Bay): readonly Finding[] =>
+const ofBay = rememberEach<Bay, undefined, readonly Finding[]>((bay) =>
   worstFirst([
     ...bay.built.flatMap((built) => partFindings(built, bay.settings)),
     ...bayRules.flatMap((rule) => rule.check(bay)).map((finding) => withSoundMend(finding, bay)),
-  ])
+  ]),
+)
+
+/**
+ * Step 8: every rule over the bay; what must be mended comes first. Remembered for the bay, so that whoever shows findings
+ * asks here.
+ */
+export const findingsOf = (bay: Bay): readonly Finding[] => ofBay(bay, undefined)

@@ -1,63 +1,13 @@
-import { aislesByRow } from '../checks/aisles'
-import { aislesOf } from '../checks/aisleWays'
-import type { Bay } from '../checks/context'
 import type { Layout } from '../layout/schema'
-import type { Built } from '../model/built'
-import type { Evaluation } from './evaluation'
-import { derive } from './1-derive'
-import { join } from './2-join'
-import { joinedPipes } from './3-joined-pipes'
-import { levels } from './3-levels'
-import { water } from './4-water'
-import { cutLists } from './6-cutting'
-import { takeOff } from './7-take-off'
-import { check } from './8-checks'
-import { draw } from './9-drawing'
-import { cartReach } from './carts'
-
-const sumOf = (built: readonly Built[], count: (rack: NonNullable<Built['rack']>) => number): number =>
-  built.reduce((sum, { rack }) => sum + (rack ? count(rack) : 0), 0)
-
-const bayOf = (layout: Layout): Bay => {
-  const { house, settings } = layout
-  const { shell, site, built } = derive(layout)
-  const joins = join(built, settings)
-  const aisles = aislesOf(built, house.outline, settings)
-  const builtOf = new Map(built.map((b) => [b.part, b]))
-  const known = levels(built, joins, site, settings.datum)
-  const between = joinedPipes(built, joins, { builtOf, levels: known })
-  return {
-    house,
-    settings,
-    site,
-    built,
-    builtOf,
-    joins,
-    levels: known,
-    joinedPipes: between,
-    water: water({ built, builtOf, joins, levels: known, joinedPipes: between, settings }),
-    headroomAt: shell.headroomAt,
-    aisles,
-    aislesAt: aislesByRow(aisles),
-    carts: cartReach(built, house.outline, settings.wheelchair),
-  }
-}
+import { beforeChecks } from './beforeChecks'
+import { findingsOf } from './8-checks'
+import type { Judged } from './evaluation'
 
 /**
  * From a layout to everything the program knows of it. Pure and total: every layout that the schema accepts gives an
- * evaluation; a plan that is wrong gives findings. Step 5, loads, is not part of the program yet.
+ * evaluation; a plan that is wrong gives findings.
  */
-export const evaluate = (layout: Layout): Evaluation => {
-  const bay = bayOf(layout)
-  const all = [...bay.built, ...bay.joinedPipes]
-  return Object.freeze({
-    layout,
-    bay,
-    cuts: cutLists(all, layout.settings),
-    counts: takeOff(all, bay.joins, bay.levels),
-    towers: sumOf(bay.built, (rack) => rack.towers),
-    sites: sumOf(bay.built, (rack) => rack.sites),
-    findings: check(bay),
-    marksOf: draw(layout.parts, bay.built, bay.joinedPipes),
-  })
+export const evaluate = (layout: Layout): Judged => {
+  const drawn = beforeChecks(layout)
+  return Object.freeze({ ...drawn, findings: findingsOf(drawn.bay) })
 }

@@ -1,5 +1,6 @@
 import type { Words } from '../checks/context'
-import { quantityWords, sentence } from '../checks/words'
+import { quantityWords } from '../checks/measuredWords'
+import { sentence } from '../checks/words'
 import type { Finding, Quantity } from '../model/finding'
 
 /** Findings that say the same of several parts: one line of the list, one number on the plan, at every place of it. */

@@ -1,5 +1,6 @@
 import type { Words } from '../checks/context'
 import { ruleOf } from '../checks/index'
+import { findingsOf } from '../evaluate/8-checks'
 import type { Evaluation } from '../evaluate/evaluation'
 import { rankOf, type Finding } from '../model/finding'
 import { type Block, gap, heading, paragraph, stacked } from './block'
@@ -16,8 +17,8 @@ export interface State {
   readonly accepted: readonly { readonly finding: Finding; readonly reason: string; readonly by: string }[]
 }
 
-export const stateOf = ({ findings, layout }: Evaluation): State => {
-  const troubles = findings.filter((finding) => rankOf(finding) > 0)
+export const stateOf = ({ bay, layout }: Evaluation): State => {
+  const troubles = findingsOf(bay).filter((finding) => rankOf(finding) > 0)
   const reasons = new Map(layout.settings.accepted.map((entry) => [entry.key, entry]))
   const open = troubles.filter(({ key }) => !reasons.has(key)).toSorted((a, b) => rankOf(b) - rankOf(a))
   const mustFix = open.filter((finding) => rankOf(finding) === 2).length

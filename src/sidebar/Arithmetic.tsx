@@ -1,5 +1,5 @@
 import type { Rule } from '../checks/context'
-import { quantityWords } from '../checks/words'
+import { quantityWords } from '../checks/measuredWords'
 import type { Finding } from '../model/finding'
 import type { Writer } from '../units/writer'
 

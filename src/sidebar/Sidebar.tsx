@@ -1,4 +1,5 @@
 import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components/Tabs'
+import { findingsOf } from '../evaluate/8-checks'
 import type { SidebarTab } from '../store/planner'
 import { usePlanner, usePlannerState } from '../store/react'
 import { Cuts } from './Cuts'
@@ -15,7 +16,7 @@ export function Sidebar() {
   const planner = usePlanner()
   const tab = usePlannerState((state) => state.sidebar)
   const [warnings, selected, parts] = usePlannerState(({ evaluation, selection }) => [
-    sortedByAcceptance(evaluation.findings, evaluation.layout.settings.accepted).open.length,
+    sortedByAcceptance(findingsOf(evaluation.bay), evaluation.layout.settings.accepted).open.length,
     selection.length,
     evaluation.layout.parts.length,
   ])

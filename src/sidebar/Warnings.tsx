@@ -1,4 +1,5 @@
 import { memo, useDeferredValue, useMemo } from 'react'
+import { findingsOf } from '../evaluate/8-checks'
 import type { Evaluation } from '../evaluate/evaluation'
 import { usePlannerState } from '../store/react'
 import { AcceptedWarnings } from './AcceptedWarnings'
@@ -27,9 +28,9 @@ function AreaStates({ states }: { readonly states: readonly AreaState[] }) {
 }
 
 const WarningList = memo(function WarningList({ evaluation }: { readonly evaluation: Evaluation }) {
-  const { findings, layout } = evaluation
+  const { bay, layout } = evaluation
   const words = useWords(layout.parts)
-  const { open, accepted } = sortedByAcceptance(findings, layout.settings.accepted)
+  const { open, accepted } = sortedByAcceptance(findingsOf(bay), layout.settings.accepted)
   const groups = useMemo(() => warningGroups(open), [open])
   return (
     <div className="warnings">

@@ -1,3 +1,4 @@
+import { findingsOf } from '../evaluate/8-checks'
 import type { Evaluation } from '../evaluate/evaluation'
 import type { Part } from '../layout/schema'
 import { rankOf, type StateWord, stateWords } from '../model/finding'
@@ -63,8 +64,8 @@ const rowOf = (part: Part, worst: Worst, water: Water, writer: Writer): PartRow 
 })
 
 /** Every part of the bay under its kind, in the order of the shelf; kinds that the bay has none of are left out. */
-export const partRows = ({ layout, findings, bay }: Evaluation, writer: Writer): readonly PartRows[] => {
-  const worst = worstOfParts(sortedByAcceptance(findings, layout.settings.accepted).open)
+export const partRows = ({ layout, bay }: Evaluation, writer: Writer): readonly PartRows[] => {
+  const worst = worstOfParts(sortedByAcceptance(findingsOf(bay), layout.settings.accepted).open)
   return kinds
     .map(({ kind, title }) => ({
       kind,

@@ -2,7 +2,8 @@ import { createStore, type StoreApi } from 'zustand/vanilla'
 import { boxOf } from '../geometry/box'
 import type { Point } from '../geometry/point'
 import type { Evaluation } from '../evaluate/evaluation'
-import { evaluate } from '../evaluate/evaluate'
+import { isKeyAbout } from '../checks/found'
+import { beforeChecks } from '../evaluate/beforeChecks'
 import { commit, emptyHistory, type History, redo, undo } from '../layout/history'
 import type { Layout } from '../layout/schema'
 import type { PartId } from '../model/ids'
@@ -107,7 +108,7 @@ const fitTo = (layout: Layout, size: Size): View => fitted(boxOf(layout.house.ou
 
 /** What is known of a layout that nothing is previewed over. */
 const settledOn = (layout: Layout) => {
-  const settled = evaluate(layout)
+  const settled = beforeChecks(layout)
   return { layout, preview: undefined, evaluation: settled, settled }
 }
 
@@ -129,10 +130,8 @@ const present = (selection: readonly PartId[], layout: Layout): readonly PartId[
 }
 
 /** Whether the opened finding names one of these parts; who turns to another part is done with it. */
-const isAbout = ({ evaluation, finding }: PlannerState, parts: readonly PartId[]): boolean =>
-  evaluation.findings.some(
-    ({ key, parts: named }) => key === finding && named.some((id) => parts.includes(id)),
-  )
+const isAbout = ({ finding }: PlannerState, parts: readonly PartId[]): boolean =>
+  finding !== undefined && parts.some((id) => isKeyAbout(finding, id))
 
 /** The planner's one store. It runs without a page: screens are thin readers of it. */
 export const createPlanner = (layout: Layout): Planner => {
@@ -192,7 +191,7 @@ export const createPlanner = (layout: Layout): Planner => {
       const next = edit?.(now)
       const shown = next === now ? undefined : next
       if (shown === preview) return
-      set({ preview: shown, evaluation: shown ? evaluate(shown) : settled })
+      set({ preview: shown, evaluation: shown ? beforeChecks(shown) : settled })
     },
     undo: () => step(undo, 'Undone'),
     redo: () => step(redo, 'Done again'),

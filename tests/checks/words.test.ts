@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest'
 import { flowOf, flowTotalOf, shareOf, temperatureOf, velocityOf } from '../../src/checks/found'
-import { quantityWords, sentence } from '../../src/checks/words'
+import { quantityWords } from '../../src/checks/measuredWords'
+import { sentence } from '../../src/checks/words'
 import type { Units } from '../../src/units/length'
 import { writerFor } from '../../src/units/writer'
 import { bay, type Sketch } from '../support/bay'

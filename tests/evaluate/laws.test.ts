@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { evaluate } from '../../src/evaluate/evaluate'
-import type { Evaluation } from '../../src/evaluate/evaluation'
+import type { Judged } from '../../src/evaluate/evaluation'
 import { movePoint, quarterTurn, shift, type Mirror, type Motion } from '../../src/geometry/motion'
 import { length3, type Point } from '../../src/geometry/point'
 import { copyParts, movePartsBy, removeParts, turnParts } from '../../src/layout/edits'
@@ -26,7 +26,7 @@ const rounded = (mm: number): number => Math.round(mm * 100 + 1e-5) / 100 + 0
 const said = ({ rule, state, parts, measured, limit }: Finding): string =>
   [rule, state, ...[...parts].sort(), rounded(measured.value), rounded(limit.value)].join(' ')
 
-const allSaid = ({ findings }: Evaluation): string[] => findings.map(said).sort()
+const allSaid = ({ findings }: Judged): string[] => findings.map(said).sort()
 
 /** Whole ticks, as far as half a mile. */
 const ticks = fc.integer({ min: -250_000_000, max: 250_000_000 }).map(fromTicks)
@@ -99,7 +99,7 @@ const isSound = (value: unknown): boolean => {
   return value === null || typeof value !== 'object' || Object.values(value).every(isSound)
 }
 
-const expectSound = ({ bay, cuts, counts, findings, marksOf, towers, sites }: Evaluation): void => {
+const expectSound = ({ bay, cuts, counts, findings, marksOf, towers, sites }: Judged): void => {
   const wholes = {
     cuts,
     counts,
@@ -148,14 +148,14 @@ describe('what is drawn is what is cut', () => {
     for (const [stock, mm] of lengths) total.set(stock, (total.get(stock) ?? 0) + mm)
     return total
   }
-  const drawn = ({ bay }: Evaluation) =>
+  const drawn = ({ bay }: Judged) =>
     sum(
       [...bay.built, ...bay.joinedPipes].flatMap(({ sticks, tubes }) => [
         ...sticks.map(({ stock, from, to }) => [stock, length3(from, to)] as const),
         ...tubes.map(({ stock, lengthMm }) => [stock, lengthMm] as const),
       ]),
     )
-  const cut = ({ cuts }: Evaluation) =>
+  const cut = ({ cuts }: Judged) =>
     sum(
       cuts.flatMap(({ stock, lines, tooLong }) =>
         [...lines, ...tooLong].map(({ count, lengthMm }) => [stock, count * lengthMm] as const),
@@ -183,7 +183,7 @@ describe('what is drawn is what is cut', () => {
 })
 
 /** What an evaluation says, as data. */
-const told = ({ bay, cuts, counts, findings, marksOf, towers, sites }: Evaluation) => ({
+const told = ({ bay, cuts, counts, findings, marksOf, towers, sites }: Judged) => ({
   cuts,
   counts,
   findings,
@@ -206,7 +206,7 @@ const near = (value: unknown): unknown => {
   return Object.fromEntries(Object.entries(value).map(([key, each]) => [key, near(each)]))
 }
 
-const toldNear = (evaluation: Evaluation) => {
+const toldNear = (evaluation: Judged) => {
   const all = told(evaluation)
   return { ...all, findings: near(all.findings) }
 }

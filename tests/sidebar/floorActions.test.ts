@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest'
+import { findingsOf } from '../../src/evaluate/8-checks'
 import { setField } from '../../src/layout/setField'
 import { bringInSight, jumpTo, mendNow } from '../../src/sidebar/floorActions'
 import { placeOfPart } from '../../src/sidebar/placeWords'
@@ -14,7 +15,7 @@ const stateOf = ({ store }: Planner) => store.getState()
 const postGap = (planner: Planner) => {
   const { evaluation, layout } = stateOf(planner)
   const names = wordsFor(layout.parts, 'feet-inches')
-  return evaluation.findings.find(
+  return findingsOf(evaluation.bay).find(
     ({ rule, parts }) =>
       rule === 'aisle-width-min' &&
       parts.map(names.name).includes('N2') &&

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest'
+import { findingsOf } from '../../src/evaluate/8-checks'
 import { movePartsBy, removeParts } from '../../src/layout/edits'
 import { createPlanner } from '../../src/store/planner'
 import { firstTry } from '../support/firstTry'
@@ -26,7 +27,7 @@ describe('planner', () => {
   test('an opened finding stays open while one of its parts is selected, and no longer', () => {
     const planner = createPlanner(firstTry())
     const { evaluation, layout } = planner.store.getState()
-    const { key, parts } = evaluation.findings.find((finding) => finding.parts.length > 0)!
+    const { key, parts } = findingsOf(evaluation.bay).find((finding) => finding.parts.length > 0)!
     const other = layout.parts.find(({ id }) => !parts.includes(id))!
     const openAfter = (selected: readonly string[]) => {
       planner.set({ finding: key })
