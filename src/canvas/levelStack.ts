@@ -3,6 +3,7 @@ import { findingsOf } from '../evaluate/8-checks'
 import type { Evaluation } from '../evaluate/evaluation'
 import type { Built } from '../model/built'
 import { rankOf, type Finding } from '../model/finding'
+import { gutterEnds } from '../model/gutterEnds'
 import type { PartId } from '../model/ids'
 import { datumAt, type DrainRun, type DrainStation, type Join, type Levels } from '../model/levels'
 import type { PitFacts } from '../model/pitFacts'
@@ -43,18 +44,14 @@ const rackLevels = (rack: RackFacts, { hereMm, highMm, outletMm }: RackDatums): 
   level('Rack datum', hereMm),
 ]
 
-/** Gutters are high at the end of the row that is further from their outlet. */
-const rackDatums = (
-  levels: Levels,
-  { part, mouths }: Built,
-  { leftFace }: RackFacts,
-  at: Point,
-): RackDatums => {
-  const outlet = mouths.find(({ role }) => role === 'trough-outlet')?.at ?? at
-  const { from, to } = leftFace
-  const high = distance(from, outlet) > distance(to, outlet) ? from : to
-  const levelAt = (p: Point) => datumAt(levels, part, p)
-  return { hereMm: levelAt(at), highMm: levelAt(high), outletMm: levelAt(outlet) }
+const rackDatums = (levels: Levels, built: Built, rack: RackFacts, at: Point): RackDatums => {
+  const levelAt = (p: Point) => datumAt(levels, built.part, p)
+  const outlet = built.mouths.find(({ role }) => role === 'trough-outlet')?.at ?? at
+  return {
+    hereMm: levelAt(at),
+    highMm: levelAt(gutterEnds(built, rack).high),
+    outletMm: levelAt(outlet),
+  }
 }
 
 const pitLevels = (pit: PitFacts): Level[] => [
