@@ -51,7 +51,7 @@ export const gutterFallMin: BayRule = {
   id: RULE,
   title: 'Fall of gutters on grade',
   limit: '1/16 in a foot toward the outlet, with the floor’s own fall counted in',
-  source: 'City and sheet-metal guidance for roof gutters, 1/16 in a foot (from memory)',
+  source: 'Common practice; city and sheet-metal guidance for roof gutters says the same, from memory',
   mending: 'Let the rails be level, give the gutters more fall, or let them fall with the floor.',
   check,
   say: ({ parts, measured, limit }, { fall, name }) =>

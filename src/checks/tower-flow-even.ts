@@ -74,7 +74,6 @@ const factsOf = (watered: WateredRow, least: FeedTube | undefined, isUneven: boo
     line: least?.line ?? 0,
     station: least?.station ?? 0,
     leastLph: watered.row.figures.least.flowLph,
-    mostLph: watered.row.figures.most.flowLph,
   }
 }
 
@@ -122,7 +121,7 @@ export const towerFlowEven: BayRule = {
     const row = name(parts[0] ?? '')
     const where = `Line ${facts['line']}, station ${facts['station']}`
     return facts['isUneven'] === 'uneven'
-      ? `${row} differs by ${share(measured.value)} from tower to tower, where ${share(limit.value)} is even. ${where} gets least, ${flow(Number(facts['leastLph']))} of ${flow(Number(facts['mostLph']))}.`
+      ? `The towers of ${row} differ by ${share(measured.value)}; ${share(limit.value)} is even. ${where} gets least, ${flow(Number(facts['leastLph']))}.`
       : `All of ${row} is low. ${where} gets least, ${flow(measured.value)}, and starves under ${flow(limit.value)}.`
   },
 }

@@ -18,14 +18,23 @@ const NAMED = 5
 /** How far a finding is off its limit. */
 const overshoot = ({ measured, limit }: Finding): number => Math.abs(measured.value - limit.value)
 
-/** Equal for findings whose sentences differ in one name and one number; unlike for what concerns two parts or more. */
-const likeness = ({ key, rule, state, parts, limit, facts }: Finding): string =>
-  parts.length === 1 ? JSON.stringify([rule, state, limit, facts]) : key
+/** A mend whichever part it is for. */
+const mendAnywhere = ({ mend }: Finding) => mend && { ...mend, part: undefined }
+
+/**
+ * Equal for findings whose sentences differ in one name and one number; unlike for what concerns two parts or more. Of
+ * water the worst row names its least tower for all that one mend would help.
+ */
+const likeness = (finding: Finding): string => {
+  const { key, rule, subject, state, parts, limit, facts } = finding
+  const same = subject === 'flow' ? mendAnywhere(finding) : facts
+  return parts.length === 1 ? JSON.stringify([rule, state, limit, same]) : key
+}
 
 const groupsIn = (alike: readonly Finding[]): FindingGroup[] => {
   const inOrder = alike.toSorted((a, b) => overshoot(b) - overshoot(a))
-  if (alike.length <= MENDS_APART && alike.some(({ mend }) => mend !== undefined))
-    return alike.map((worst) => ({ worst, others: [] }))
+  const isMendedApart = alike.some(({ mend, subject }) => mend !== undefined && subject !== 'flow')
+  if (alike.length <= MENDS_APART && isMendedApart) return alike.map((worst) => ({ worst, others: [] }))
   const [worst, ...others] = inOrder
   return worst === undefined ? [] : [{ worst, others }]
 }

@@ -92,10 +92,15 @@ describe('letters', () => {
     expect(on.store.getState().history.done.map((entry) => entry.label)).toEqual([label])
   })
 
-  test('m on a row that is its own mirror image is no entry', () => {
-    const on = planner()
-    on.select(['rack-row-1'])
-    expect(doing(on, 'm')).toBe('N1 stays as it was')
+  test('m on a part that is its own mirror image is no entry', () => {
+    // A row that runs north has its riser pipe on the other side in the mirror; a pit has nothing on a side.
+    const on = createPlanner(
+      bay('40 x 60 ft')
+        .pit('Pit', { x: [100, 136], y: [100, 214] })
+        .layout(),
+    )
+    on.select(['sump-1'])
+    expect(doing(on, 'm')).toBe('Pit stays as it was')
     expect(on.store.getState().history.done).toEqual([])
   })
 

@@ -19,13 +19,15 @@ describe(RULE, () => {
     const [said] = told(RULE, fedRow({ racks: 3 }))
     expect(judged(RULE, fedRow({ racks: 3 }))[0]).toMatch(/^Starved, 2\d\.\d+ of 10$/)
     expect(said).toMatch(
-      /^A differs by 2\d\.\d % from tower to tower, where 10\.0 % is even\. Line \d, station 24 gets least, \d\.\d gph of \d\.\d gph\./,
+      /^The towers of A differ by 2\d\.\d %; 10\.0 % is even\. Line \d, station 24 gets least, \d\.\d gph\./,
     )
   })
 
   test('a row fed at its end is split where the main passes: it is even then, and not dry', () => {
     const north = kestrelBend().layout()
-    expect(told(RULE, north)[0]).toMatch(/^N1 differs by 3\d\.\d % .* Let N1 be fed in the middle\.$/)
+    expect(told(RULE, north)[0]).toMatch(
+      /^The towers of N1 differ by 3\d\.\d %; .* Let N1 be fed in the middle\.$/,
+    )
     const after = evaluate(mended(RULE, north))
     expect(after.bay.water.rows.get('rack-row-1')?.state).toBe('Even')
     expect([...after.bay.water.dry]).toEqual([])
