@@ -12,16 +12,18 @@ const marksFor = rememberEach<Part, Built, readonly Mark[]>((part, built) => kin
 /** Half of what a fitting at a join is drawn as: that of a 2 in one. */
 const FITTING_RADIUS_MM = inches(1.25)
 
-/** What is drawn of the pipes between parts: the way of the water, and what stands at the ends of mains. */
-const joinedMarks = rememberEach<Built, null, readonly Mark[]>(({ tubes, fittings }) => [
-  ...tubes.map(({ path }) => lineMark(path, 'water')),
-  ...fittings
-    .filter(({ item }) => !item.startsWith('clamp-'))
-    .map(({ at }) => discMark(at, FITTING_RADIUS_MM, 'water', 'paper')),
-])
+/** What is drawn of the pipes between parts: the way of the water, or, where none is added, what stands at the ends of mains. */
+const joinedMarks = rememberEach<Built, null, readonly Mark[]>(({ tubes, fittings }) =>
+  tubes.length > 0
+    ? tubes.map(({ path }) => lineMark(path, 'water'))
+    : fittings
+        .filter(({ item }) => !item.startsWith('clamp-'))
+        .map(({ at }) => discMark(at, FITTING_RADIUS_MM, 'water', 'paper')),
+)
 
 const withJoined = rememberEach<readonly Mark[], readonly (readonly Mark[])[], readonly Mark[]>(
-  (own, joined) => [...joined.flat(), ...own],
+  // Over the timber that they pass under: a pipe that is not seen on the plan is forgotten on the floor.
+  (own, joined) => [...own, ...joined.flat()],
   isSameList,
 )
 
