@@ -144,11 +144,17 @@ export function StoryPole() {
   const [units, height] = usePlannerState((state) => [state.units, state.size.height])
   const write = writerFor(units, inTrench).length
   const gaps = shortGaps(evaluation, stack)
-  const bottom = height - FOOT - gaps.length * SHORT_PX
+  const foot = FOOT + gaps.length * SHORT_PX
+  // With the drawer open there may be less room than labels: the pole then scrolls, and none is cut off.
+  const tall = Math.max(height, HEAD + stack.levels.length * LABEL_PX + foot)
+  const bottom = tall - foot
   const scale = poleScale(stack.levels, HEAD + 18, bottom - 14)
   return (
-    <div className="story-pole">
-      <svg width={WIDTH} height={height} role="img" aria-label={spoken(stack, write)}>
+    <div
+      className="story-pole"
+      {...(tall > height && { role: 'region', 'aria-label': 'Story pole', tabIndex: 0 })}
+    >
+      <svg width={WIDTH} height={tall} role="img" aria-label={spoken(stack, write)}>
         <text className="pole-whose" x={STAFF.left} y={18}>
           {clipped(stack.whose, 13, WIDTH - STAFF.left - 4)}
         </text>

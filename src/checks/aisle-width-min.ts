@@ -143,7 +143,9 @@ export const aisleWidthMin: BayRule = {
     const { onTape, name } = words
     const [row = '', other] = parts
     const way = facts['is'] === 'wall' ? `${name(row)} to the wall` : `${name(row)} to ${name(other ?? '')}`
-    if (measured.value < 0) return `${way}: they run ${onTape(-measured.value)} into each other.`
+    const deep = onTape(-measured.value)
+    if (measured.value < 0)
+      return deep === onTape(0) ? `${way}: they touch.` : `${way}: they run ${deep} into each other.`
     return `${way} is ${onTape(measured.value)} leaf to leaf${classOf(finding)}; ${wants(finding, words)} ${onTape(limit.value)}.`
   },
 }

@@ -44,5 +44,5 @@ export const zoneFlowBalance: BayRule = {
     'Set the trim valves by the valve card: the neediest zone stays open, the others burn what they have too much.',
   check: (bay) => waterSystems(bay).flatMap((system) => findingOf(system, bay)),
   say: ({ measured, limit, facts }, { flow, share, name }) =>
-    `Zones differ by ${share(measured.value)}, where ${share(limit.value)} may be: towers of ${name(String(facts['most']))} get ${flow(Number(facts['mostLph']))}, those of ${name(String(facts['least']))} ${flow(Number(facts['leastLph']))}.`,
+    `Zones differ by ${share(measured.value)}, where ${share(limit.value)} may be: towers of ${name(String(facts['most']))} get ${flow(Number(facts['mostLph']))}, those of ${name(String(facts['least']))} ${flow(Number(facts['leastLph']))}. Set the trim valves by the valve card.`,
 }

@@ -1,3 +1,5 @@
+import { lengthsIn } from '../units/lengthsIn'
+
 /**
  * Advance widths of Helvetica in thousandths of the letter height, by width; Liberation Sans and Arial have the same.
  * Source: Adobe Core 14 AFM files, Helvetica.afm (from memory; checked in a browser against Liberation Sans).
@@ -38,11 +40,23 @@ export const textWidth = (text: string, height: number): number => {
   return ems * height
 }
 
+/** A space that no line breaks at. */
+const HELD = '\u00a0'
+
+/** The words of a text; a measure and its unit are one, for 10.0 at the end of a line is read without its unit. */
+const wordsOf = (text: string): readonly string[] =>
+  lengthsIn(text)
+    .map((part) => (part.isLength ? part.text.replaceAll(' ', HELD) : part.text))
+    .join('')
+    .split(/[^\S\u00a0]+/)
+    .filter((word) => word !== '')
+    .map((word) => word.replaceAll(HELD, ' '))
+
 /** Words broken into lines no wider than `width`; a single word that is wider stands alone. */
 export const wrapped = (text: string, height: number, width: number): string[] => {
   const lines: string[] = []
   let line = ''
-  for (const word of text.split(/\s+/).filter((w) => w !== '')) {
+  for (const word of wordsOf(text)) {
     const longer = line === '' ? word : `${line} ${word}`
     if (line !== '' && textWidth(longer, height) > width) {
       lines.push(line)

@@ -13,17 +13,20 @@ const BARE_NUMBER = /^\d{1,6}([.,]\d{1,6})?$/
 const bareNumber = (text: string): number | undefined =>
   BARE_NUMBER.test(text.trim()) ? Number(text.trim().replace(',', '.')) : undefined
 
+const notBelowNothing = (noun: string, typed: Typed): Typed =>
+  typed.ok && Number(typed.value) < 0 ? { ok: false, sentence: `A pump’s ${noun} is never below 0.` } : typed
+
 /** A flow off a pump's label: a bare number is gallons or litres a minute by `units`. */
 export const readPumpFlow = (text: string, units: Units): Typed => {
   const bare = bareNumber(text)
-  if (bare === undefined) return parseFlow(text, units)
+  if (bare === undefined) return notBelowNothing('flow', parseFlow(text, units))
   return { ok: true, value: units === 'metric' ? litresPerMinute(bare) : gpm(bare) }
 }
 
 /** A head off a pump's label: a bare number is feet or metres by `units`. */
 export const readPumpHead = (text: string, units: Units): Typed => {
   const bare = bareNumber(text)
-  if (bare === undefined) return readLength(text, units)
+  if (bare === undefined) return notBelowNothing('head', readLength(text, units))
   return { ok: true, value: units === 'metric' ? headM(bare) : feet(bare) }
 }
 

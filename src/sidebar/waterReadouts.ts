@@ -30,7 +30,7 @@ const tubeReadouts = ({ tubeReynolds }: RowWater): Readout[] =>
     ? [
         {
           name: 'Reynolds of the fastest tube',
-          value: String(Math.round(tubeReynolds)),
+          value: Math.round(tubeReynolds).toLocaleString(),
           why: 'Between smooth and churned: like towers may differ for no reason that shows. Take the next bore up or down.',
         },
       ]

@@ -1,7 +1,8 @@
 import { writeMixed } from './fraction'
-import { inches, INCHES_PER_FOOT, toTicks } from './length'
+import { inches, INCHES_PER_FOOT, toInches, toTicks } from './length'
 import type { Units } from './length'
 import { atSaw, type Precision } from './precision'
+import { writeDecimal } from './writeDecimal'
 
 /** Stands where a number has no value, such as a gap to something that is not there. */
 export const NO_VALUE = '—'
@@ -49,4 +50,13 @@ export const writeLength = (mm: number, units: Units, precision: Precision = atS
 export const writeOnTape = (mm: number, units: Units, precision: Precision = atSaw): string => {
   if (!Number.isFinite(mm)) return NO_VALUE
   return units === 'metric' ? writeMm(mm, precision) : writeInches(mm, precision)
+}
+
+/**
+ * The bore of a small tube, in thousandths of an inch or hundredths of a mm: `0.137"`, `3.48 mm`. Flow goes with nearly its
+ * fourth power, so that 1/64 in would be a third more or less water.
+ */
+export const writeBore = (mm: number, units: Units): string => {
+  if (!Number.isFinite(mm)) return NO_VALUE
+  return units === 'metric' ? `${writeDecimal(mm, 2)} mm` : `${writeDecimal(toInches(mm), 3)}"`
 }

@@ -1,7 +1,7 @@
 import type { Units } from './length'
 import { asTyped, atSaw, type Precision } from './precision'
 import { writeFall } from './writeFall'
-import { writeLength, writeOnTape } from './writeLength'
+import { writeBore, writeLength, writeOnTape } from './writeLength'
 import {
   writeFlow,
   writeFlowTotal,
@@ -20,6 +20,8 @@ export interface Writer {
   readonly length: (mm: number) => string
   /** A length in mm as read along a tape, never in feet: `66-1/2"` or `1690 mm`. */
   readonly onTape: (mm: number) => string
+  /** The bore of a small tube in mm: `0.125"` or `3.18 mm`. */
+  readonly bore: (mm: number) => string
   /** A fall in mm per metre: `1/8 in/ft` or `10.4 mm/m`. */
   readonly fall: (mmPerM: number) => string
   /** The flow of a tower in litres an hour: `4.0 gph` or `15.1 L/h`. */
@@ -48,6 +50,7 @@ export interface Writer {
 export const writerFor = (units: Units, precision: Precision = atSaw): Writer => ({
   length: (mm) => writeLength(mm, units, precision),
   onTape: (mm) => writeOnTape(mm, units, precision),
+  bore: (mm) => writeBore(mm, units),
   fall: (mmPerM) => writeFall(mmPerM, units),
   flow: (lph) => writeFlow(lph, units, precision),
   flowTotal: (lph) => writeFlowTotal(lph, units, precision),

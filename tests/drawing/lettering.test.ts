@@ -41,3 +41,12 @@ test('clipped words end in an ellipsis and fit; words that fit stay whole', () =
   expect(short.endsWith('…')).toBe(true)
   expect(textWidth(short, 3)).toBeLessThanOrEqual(25)
 })
+
+test('no line breaks between a number and its unit', () => {
+  const words = 'N1 differs by 34.2 % from tower to tower, where 10.0 % is even.'
+  for (let width = 10; width < 80; width += 1) {
+    const lines = wrapped(words, 2, width)
+    expect(lines.join(' ')).toBe(words)
+    for (const line of lines) expect(line).not.toMatch(/^%/)
+  }
+})

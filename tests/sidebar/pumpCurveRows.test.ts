@@ -24,6 +24,11 @@ describe('a number off a label', () => {
   test('what is none comes back as a sentence', () => {
     expect(readPumpFlow('plenty', 'metric').ok).toBe(false)
     expect(readPumpHead('high', 'metric').ok).toBe(false)
+    expect(readPumpHead('-3', 'feet-inches')).toEqual({
+      ok: false,
+      sentence: 'A pump’s head is never below 0.',
+    })
+    expect(readPumpFlow('-3', 'metric')).toEqual({ ok: false, sentence: 'A pump’s flow is never below 0.' })
   })
 })
 

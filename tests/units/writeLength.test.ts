@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { inches } from '../../src/units/length'
 import { asTyped, atSaw, inTrench } from '../../src/units/precision'
-import { writeLength, writeOnTape } from '../../src/units/writeLength'
+import { writeBore, writeLength, writeOnTape } from '../../src/units/writeLength'
 
 describe('feet and inches', () => {
   test.each([
@@ -81,4 +81,12 @@ test('a length that is no number is a dash, not a sentence about NaN', () => {
   expect(writeLength(Infinity, 'feet-inches')).toBe('—')
   expect(writeLength(NaN, 'metric')).toBe('—')
   expect(writeOnTape(-Infinity, 'feet-inches')).toBe('—')
+})
+
+// 0.125 in are 3.175 mm, 0.137 in 3.4798 mm: by definition of the inch.
+test('a bore is written so finely that flow can be told by it', () => {
+  expect(writeBore(3.175, 'feet-inches')).toBe('0.125"')
+  expect(writeBore(3.4798, 'feet-inches')).toBe('0.137"')
+  expect(writeBore(3.4798, 'metric')).toBe('3.48 mm')
+  expect(writeBore(NaN, 'metric')).toBe('—')
 })

@@ -21,7 +21,7 @@ const USUAL: Omit<BucketTest, 'flowLph' | 'waterC'> = {
 
 function Found({ bucket }: { readonly bucket: BucketTest }) {
   const units = usePlannerState((state) => state.units)
-  const { onTape } = writerFor(units).exact()
+  const { bore } = writerFor(units)
   const boreMm = headM(boresOf(bucket)(bucket.stock))
   const { idMm } = polyOf(bucket.stock)
   return boreMm === idMm ? (
@@ -31,7 +31,7 @@ function Found({ bucket }: { readonly bucket: BucketTest }) {
     </p>
   ) : (
     <p>
-      The tube runs as one of {onTape(boreMm)} bore; the catalogue says {onTape(idMm)}. All{' '}
+      The tube runs as one of {bore(boreMm)} bore; the catalogue says {bore(idMm)}. All{' '}
       {polyOf(bucket.stock).title} of this bay is reckoned so.
     </p>
   )

@@ -21,10 +21,16 @@ function Flush({ zones, mains, words }: FlushProps) {
     <section>
       <h3>Flush</h3>
       <p>
-        Clean the filter, shut all zones but one, open its lateral ends, so many at once that each runs at{' '}
-        <Said words={words.velocity(LATERAL_FLUSH_MS)} /> or more (University of California, Maintenance of
-        Microirrigation Systems), until clear and 30 s longer.
+        Clean the filter, shut all zones but one, open its trim valve wide and then its lateral ends, so many
+        at once that each runs at <Said words={words.velocity(LATERAL_FLUSH_MS)} /> or more (University of
+        California, Maintenance of Microirrigation Systems), until clear and 30 s longer. Set the trim valve
+        back by its sight tube.
       </p>
+      {zones.some(({ atOnce }) => atOnce === 0) && (
+        <p>
+          Where it says none, not even one end runs so fast: flush with a hose at the union of the valves.
+        </p>
+      )}
       <ChartTable
         title="Lateral ends by zone"
         table={{

@@ -14,7 +14,7 @@ export const zoneRow = (flush: ZoneFlush, { name, velocity, flowTotal, volume }:
   velocity(flush.slowestMS),
   flowTotal(flush.endsLph),
   flush.batches === 0 ? '—' : clock(flush.seconds),
-  volume(flush.litres),
+  flush.batches === 0 ? '—' : volume(flush.litres),
 ]
 
 /** How the end of one main is flushed, in the columns of its table. */

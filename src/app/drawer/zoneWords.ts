@@ -18,7 +18,7 @@ export const verdictWords = (
 ) => {
   const gets = `balanced, every tower gets ${flow(targetLph * factor)}, ${share(factor)} of what is wanted`
   return leftMm > 1
-    ? `${VERDICT[verdict]}: ${gets} at most. Held to what is wanted, all valves together burn ${sightTube(leftMm)} more than balance asks; one valve behind the pump, or a bypass, can take that from all of them.`
+    ? `${VERDICT[verdict]}: ${gets} at most. Set as below they get what is wanted, and even the neediest zone’s valve burns ${sightTube(leftMm)}; one valve behind the pump, or a bypass, could take that from all of them.`
     : `${VERDICT[verdict]}: ${gets}.`
 }
 

@@ -1,8 +1,9 @@
+import { textWidth } from '../../drawing/lettering'
 import type { CanvasLike } from '../../drawing/paint'
 import { grown, middle } from '../../geometry/box'
-import { between, type Point } from '../../geometry/point'
+import { between, distance, type Point } from '../../geometry/point'
 import type { Evaluation } from '../../evaluate/evaluation'
-import type { MainLeg, TowerAt } from '../../model/water'
+import type { MainLeg, MainWater, TowerAt } from '../../model/water'
 import { nameOf } from '../../store/partNames'
 import type { Writer } from '../../units/writer'
 import type { Label, Slip } from '../label'
@@ -15,6 +16,7 @@ import { extremeWords } from './under'
 
 const RING_PX = 8
 const LABEL_OFF_PX = 30
+const LABEL_LETTER_PX = 13
 
 const ringAround = (ctx: CanvasLike, { x, y }: Point, { theme }: Lens): void => {
   ctx.setLineDash([])
@@ -100,13 +102,34 @@ export const extremeLabels = (lens: Lens, evaluation: Evaluation): Label[] => {
 const speedWords = (velocityMS: number, { velocity }: Writer): string =>
   velocityMS > FASTEST_MS ? `${velocity(velocityMS)}, over ${velocity(FASTEST_MS)}` : velocity(velocityMS)
 
-/** Each main's fastest stretch with its velocity. */
-export const velocityLabels = (lens: Lens, { bay, layout }: Evaluation): Label[] =>
-  [...bay.water.mains.values()].flatMap(({ part, points, legs, fastestMS }) => {
+/** How far the words of a label may stand out beyond its main, as a share of their own length. */
+const OUT_BY = 0.5
+
+/** Whether a main is long enough on the screen to bear its label; the fastest of all and one that is too fast always are. */
+const bearsLabel = (
+  { points, fastestMS }: MainWater,
+  words: string,
+  most: number,
+  { view }: Lens,
+): boolean => {
+  if (fastestMS >= most || fastestMS > FASTEST_MS) return true
+  const long = points.slice(1).reduce((sum, { at }, i) => sum + distance(at, points[i]?.at ?? at), 0)
+  return long * view.pxPerMm >= textWidth(words, LABEL_LETTER_PX) * (1 - OUT_BY)
+}
+
+/** Each main's fastest stretch with its velocity; mains that are small on the screen leave it out. */
+export const velocityLabels = (lens: Lens, { bay, layout }: Evaluation): Label[] => {
+  const mains = [...bay.water.mains.values()]
+  const most = Math.max(...mains.map(({ fastestMS }) => fastestMS))
+  return mains.flatMap((main) => {
+    const { part, points, legs, fastestMS } = main
     const index = legs.findIndex(({ velocityMS }: MainLeg) => Math.abs(velocityMS) >= fastestMS)
     const [from, to] = points.slice(index, index + 2)
     const found = layout.parts.find(({ id }) => id === part)
     if (!found || !from || !to || fastestMS === 0) return []
-    const at = pxOf(lens, between(from.at, to.at, 0.5))
-    return [{ at, words: `${nameOf(found)}: ${speedWords(fastestMS, lens.writer)}` }]
+    const words = `${nameOf(found)}: ${speedWords(fastestMS, lens.writer)}`
+    return bearsLabel(main, words, most, lens)
+      ? [{ at: pxOf(lens, between(from.at, to.at, 0.5)), words }]
+      : []
   })
+}

@@ -189,9 +189,17 @@ const pipesLitres = (rows: readonly PlacedRow[]): number =>
     return sum + cubicMetres(m3)
   }, 0)
 
+/** More turns than any valve has. */
+const WIDE_OPEN = Infinity
+
+/** All zones shut but one, whose trim valve is opened wide: set for its towers it would starve an open end. */
 const onlyOpen = (plan: Plan, zone: PartId | undefined, whatIf: WhatIf): WhatIf => ({
   ...whatIf,
   valves: new Map(plan.rows.map(({ built }) => [built.part, built.part === zone])),
+  trimTurns: new Map([
+    ...(whatIf.trimTurns ?? []),
+    ...(zone === undefined ? [] : [[zone, WIDE_OPEN] as const]),
+  ]),
 })
 
 /** What all rows of each water get together, L/h, by `FedRow.group`. */
@@ -287,7 +295,7 @@ export interface FlushPlan {
 }
 
 /**
- * How the bay is flushed from what its own network gives: all zones shut but one, lateral ends opened as wide as their
+ * How the bay is flushed from what its own network gives: all zones shut but one, its trim valve wide, lateral ends opened as wide as their
  * pipe one after another for as long as each runs fast enough.
  */
 export const flushPlan = (inputs: WaterInputs, whatIf: WhatIf = AS_DRAWN): FlushPlan => {

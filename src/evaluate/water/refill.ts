@@ -93,8 +93,17 @@ const arrivals = (solved: Solved, drained: Drained): Float64Array => {
   at.fill(0, 0, network.levels.length)
   network.pumps.to.forEach((node) => (at[node] = 0))
   const head = (node: number) => headM[node] ?? -Infinity
-  for (const { from, to, seconds } of waysOf(solved, drained).toSorted((a, b) => head(b.from) - head(a.from)))
-    at[to] = Math.min(at[to] ?? Infinity, (at[from] ?? Infinity) + seconds)
+  const ways = waysOf(solved, drained).toSorted((a, b) => head(b.from) - head(a.from))
+  // Where nothing is lost, as in a filter that is not there, both ends have one head and may stand in either order.
+  for (let isSooner = true; isSooner;) {
+    isSooner = false
+    for (const { from, to, seconds } of ways) {
+      const then = (at[from] ?? Infinity) + seconds
+      if (then >= (at[to] ?? Infinity)) continue
+      at[to] = then
+      isSooner = true
+    }
+  }
   return at
 }
 

@@ -90,7 +90,7 @@ describe('the valve card', () => {
     ],
     [
       { verdict: 'too-large', factor: 1.25, leftMm: inches(40) },
-      /^The pump is larger than need be: balanced, every tower gets 5\.0 gph, 125\.0 % of what is wanted at most\. .* burn 40" more/,
+      /^The pump is larger than need be: balanced, every tower gets 5\.0 gph, 125\.0 % of what is wanted at most\. .* valve burns 40"/,
     ],
   ] as const)('%j', (values, said) => {
     expect(verdictWords(card(values), words)).toMatch(said)

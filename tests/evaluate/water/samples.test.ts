@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { evaluate } from '../../../src/evaluate/evaluate'
 import { balance } from '../../../src/evaluate/water/balance'
+import { refill } from '../../../src/evaluate/water/refill'
 import { waterOf } from '../../../src/evaluate/water/waterOf'
 import { gph, toGpm } from '../../../src/units/flow'
 import { scenarios } from '../../support/scenarios'
@@ -20,6 +21,13 @@ describe.each(Object.keys(scenarios))('the sample %s', (id) => {
     for (const { flowLph, bypassLph } of water.pumps.values()) given += flowLph - bypassLph
     for (const { inLph, outLph } of water.boxes.values()) given += outLph - inLph
     expect(given / water.totalLph).toBeCloseTo(1, 4)
+  })
+
+  test('when its pump starts again the water comes to every tower that gets any', () => {
+    for (const { firstSeconds, lastSeconds } of refill(bay)?.rows.values() ?? []) {
+      expect(firstSeconds).toBeGreaterThan(0)
+      expect(lastSeconds).toBeLessThan(600)
+    }
   })
 
   test('every number in it is one', () => {
