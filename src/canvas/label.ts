@@ -56,22 +56,34 @@ const TRIES = [0, -1, 1, -2, 2, -3, 3, -4, 4, -5, 5].map((step) => step * (SLIP_
 
 /**
  * Where each label goes so that none covers another; the first ones have their wish. Words of the plan, `names`, are
- * left free where there is room beside them.
+ * left free where there is room beside them, and `over`, what lies over the paper, before those.
  */
 export const layLabels = (
   labels: readonly Label[],
   room: Slip,
   names: readonly Slip[] = [],
+  over: readonly Slip[] = [],
 ): readonly Slip[] => {
   const laid: Slip[] = []
+  const isFree = (slip: Slip) => ![...over, ...laid].some((other) => meets(slip, other))
   for (const label of labels) {
     const tries = TRIES.map((downPx) => slipAt(label, room, downPx))
-    const free = tries.filter((slip) => !laid.some((other) => meets(slip, other)))
+    const free = tries.filter(isFree)
     const best = label.isFirm ? free[0] : free.find((slip) => !names.some((name) => meets(slip, name)))
     laid.push(best ?? free[0] ?? slipAt(label, room, 0))
   }
   return laid
 }
+
+/** The switch of the water and the north arrow, from the upper right of the paper; as large as by touch, px. */
+const CORNER_PX = { wide: 226, high: 52 }
+
+const cornerOf = ({ x1, y0 }: Slip): Slip => ({
+  x0: x1 - CORNER_PX.wide,
+  x1,
+  y0,
+  y1: y0 + CORNER_PX.high,
+})
 
 const drawTriangle = (ctx: CanvasLike, x: number, y: number, way: 'up' | 'down', theme: Theme): void => {
   const tip = way === 'down' ? 5 : -5
@@ -111,7 +123,7 @@ export const drawLabels = (
   room: Slip,
   names: readonly Slip[],
 ): void => {
-  layLabels(labels, room, names).forEach((slip, index) => {
+  layLabels(labels, room, names, [cornerOf(room)]).forEach((slip, index) => {
     const label = labels[index]
     if (label) drawSlip(ctx, label, slip, theme)
   })

@@ -105,6 +105,13 @@ describe('labels', () => {
     expect(covers([name])).toEqual([false])
     expect(covers([{ ...name, y0: 0, y1: 400 }])).toEqual([true])
   })
+
+  test('lie on names rather than under what covers the paper', () => {
+    const wish = { at: { x: 320, y: 20 }, words: 'least' }
+    const over = { x0: 200, x1: 400, y0: 0, y1: 56 }
+    const [slip] = layLabels([wish], room, [{ x0: 0, x1: 400, y0: 0, y1: 400 }], [over])
+    expect(slip!.y0).toBeGreaterThanOrEqual(over.y1)
+  })
 })
 
 describe('names on the plan', () => {

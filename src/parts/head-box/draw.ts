@@ -6,9 +6,9 @@ import type { HeadBox } from './schema'
 
 const OUTLET_RADIUS_MM = inches(1.5)
 
-/** An open tank seen from above: its outline with water in it, and where the mains meet it. */
+/** A tank on its stand seen from above, as equipment is drawn: hatched like a pit it would vanish over one. */
 export const drawHeadBox = (part: HeadBox, built: Built): readonly Mark[] => [
-  ...built.bodies.map(({ outline }) => shapeMark(outline, 'outline', 'pit')),
+  ...built.bodies.map(({ outline }) => shapeMark(outline, 'outline', 'steel')),
   ...built.mouths.map(({ at }) => discMark(at, OUTLET_RADIUS_MM, 'water', 'paper')),
   ...nameMarks(part.name, part.at),
 ]

@@ -67,7 +67,7 @@ describe('one end', () => {
 
   // A trim valve is set for its towers, and burns what an open end would need; it is opened wide to flush.
   test('runs as if the trim valve stood wide open, wherever it is set', () => {
-    expect(zoneUnder(5, 1, { trimTurns: 0.5 }).zone('R0')).toEqual(zoneUnder(5).zone('R0'))
+    expect(zoneUnder(5, 1, { valves: { trimTurns: 0.5 } }).zone('R0')).toEqual(zoneUnder(5).zone('R0'))
   })
 
   test('takes water from the towers', () => {
