@@ -16,7 +16,7 @@ export const verdictWords = (
   { verdict, factor, targetLph, leftMm }: ValveCard,
   { flow, share, sightTube }: Words,
 ) => {
-  const gets = `balanced, every tower gets ${flow(targetLph * factor)}, ${share(factor)} of what is wanted`
+  const gets = `balanced, with the neediest zone’s valve wide open, every tower gets ${flow(targetLph * factor)}, ${share(factor)} of what is wanted`
   return leftMm > 1
     ? `${VERDICT[verdict]}: ${gets} at most. Set as below they get what is wanted, and even the neediest zone’s valve burns ${sightTube(leftMm)}; one valve behind the pump, or a bypass, could take that from all of them.`
     : `${VERDICT[verdict]}: ${gets}.`

@@ -83,14 +83,17 @@ const card = (values: Partial<ValveCard>): ValveCard => ({
 
 describe('the valve card', () => {
   test.each([
-    [{}, 'The pump fits: balanced, every tower gets 4.0 gph, 100.0 % of what is wanted.'],
+    [
+      {},
+      'The pump fits: balanced, with the neediest zone’s valve wide open, every tower gets 4.0 gph, 100.0 % of what is wanted.',
+    ],
     [
       { verdict: 'too-small', factor: 0.8 },
-      'The pump is too small: balanced, every tower gets 3.2 gph, 80.0 % of what is wanted.',
+      'The pump is too small: balanced, with the neediest zone’s valve wide open, every tower gets 3.2 gph, 80.0 % of what is wanted.',
     ],
     [
       { verdict: 'too-large', factor: 1.25, leftMm: inches(40) },
-      /^The pump is larger than need be: balanced, every tower gets 5\.0 gph, 125\.0 % of what is wanted at most\. .* valve burns 40"/,
+      /^The pump is larger than need be: balanced, with the neediest zone’s valve wide open, every tower gets 5\.0 gph, 125\.0 % of what is wanted at most\. .* valve burns 40"/,
     ],
   ] as const)('%j', (values, said) => {
     expect(verdictWords(card(values), words)).toMatch(said)
