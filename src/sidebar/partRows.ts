@@ -38,6 +38,12 @@ export interface PartRows {
 
 type Worst = ReturnType<typeof worstOfParts>
 
+/** What is found of parts; a row that has a word for its flow needs no second one. */
+interface WorstOf {
+  readonly any: Worst
+  readonly butFlow: Worst
+}
+
 const stateOf = ({ id, kind }: Part, worst: Worst): Pick<PartRow, 'word' | 'rank'> => {
   const finding = worst.get(id)
   if (finding) return { word: finding.state, rank: rankOf(finding) }
@@ -54,18 +60,25 @@ const flowOf = ({ rows, dry }: Water, id: PartId, { share }: Writer): Pick<PartR
   return dry.has(id) ? { flow: { word, rank: flowRank(word), words: 'no water' } } : {}
 }
 
-const rowOf = (part: Part, worst: Worst, water: Water, writer: Writer): PartRow => ({
-  id: part.id,
-  name: nameOf(part),
-  place: placeWords(placeOfPart(part), writer),
-  isLocked: part.locked,
-  ...stateOf(part, worst),
-  ...flowOf(water, part.id, writer),
-})
+const rowOf = (part: Part, worst: WorstOf, water: Water, writer: Writer): PartRow => {
+  const flow = flowOf(water, part.id, writer)
+  return {
+    id: part.id,
+    name: nameOf(part),
+    place: placeWords(placeOfPart(part), writer),
+    isLocked: part.locked,
+    ...stateOf(part, flow.flow ? worst.butFlow : worst.any),
+    ...flow,
+  }
+}
 
 /** Every part of the bay under its kind, in the order of the shelf; kinds that the bay has none of are left out. */
 export const partRows = ({ layout, bay }: Evaluation, writer: Writer): readonly PartRows[] => {
-  const worst = worstOfParts(sortedByAcceptance(findingsOf(bay), layout.settings.accepted).open)
+  const { open } = sortedByAcceptance(findingsOf(bay), layout.settings.accepted)
+  const worst = {
+    any: worstOfParts(open),
+    butFlow: worstOfParts(open.filter(({ subject }) => subject !== 'flow')),
+  }
   return kinds
     .map(({ kind, title }) => ({
       kind,
