@@ -7,7 +7,7 @@ import { Chart } from './chart/Chart'
 import { ChartTable } from './chart/ChartTable'
 import { pumpChart } from './pumpChart'
 import { type PumpStudy, studySteps } from './pumpStudy'
-import { filterRows, pumpVerdict } from './pumpWords'
+import { boxVerdict, filterRows, pumpVerdict } from './pumpWords'
 import { useAnswer } from './useAnswer'
 
 interface PumpPartProps {
@@ -35,12 +35,17 @@ function Studied({ name, facts, pump, study, isCurrent }: StudiedProps) {
     state.units,
     state.evaluation.layout.settings.targetLph,
   ])
+  const boxes = usePlannerState((state) => state.evaluation.bay.water.boxes)
   const writer = writerFor(units)
+  const verdict =
+    boxes.size > 0
+      ? boxVerdict([...boxes.values()], writer)
+      : pumpVerdict(pump, facts, study, targetLph, writer)
   return (
     <div className={isCurrent ? 'water-pump' : 'water-pump water-stale'} aria-busy={!isCurrent}>
       <p className="water-verdict">
         {isCurrent
-          ? pumpVerdict(pump, facts, study, targetLph, writer)
+          ? verdict
           : 'The curves are of the bay before the last change; they are being computed anew.'}
       </p>
       <Chart data={pumpChart(facts, pump, study, units)} />

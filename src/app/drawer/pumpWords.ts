@@ -1,5 +1,5 @@
 import type { PumpFacts } from '../../model/supplyFacts'
-import type { PumpWater } from '../../model/water'
+import type { HeadBoxWater, PumpWater } from '../../model/water'
 import type { Writer } from '../../units/writer'
 import { dutyFor, type PumpStudy, type Trace } from './pumpStudy'
 
@@ -33,6 +33,18 @@ export const pumpVerdict = (
   return ratio < 1
     ? `The pump is too small by ${share(1 - ratio)}: ${gets}. ${aside(clean, targetLph, writer)}.`
     : `The pump is larger than need be by ${share(ratio - 1)}: ${gets}. ${aside(clean, targetLph, writer)}; else valves must burn the rest.`
+}
+
+const sumOf = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0)
+
+/** Of a bay whose towers are fed from head boxes: a pump has only to keep them full, whatever the towers get. */
+export const boxVerdict = (boxes: readonly HeadBoxWater[], { flowTotal }: Writer): string => {
+  const inLph = sumOf(boxes.map((box) => box.inLph))
+  const outLph = sumOf(boxes.map((box) => box.outLph))
+  const told = `The pump fills a head box and the box feeds the towers: it gets ${flowTotal(inLph)} and gives ${flowTotal(outLph)}`
+  return inLph >= outLph
+    ? `${told}; the rest falls back to the pit.`
+    : `${told}, so it runs dry. Take a larger pump.`
 }
 
 export interface Comparison {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { pumpChart } from '../../../src/app/drawer/pumpChart'
 import { dutyFor, pumpCurve, type PumpStudy, studySteps } from '../../../src/app/drawer/pumpStudy'
-import { filterRows, pumpVerdict } from '../../../src/app/drawer/pumpWords'
+import { boxVerdict, filterRows, pumpVerdict } from '../../../src/app/drawer/pumpWords'
 import { waterOf } from '../../../src/evaluate/water/waterOf'
 import { gph, gpm } from '../../../src/units/flow'
 import { feet, inches } from '../../../src/units/length'
@@ -145,5 +145,23 @@ describe('the chart of a pump', () => {
 
   test('the pump has flow left at the end of its curve for what it runs at', () => {
     expect(study.clean.own!.flowLph).toBeLessThan(gpm(120))
+  })
+})
+
+describe('a pump that fills a head box', () => {
+  const writer = writerFor('feet-inches')
+  const box = (inGpm: number, outGpm: number) => ({
+    part: 'head-box-1',
+    inLph: gpm(inGpm),
+    outLph: gpm(outGpm),
+  })
+
+  test('is judged by the box, not by the towers', () => {
+    expect(boxVerdict([box(38, 32)], writer)).toBe(
+      'The pump fills a head box and the box feeds the towers: it gets 38.0 gpm and gives 32.0 gpm; the rest falls back to the pit.',
+    )
+    expect(boxVerdict([box(10, 12), box(15, 20)], writer)).toContain(
+      'it gets 25.0 gpm and gives 32.0 gpm, so it runs dry',
+    )
   })
 })
