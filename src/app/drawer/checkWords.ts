@@ -1,3 +1,4 @@
+import { POLYETHYLENE_C } from '../../solvers/water/hazenWilliams'
 import type { Writer } from '../../units/writer'
 import type { LateralCheck } from './lateralCheck'
 
@@ -24,7 +25,7 @@ export const checkWords = (check: LateralCheck, waterC: number, writer: Writer):
     solvedMm > 0 ? `, ${share(Math.abs(tableMm / solvedMm - 1))} ${tableMm < solvedMm ? 'less' : 'more'}` : ''
   return [
     `Lateral ${lateral}, ${length(lengthMm)} with ${flowTotal(flowLph)}: the solved network loses ${sightTube(solvedMm)}.`,
-    `Hazen-Williams (C 150) with Christiansen’s factor gives ${sightTube(tableMm)}${off}.`,
+    `Hazen-Williams (C ${POLYETHYLENE_C}, polyethylene) with Christiansen’s factor gives ${sightTube(tableMm)}${off}.`,
     whyOff(check, waterC, writer),
   ].join(' ')
 }

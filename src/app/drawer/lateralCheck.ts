@@ -3,6 +3,7 @@ import type { FeedFacts, FeedLateral } from '../../model/feedFacts'
 import type { RowWater } from '../../model/water'
 import { lateralLossByTable } from '../../solvers/water/christiansen'
 import { reynoldsNumber, TURBULENT_RE } from '../../solvers/water/friction'
+import { POLYETHYLENE_C } from '../../solvers/water/hazenWilliams'
 import { waterAt } from '../../solvers/water/properties'
 import { toM3PerS } from '../../units/flow'
 import { headM, toHeadM } from '../../units/head'
@@ -83,7 +84,13 @@ const checkOf = (
   const lengthMm = Math.abs((last?.alongMm ?? fedMm) - fedMm)
   const flowLph = flowOf(outlets)
   const headAt = (joint: number) => water.jointHeadMm[joint] ?? NaN
-  const lossM = lateralLossByTable(toM3PerS(flowLph), toHeadM(lengthMm), boreM, outlets.length)
+  const lossM = lateralLossByTable(
+    toM3PerS(flowLph),
+    toHeadM(lengthMm),
+    boreM,
+    outlets.length,
+    POLYETHYLENE_C,
+  )
   return {
     lateral,
     lengthMm,
