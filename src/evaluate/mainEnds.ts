@@ -49,13 +49,7 @@ const meetingOf = ({ at, alongMm }: Join, tube: Tube, onto: Tube): Fitting[] => 
   const met = placeAlong(onto.path, alongMm)
   const ends = [onto.path[0], onto.path.at(-1)]
   const end = ends.find((place) => place && length3(place, met) <= END_REACH_MM)
-  return meetingFittings(
-    at,
-    nextFrom(tube.path, at),
-    end && nextFrom(onto.path, end),
-    tube.stock,
-    onto.stock,
-  )
+  return meetingFittings(at, nextFrom(tube.path, at), end && nextFrom(onto.path, end), tube.stock, onto.stock)
 }
 
 const isMet = (end: Place, alongMm: number, { own, others }: MainMeetings): boolean =>
