@@ -4,7 +4,7 @@ import type { Fitting } from '../model/built'
 
 /** One thing, counted as often as it is there. */
 export const times = (count: number, item: string, at: Place): Fitting[] =>
-  Array.from({ length: count }, () => ({ item, at }))
+  Array<Fitting>(count).fill({ item, at })
 
 /** A fitting such as an `elbow` for pipe of a stock, with the clamps on its barbs. */
 export const onPipe = (noun: string, stock: string, at: Place, isDoubleClamped = false): Fitting[] => [

@@ -1,7 +1,8 @@
-import { clampsAnEnd, clampsOf, reducerKey } from '../../catalogue/barbed'
+import { clampsAnEnd } from '../../catalogue/barbed'
 import type { Place } from '../../geometry/point'
 import type { Fitting } from '../../model/built'
 import type { FeedEnd } from '../../model/feedFacts'
+import { onPipe, reducerOn, times } from '../onPipe'
 import { isForked, valveLevel, type HeaderShape } from './feedHeader'
 import { hasEndFittings, stationsAlong } from './feedLaterals'
 import { jointAt } from './feedPipes'
@@ -12,25 +13,19 @@ import { lateralsFacts } from './lateralFacts'
 import { couplingsAlong } from './lateralCuts'
 import type { RackPlan } from './plan'
 
-/** One thing, counted as often as it is there. */
-const times = (count: number, item: string, at: Place): Fitting[] => Array<Fitting>(count).fill({ item, at })
-
 /** Each pipe fitting is tied down on both sides. Common practice, no source. */
 const TIES_A_FITTING = 2
 
 /** A fitting for pipe of a stock, with the clamps on its barbs and the ties that hold it. */
 const joined = (noun: string, stock: string, at: Place): Fitting[] => [
-  { item: `${noun}-${stock}`, at },
-  ...times(clampsOf(noun, stock), `clamp-${stock}`, at),
+  ...onPipe(noun, stock, at),
   ...times(TIES_A_FITTING, 'zip-tie', at),
 ]
 
 /** What joins two stocks, with clamps of each; nothing where they are one. */
 const reducing = (a: string, b: string, at: Place): Fitting[] => {
-  const item = reducerKey(a, b)
-  if (item === undefined) return []
-  const clamps = [a, b].flatMap((stock) => times(clampsAnEnd(stock), `clamp-${stock}`, at))
-  return [{ item, at }, ...clamps, ...times(TIES_A_FITTING, 'zip-tie', at)]
+  const reducer = reducerOn(a, b, at)
+  return reducer.length > 0 ? [...reducer, ...times(TIES_A_FITTING, 'zip-tie', at)] : []
 }
 
 /** Main tee or saddle, foot elbow, union and valves between two adapters. */
