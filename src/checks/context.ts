@@ -4,6 +4,7 @@ import type { Built } from '../model/built'
 import type { Finding } from '../model/finding'
 import type { PartId } from '../model/ids'
 import type { Join, Levels } from '../model/levels'
+import type { Returns } from '../model/returns'
 import type { Site } from '../model/site'
 import type { Water } from '../model/water'
 import type { Writer } from '../units/writer'
@@ -21,6 +22,8 @@ export interface Bay {
   /** The pipes that lie between parts and what stands at the ends of mains, each under the part that it belongs to. */
   readonly joinedPipes: readonly Built[]
   readonly water: Water
+  /** The same water on its way home. */
+  readonly returns: Returns
   /** Clear height above the floor at a place, mm. */
   readonly headroomAt: (x: number, y: number) => number
   readonly aisles: readonly Aisle[]

@@ -23,6 +23,12 @@ export const velocityOf = (value: number): Quantity => ({ value, unit: 'm/s' })
 /** A share of 1 as a quantity. */
 export const shareOf = (value: number): Quantity => ({ value, unit: 'share' })
 
+/** A volume as a quantity, litres. */
+export const volumeOf = (value: number): Quantity => ({ value, unit: 'L' })
+
+/** A time as a quantity, minutes. */
+export const minutesOf = (value: number): Quantity => ({ value, unit: 'min' })
+
 /** A temperature as a quantity, degrees Celsius. */
 export const temperatureOf = (value: number): Quantity => ({ value, unit: 'C' })
 

@@ -18,6 +18,10 @@ export const quantityWords = ({ value, unit, isInFeet, isTotal }: Quantity, writ
       return writer.velocity(value)
     case 'C':
       return writer.temperature(value)
+    case 'L':
+      return writer.volume(value)
+    case 'min':
+      return writer.minutes(value)
     case 'share':
       return writer.share(value)
     case 'count':

@@ -1,6 +1,6 @@
 import type { Built } from '../model/built'
 import type { Finding } from '../model/finding'
-import { DRAIN_BACK_UNDER_OVERFLOW_MM, type PitFacts } from '../model/pitFacts'
+import { DRAIN_BACK_UNDER_OVERFLOW_MM, type PitFacts, type PitLevel } from '../model/pitFacts'
 import type { PartRule } from './context'
 import { CLOSE_MM, found, inFeet, lengthOf, stateFor, term } from './found'
 
@@ -8,7 +8,7 @@ const RULE = 'pit-level-order'
 
 /** A level of a pit, its name in words, and how far the next one must stand under it, mm. */
 interface Rung {
-  readonly level: keyof PitFacts
+  readonly level: PitLevel
   readonly title: string
   readonly nextUnderMm: number
 }
@@ -22,6 +22,7 @@ const RUNGS: readonly Rung[] = [
   { level: 'makeUpMm', title: 'level at which make-up opens', nextUnderMm: 0 },
   { level: 'lowAlarmMm', title: 'low alarm', nextUnderMm: 0 },
   { level: 'pumpOffMm', title: 'pump-off level', nextUnderMm: 0 },
+  { level: 'intakeMm', title: 'pump intake', nextUnderMm: 0 },
   { level: 'bottomMm', title: 'bottom', nextUnderMm: 0 },
 ]
 
@@ -52,7 +53,7 @@ export const pitLevelOrder: PartRule = {
   id: RULE,
   title: 'Levels of a pit',
   limit:
-    'Rim, overflow, drain-back 1 in lower, running, make-up, low alarm, pump off, bottom: each under the last',
+    'Rim, overflow, drain-back 1 in lower, running, make-up, low alarm, pump off, pump intake, bottom: each under the last',
   source: 'Geometry; 1 in under the overflow is common practice, no source',
   mending: 'Set the lower of the two levels lower.',
   check: (built) => {

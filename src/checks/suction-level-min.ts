@@ -1,7 +1,7 @@
 import { polyOf } from '../catalogue/pipe'
 import type { Built } from '../model/built'
 import type { Finding, Mend } from '../model/finding'
-import type { PitFacts } from '../model/pitFacts'
+import { INTAKE_OVER_BOTTOM_MM, type PitFacts } from '../model/pitFacts'
 import type { PumpWater } from '../model/water'
 import { submergenceM } from '../solvers/water/submergence'
 import { toM3PerS } from '../units/flow'
@@ -11,9 +11,6 @@ import type { Bay, BayRule } from './context'
 import { CLOSE_MM, flowTotalOf, found, inFeet, lengthOf, term } from './found'
 
 const RULE = 'suction-level-min'
-
-/** The intake stands so far over the bottom, for sludge. Common practice, no source. */
-const INTAKE_OVER_BOTTOM_MM = inches(2)
 
 /** At the moment of stopping a little air does no harm: so much over the intake is enough. Common practice, no source. */
 const AT_PUMP_OFF_MM = inches(6)

@@ -120,7 +120,17 @@ const runOf = rememberEach<Profile, Dropping, Omit<DrainRun, 'part'>>(
   (profile, { alongs, site }) => {
     const { pipe, facts, lengthMm, high, low, tightest } = profile
     const outlets = [...alongs].sort((a, b) => a - b).map((alongMm) => outletStation(profile, alongMm, site))
-    return { lengthMm, ...pipe, coverMm: facts.leastCoverMm, high, low, tightest, outlets }
+    return {
+      lengthMm,
+      ...pipe,
+      coverMm: facts.leastCoverMm,
+      high,
+      low,
+      tightest,
+      outlets,
+      pegs: [],
+      bellsMm: [],
+    }
   },
   (a, b) => a.site === b.site && isSameList(a.alongs, b.alongs),
 )

@@ -9,6 +9,7 @@ import { join } from './2-join'
 import { joinedPipes } from './3-joined-pipes'
 import { levels } from './3-levels'
 import { water } from './4-water'
+import { returns } from './4-returns'
 import { cutLists } from './6-cutting'
 import { takeOff } from './7-take-off'
 import { draw } from './9-drawing'
@@ -25,6 +26,8 @@ const bayOf = (layout: Layout): Bay => {
   const builtOf = new Map(built.map((b) => [b.part, b]))
   const known = levels(built, joins, site, settings.datum)
   const between = joinedPipes(built, joins, { builtOf, levels: known })
+  const inputs = { built, builtOf, joins, levels: known, joinedPipes: between, settings }
+  const solved = water(inputs)
   return {
     house,
     settings,
@@ -34,7 +37,8 @@ const bayOf = (layout: Layout): Bay => {
     joins,
     levels: known,
     joinedPipes: between,
-    water: water({ built, builtOf, joins, levels: known, joinedPipes: between, settings }),
+    water: solved,
+    returns: returns({ ...inputs, water: solved }),
     headroomAt: shell.headroomAt,
     aisles,
     aislesAt: aislesByRow(aisles),

@@ -1,6 +1,21 @@
 import * as z from 'zod/mini'
-import { choice, count, fall, flow, length, share, temperature, text, tickMm, toggle } from '../model/fields'
+import {
+  choice,
+  count,
+  fall,
+  flow,
+  length,
+  minutes,
+  number,
+  share,
+  temperature,
+  text,
+  tickMm,
+  toggle,
+  volume,
+} from '../model/fields'
 import { gph } from '../units/flow'
+import { gallons } from '../units/volume'
 import { inches, onTick } from '../units/length'
 import { bucketTest } from './bucketTest'
 import { inchesPerFoot } from '../units/slope'
@@ -18,6 +33,15 @@ const OUTLET_HELP = 'How far above or below its place the end of a tube may hang
 
 const SCATTER_HELP =
   'How much like tubes differ at one head: standard deviation of their flows over the mean. 3 % is an assumption; a cup and a watch at some twenty tubes tell yours.'
+
+const ROUGHNESS_HELP =
+  'Smooth plastic has 0.009 in the laboratory, 0.011 in common design, 0.013 where an authority has the word.'
+
+const HOLD_UP_HELP =
+  'Measure it: stop the pump and catch what one planted tower drips. 0.15 gal is an assumption.'
+
+const DAILY_USE_HELP =
+  'Evaporation, plants and leaks; 1 to 3 in the hundred is usual. Common practice, no source.'
 
 export const settingsSchema = z.object({
   units: choice(['feet-inches', 'metric'], 'feet-inches', {
@@ -72,6 +96,50 @@ export const settingsSchema = z.object({
     0.3,
   ),
   bucket: z._default(z.nullable(bucketTest), null),
+  manningN: number(
+    0.01,
+    { label: 'Roughness of drains and gutters, Manning n', group: 'Drain', help: ROUGHNESS_HELP },
+    0.007,
+    0.02,
+  ),
+  towerHoldUpL: volume(
+    gallons(0.15),
+    { label: 'A tower lets go when the pump stops', group: 'Pit', help: HOLD_UP_HELP },
+    0,
+    gallons(10),
+  ),
+  towerDripMin: minutes(
+    20,
+    {
+      label: 'Until a tower has dripped out',
+      group: 'Pit',
+      help: 'Nearly all of it: the last twentieth is not waited for.',
+    },
+    1,
+    600,
+  ),
+  dailyUse: share(
+    0.02,
+    { label: 'Water used a day, share of all there is', group: 'Pit', help: DAILY_USE_HELP },
+    0,
+    0.2,
+  ),
+  otherWaterL: volume(
+    0,
+    {
+      label: 'Water in tanks besides the pits',
+      group: 'Pit',
+      help: 'Fish tanks and filters that the same water runs through.',
+    },
+    0,
+    gallons(1_000_000),
+  ),
+  alarmMin: minutes(
+    10,
+    { label: 'Until someone comes when an alarm sounds', group: 'Pit', help: 'Measure it at night.' },
+    1,
+    1440,
+  ),
   leastDrop: fall(inchesPerFoot(1 / 8), { label: 'Least drain fall for new lines', group: 'Drain' }),
   kerfMm: length(inches(1 / 8), { label: 'Saw kerf', group: 'Saw' }, 0, inches(0.5)),
   trimMm: length(0, { label: 'End trim', group: 'Saw' }, 0, inches(2)),

@@ -4,6 +4,7 @@ import type { FeedFacts } from './feedFacts'
 import type { PartId } from './ids'
 import type { PitFacts } from './pitFacts'
 import type { RackFacts } from './rackFacts'
+import type { TroughFacts } from './troughFacts'
 import type { HeadBoxFacts, PumpFacts } from './supplyFacts'
 
 /**
@@ -23,6 +24,8 @@ export interface Built {
   readonly supports: readonly Support[]
   /** Only where towers hang. */
   readonly rack?: RackFacts
+  /** Only where troughs catch water. */
+  readonly trough?: TroughFacts
   /** Only for a buried drain; its tube's path holds the invert. */
   readonly drain?: DrainFacts
   /** Only for a pit. */

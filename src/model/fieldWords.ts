@@ -15,6 +15,8 @@ export const fieldNumberWords = (
     case 'flow':
     case 'temperature':
     case 'share':
+    case 'volume':
+    case 'minutes':
       return writer[unit](value)
     default:
       return String(value)

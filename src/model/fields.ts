@@ -23,6 +23,9 @@ export interface FieldMeta extends FieldWords {
     | 'flow'
     | 'temperature'
     | 'share'
+    | 'volume'
+    | 'minutes'
+    | 'number'
     | 'count'
     | 'turns'
     | 'text'
@@ -80,6 +83,18 @@ export const temperature = (defaultC: number, meta: FieldWords, minC: number, ma
 /** A share of 1, typed and read per cent. */
 export const share = (defaultShare: number, meta: FieldWords, min = 0, max = 1) =>
   measuredFrom(defaultShare, min, max).register(fields, { ...meta, unit: 'share' })
+
+/** A volume, litres. */
+export const volume = (defaultL: number, meta: FieldWords, minL: number, maxL: number) =>
+  measuredFrom(defaultL, minL, maxL).register(fields, { ...meta, unit: 'volume' })
+
+/** A time, minutes. */
+export const minutes = (defaultMin: number, meta: FieldWords, min: number, max: number) =>
+  measuredFrom(defaultMin, min, max).register(fields, { ...meta, unit: 'minutes' })
+
+/** A plain number, such as a roughness. */
+export const number = (defaultValue: number, meta: FieldWords, min: number, max: number) =>
+  measuredFrom(defaultValue, min, max).register(fields, { ...meta, unit: 'number' })
 
 export const count = (defaultCount: number, meta: FieldWords, min: number, max: number) =>
   z._default(z.int().check(z.gte(min), z.lte(max)), defaultCount).register(fields, { ...meta, unit: 'count' })

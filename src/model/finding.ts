@@ -7,6 +7,7 @@ export const stateWords = {
   fit: ['Fits', 'Tight', 'Clash'],
   drain: ['Falls', 'Flat', 'Backs up'],
   flow: ['Even', 'Drifting', 'Starved'],
+  pit: ['Holds', 'Thin', 'Spills'],
 } as const
 
 export type Subject = keyof typeof stateWords
@@ -14,7 +15,7 @@ export type StateWord = (typeof stateWords)[Subject][number]
 
 export interface Quantity {
   readonly value: number
-  readonly unit: 'mm' | 'mm/m' | 'lph' | 'm/s' | 'C' | 'share' | 'count'
+  readonly unit: 'mm' | 'mm/m' | 'lph' | 'm/s' | 'C' | 'share' | 'L' | 'min' | 'count'
   /** A long thing or a level, which is read in feet; other lengths are read along a tape. */
   readonly isInFeet?: true
   /** What a lateral, a main or a pump carries, which is read a minute; the flow of one tower is read an hour. */

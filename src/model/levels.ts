@@ -13,6 +13,24 @@ export interface Foot {
   readonly shimMm: number
 }
 
+/** Why a peg stands where it does: an end of the line, an outlet or a branch that comes in, a bend, or every 10 ft. */
+export type PegWhy = 'start' | 'end' | 'outlet' | 'branch' | 'bend' | 'step'
+
+/** A peg beside the trench: the crew measures down from its top. Lengths and levels in mm. */
+export interface Peg extends DrainStation {
+  /** From 1 at the low end up. */
+  readonly number: number
+  /** From the low end along the line. */
+  readonly fromLowMm: number
+  readonly why: readonly PegWhy[]
+  /** How many outlets drop in here, and the hole that is cut in the crown for each; 0 for none. */
+  readonly outlets: number
+  readonly holeMm: number
+  readonly pegTopMm: number
+  /** From the peg's top down to the trench bottom, bed included. */
+  readonly cutMm: number
+}
+
 export interface DrainRun {
   readonly part: PartId
   readonly lengthMm: number
@@ -27,6 +45,10 @@ export interface DrainRun {
   readonly tightest: DrainStation
   /** One for each trough outlet that drops into this line, in order from the high end. */
   readonly outlets: readonly DrainStation[]
+  /** From the low end up. */
+  readonly pegs: readonly Peg[]
+  /** Where the bells of its sticks lie, from the high end, mm. */
+  readonly bellsMm: readonly number[]
 }
 
 /** The stack of one line of a row at its outlet, levels from the benchmark's zero, mm, top to bottom. */

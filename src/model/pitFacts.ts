@@ -1,3 +1,4 @@
+import type { Basin } from '../solvers/gravity/basin'
 import { inches } from '../units/length'
 
 /** A drain's inlet stands this far over the overflow, so that a full pit never stands in the drain. Common practice, no source. */
@@ -5,6 +6,12 @@ export const INLET_OVER_OVERFLOW_MM = inches(1)
 
 /** What runs home when the pump stops stays this far under the overflow. Common practice, no source. */
 export const DRAIN_BACK_UNDER_OVERFLOW_MM = inches(1)
+
+/** A pump's intake stands this far over the bottom unless the builder says otherwise, for sludge. Common practice, no source. */
+export const INTAKE_OVER_BOTTOM_MM = inches(2)
+
+/** The levels of a pit, by name. */
+export type PitLevel = Exclude<keyof PitFacts, 'basin' | 'overflowBoreMm' | 'makeUpLph'>
 
 /** The levels of a pit from its rim down, mm from the benchmark's zero, so that readers need not know its parameters. */
 export interface PitFacts {
@@ -15,5 +22,12 @@ export interface PitFacts {
   readonly makeUpMm: number
   readonly lowAlarmMm: number
   readonly pumpOffMm: number
+  /** Where water goes into the pump. */
+  readonly intakeMm: number
   readonly bottomMm: number
+  /** Its inside, on `bottomMm`. */
+  readonly basin: Basin
+  /** Bore of the overflow pipe, and what the make-up valve lets in when it stands open. */
+  readonly overflowBoreMm: number
+  readonly makeUpLph: number
 }

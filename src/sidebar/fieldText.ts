@@ -3,7 +3,7 @@ import { fieldNumberWords } from '../model/fieldWords'
 import type { Units } from '../units/length'
 import { parseFall } from '../units/parseFall'
 import { parseLength } from '../units/parseLength'
-import { parseFlow, parseShare, parseTemperature } from '../units/parseWater'
+import { parseFlow, parseMinutes, parseShare, parseTemperature, parseVolume } from '../units/parseWater'
 import { asTyped } from '../units/precision'
 import { type Writer, writerFor } from '../units/writer'
 
@@ -60,7 +60,12 @@ export const readField = (unit: FieldMeta['unit'], text: string, units: Units): 
     case 'count':
       return readCount(text)
     case 'turns':
+    case 'number':
       return readNumber(text)
+    case 'volume':
+      return parseVolume(text, units)
+    case 'minutes':
+      return parseMinutes(text)
     case 'flow':
       return parseFlow(text, units)
     case 'temperature':

@@ -6,7 +6,7 @@ import { type Finding, rankOf, type StateWord, stateWords, type Subject } from '
 import { rememberEach } from '../model/remember'
 
 /** What a warning is about, as the sidebar divides them. */
-export const areas = ['Floor', 'Drains', 'Water', 'Racks'] as const
+export const areas = ['Floor', 'Drains', 'Pits', 'Water', 'Racks'] as const
 export type Area = (typeof areas)[number]
 
 /** Like findings of one rule, worst first. */
@@ -50,6 +50,7 @@ export const sortedByAcceptance = rememberEach(sortByAcceptance)
 /** A rule that looks at one part alone looks at a rack; all others of that subject look at the floor. */
 const areaOf = (finding: Finding, rule: Rule): Area => {
   if (finding.subject === 'drain') return 'Drains'
+  if (finding.subject === 'pit') return 'Pits'
   if (finding.subject === 'flow') return 'Water'
   return rule.over === 'part' ? 'Racks' : 'Floor'
 }
@@ -100,6 +101,7 @@ export interface AreaState {
 const subjects: Readonly<Record<Area, Subject>> = {
   Floor: 'fit',
   Drains: 'drain',
+  Pits: 'pit',
   Water: 'flow',
   Racks: 'fit',
 }
@@ -117,6 +119,8 @@ const isBegun = (area: Area, { bay, towers }: Pick<Evaluation, 'bay' | 'towers'>
       return towers > 0
     case 'Drains':
       return bay.levels.drains.size > 0
+    case 'Pits':
+      return bay.built.some(({ pit }) => pit !== undefined)
     case 'Water':
       // Nobody may read that a bay is even before its flows are solved.
       return bay.water.rows.size > 0

@@ -1,7 +1,7 @@
+import { MINUTES_PER_HOUR } from './time'
 import { cubicMetres, gallons, toCubicMetres, toGallons } from './volume'
 
 /** Flows inside the program are litres an hour; solvers alone take cubic metres a second. */
-const MINUTES_PER_HOUR = 60
 const SECONDS_PER_HOUR = 3600
 
 /** US gallons an hour to litres an hour: what one tower takes. */

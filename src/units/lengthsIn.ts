@@ -2,7 +2,7 @@
 const WRITTEN = String.raw`-?(?:\d+' )?(?:\d+-)?\d+(?:[./]\d+)?`
 
 /** Signs of units that end in a letter; the longer of two that begin alike first. */
-const LETTERS = 'mm/m|mm|in/ft|ft/s|ft|m/s|m|gph|gpm|gal|L/h|L/min|L|W'
+const LETTERS = 'mm/m|mm|in/ft|ft/s|ft|m/s|min|m|gph|gpm|gal|L/h|L/min|L|W|h|s'
 
 /** A written measure with its unit, as the writers write them. */
 const LENGTH = new RegExp(String.raw`(${WRITTEN}(?:"| (?:(?:${LETTERS})\b|%|°[CF]\b)))`)

@@ -2,7 +2,9 @@ import { NUMBER } from './fraction'
 import { gph, gpm, litresPerMinute } from './flow'
 import type { Units } from './length'
 import { fahrenheit } from './temperature'
+import { MINUTES_PER_HOUR, SECONDS_PER_MINUTE } from './time'
 import { faultOfText, respellPlain, splitSign } from './typed'
+import { gallons } from './volume'
 
 /** What a builder typed, as a number in the program's own unit, or a sentence. */
 export type ParsedNumber =
@@ -91,3 +93,27 @@ export const parseShare = (text: string): ParsedNumber =>
     signs: [[/^(?:%|per ?cent)$/, inTheHundred]],
     bare: inTheHundred,
   })
+
+const volumeSigns: readonly Sign[] = [
+  [new RegExp(`^${GALLONS}$`), gallons],
+  [new RegExp(`^${LITRES}$`), asIs],
+]
+
+/** The volume that a builder typed, in litres; a bare number is gallons or litres by `units`. */
+export const parseVolume = (text: string, units: Units): ParsedNumber =>
+  read(text, {
+    noun: 'a volume',
+    examples: units === 'metric' ? '450 L or 120 gal' : '120 gal or 450 L',
+    signs: volumeSigns,
+    bare: units === 'metric' ? asIs : gallons,
+  })
+
+const minuteSigns: readonly Sign[] = [
+  [/^(?:m|min|minutes?)\.?$/, asIs],
+  [/^(?:s|sec|seconds?)\.?$/, (value) => value / SECONDS_PER_MINUTE],
+  [/^(?:h|hr|hours?)\.?$/, (value) => value * MINUTES_PER_HOUR],
+]
+
+/** The time that a builder typed, in minutes; so is a bare number. */
+export const parseMinutes = (text: string): ParsedNumber =>
+  read(text, { noun: 'a time', examples: '20 min, 90 s or 1 h', signs: minuteSigns, bare: asIs })

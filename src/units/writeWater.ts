@@ -4,6 +4,7 @@ import type { Units } from './length'
 import { asTyped, onSightTube, type Precision } from './precision'
 import { toFahrenheit } from './temperature'
 import { toFeetPerSecond } from './velocity'
+import { MINUTES_PER_HOUR, SECONDS_PER_MINUTE } from './time'
 import { toGallons } from './volume'
 import { writeDecimal } from './writeDecimal'
 import { NO_VALUE, writeOnTape } from './writeLength'
@@ -81,3 +82,21 @@ export const writeWatts = writeAs(watts, watts)
 /** A head in mm as it stands in a sight tube, never in feet: `7-1/4"` or `184 mm`. */
 export const writeSightTube: Write = (headMm, units, { hasMoreDigits }) =>
   writeOnTape(headMm, units, hasMoreDigits ? asTyped : onSightTube)
+
+const seconds = (minutes: number): string => `${Math.round(minutes * SECONDS_PER_MINUTE)} s`
+
+const hours = (minutes: number): string => `${writeDecimal(minutes / MINUTES_PER_HOUR, 1)} h`
+
+/** Under this a clock is read in seconds; from `HOURS_FROM` on in hours. */
+const SECONDS_UNDER_MIN = 2
+const HOURS_FROM_MIN = 120
+const WHOLE_FROM_MIN = 10
+
+/** A time in minutes: `45 s`, `3.6 min`, `2.2 h`. Typed fields have minutes alone. */
+export const writeMinutes: Write = (minutes, _units, { hasMoreDigits }) => {
+  if (!Number.isFinite(minutes)) return NO_VALUE
+  if (hasMoreDigits) return `${writeDecimal(minutes, 1, 2)} min`
+  if (minutes < SECONDS_UNDER_MIN) return seconds(minutes)
+  if (minutes >= HOURS_FROM_MIN) return hours(minutes)
+  return `${writeDecimal(minutes, minutes < WHOLE_FROM_MIN ? 1 : 0)} min`
+}

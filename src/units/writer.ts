@@ -5,6 +5,7 @@ import { writeBore, writeLength, writeOnTape } from './writeLength'
 import {
   writeFlow,
   writeFlowTotal,
+  writeMinutes,
   writePumpHead,
   writeShare,
   writeSightTube,
@@ -38,6 +39,8 @@ export interface Writer {
   readonly velocity: (ms: number) => string
   /** A volume in litres: `120 gal` or `454 L`. */
   readonly volume: (l: number) => string
+  /** A time in minutes: `3.6 min`, `45 s`, `2.2 h`. */
+  readonly minutes: (min: number) => string
   /** A share of 1: `31.6 %`. */
   readonly share: (share: number) => string
   /** A power in watts: `350 W`. */
@@ -59,6 +62,7 @@ export const writerFor = (units: Units, precision: Precision = atSaw): Writer =>
   temperature: (c) => writeTemperature(c, units, precision),
   velocity: (ms) => writeVelocity(ms, units, precision),
   volume: (l) => writeVolume(l, units, precision),
+  minutes: (min) => writeMinutes(min, units, precision),
   share: (share) => writeShare(share, units, precision),
   watts: (w) => writeWatts(w, units, precision),
   exact: () => writerFor(units, asTyped),

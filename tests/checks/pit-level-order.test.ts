@@ -23,10 +23,11 @@ ruleTable('pit-level-order', {
       'The drain-back level of Pit is 3" over its overflow; it wants 1" under it.',
     ],
     [
-      'a pump that stops under the bottom',
+      // The intake stands 2 in over the bottom: -28 + 2 = -26, and the pump stops at -29.
+      'a pump that stops under its intake',
       pit({ bottom: -28 }),
-      'Backs up, -1 of 0',
-      'The bottom of Pit is 1" over its pump-off level; it belongs under it.',
+      'Backs up, -3 of 0',
+      'The pump intake of Pit is 3" over its pump-off level; it belongs under it.',
     ],
   ],
 })

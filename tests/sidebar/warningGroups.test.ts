@@ -75,6 +75,7 @@ describe('the state of an area', () => {
     expect(areaStates([], evaluate(emptyBay(feet(20), feet(40), 'New')))).toEqual([
       { area: 'Floor', states: [] },
       { area: 'Drains', states: [] },
+      { area: 'Pits', states: [] },
       { area: 'Water', states: [] },
       { area: 'Racks', states: [] },
     ])

@@ -2,6 +2,7 @@ import type { Place } from '../../geometry/point'
 import type { Body, Built, Mouth } from '../../model/built'
 import type { Site } from '../../model/site'
 import { footprintOutline } from '../footprint'
+import { pitFactsOf } from './pitFacts'
 import { pumpFactsOf } from './pumpFacts'
 import { dischargePlace, pumpSetFittings, pumpSetTubes } from './pumpSet'
 import type { Sump } from './schema'
@@ -33,7 +34,7 @@ export const deriveSump = (part: Sump, site: Site): Built => {
     bodies: [pitOf(part, site)],
     mouths: mouthsOf(part),
     supports: [],
-    pit: part,
+    pit: pitFactsOf(part),
     ...(pump && { pump }),
   }
 }

@@ -11,8 +11,10 @@ const LEVELS = [
   'bottomMm',
 ] as const satisfies readonly (keyof Sump)[]
 
-const levelsLowered = (pit: Sump, byMm: number): Partial<Sump> =>
-  Object.fromEntries(LEVELS.map((level) => [level, pit[level] - byMm]))
+const levelsLowered = (pit: Sump, byMm: number): Partial<Sump> => ({
+  ...Object.fromEntries(LEVELS.map((level) => [level, pit[level] - byMm])),
+  ...(pit.intakeMm !== null && { intakeMm: pit.intakeMm - byMm }),
+})
 
 /** A pit dug deeper: all its levels let down together, while its rim stays at the floor. */
 export const lowerPit = (pit: Sump, byMm: number): Sump => ({ ...pit, ...levelsLowered(pit, byMm) })

@@ -4,6 +4,7 @@ import {
   choice,
   count,
   fields,
+  flow,
   heading,
   length,
   level,
@@ -59,6 +60,31 @@ export const sumpSchema = z.object({
   heading: z._default(heading, 90),
   lengthMm: length(inches(114), { label: 'Length', group: 'Pit' }, PIT_SIDE.leastMm, PIT_SIDE.mostMm),
   widthMm: length(inches(36), { label: 'Width', group: 'Pit' }, PIT_SIDE.leastMm, PIT_SIDE.mostMm),
+  shape: choice(['box', 'round', 'sloped'], 'box', {
+    label: 'Shape',
+    group: 'Pit',
+    choices: { box: 'Box, straight sides', round: 'Round', sloped: 'Sides lean out, as of a tote' },
+    help: 'A round pit has its width as diameter.',
+  }),
+  bottomLengthMm: length(
+    inches(96),
+    { label: 'Length at the bottom, sides leaning', group: 'Pit' },
+    inches(6),
+    PIT_SIDE.mostMm,
+  ),
+  bottomWidthMm: length(
+    inches(24),
+    { label: 'Width at the bottom, sides leaning', group: 'Pit' },
+    inches(6),
+    PIT_SIDE.mostMm,
+  ),
+  overflowBore: choice(['1', '1-1/2', '2', '3', '4'], '2', {
+    label: 'Overflow pipe',
+    group: 'Pit',
+    choices: { '1': '1 in', '1-1/2': '1-1/2 in', '2': '2 in', '3': '3 in', '4': '4 in' },
+    help: 'One size over the make-up line at least, screened, with an air gap, to where the law lets it run.',
+  }),
+  makeUpLph: flow(gpm(4), { label: 'Make-up valve lets in', group: 'Pit' }, 0, gpm(100)),
   rimMm: levelOf(0, 'Rim'),
   overflowMm: levelOf(-13, 'Overflow invert'),
   drainBackMm: levelOf(-14, 'Drain-back level'),
@@ -66,6 +92,16 @@ export const sumpSchema = z.object({
   makeUpMm: levelOf(-23.5, 'Make-up opens'),
   lowAlarmMm: levelOf(-27, 'Low alarm'),
   pumpOffMm: levelOf(-29, 'Pump off'),
+  intakeMm: z._default(
+    z.nullable(
+      level(inches(-35), {
+        label: 'Pump intake',
+        group: 'Levels',
+        whenNull: '2 in over the bottom, clear of sludge',
+      }),
+    ),
+    null,
+  ),
   bottomMm: levelOf(-37, 'Bottom'),
 
   pumps: count(

@@ -1,0 +1,15 @@
+import type { Returns } from '../model/returns'
+import type { Water } from '../model/water'
+import type { WaterInputs } from './water/plan'
+
+/** What the water on its way home is worked out from. */
+export interface ReturnInputs extends WaterInputs {
+  readonly water: Water
+}
+
+/** Step 4, second half: the water that comes home over troughs and drains, and what the pits make of it. */
+export const returns = (_inputs: ReturnInputs): Returns => ({
+  troughs: new Map(),
+  drains: new Map(),
+  pits: new Map(),
+})
