@@ -1,22 +1,34 @@
 import { type ComponentType, lazy, type LazyExoticComponent } from 'react'
 
-/** A view of the water run. It is handed nothing: it reads the planner's state, and its code comes when it is first opened. */
+/** The two runs of water that the drawer shows: out to the towers under pressure, and home again by gravity. */
+export const runs = { out: 'Water run', home: 'Falls home' } as const
+
+/** A view of one run. It is handed nothing: it reads the planner's state, and its code comes when it is first opened. */
 interface DrawerView {
   readonly id: string
   readonly title: string
+  readonly run: keyof typeof runs
   readonly View: LazyExoticComponent<ComponentType>
 }
 
 /**
- * In the order of the tabs. A view is a file here whose default export is its component, and a line in this list; charts of
+ * In the order of the tabs, run by run. A view is a file here whose default export is its component, and a line in this list; charts of
  * their own are made of `chart/Chart` with `ChartData`, sliders of `SliderField`.
  */
 export const drawerViews: readonly [DrawerView, ...DrawerView[]] = [
-  { id: 'row', title: 'Row', View: lazy(() => import('./RowView')) },
-  { id: 'main', title: 'Main & pump', View: lazy(() => import('./MainView')) },
-  { id: 'zones', title: 'Zones', View: lazy(() => import('./ZonesView')) },
-  { id: 'feeds', title: 'Feeds', View: lazy(() => import('./FeedsView')) },
-  { id: 'tubes', title: 'Tubes', View: lazy(() => import('./TubesView')) },
-  { id: 'causes', title: 'Causes', View: lazy(() => import('./CausesView')) },
-  { id: 'flush', title: 'Flush & refill', View: lazy(() => import('./FlushView')) },
+  { id: 'row', title: 'Row', run: 'out', View: lazy(() => import('./RowView')) },
+  { id: 'main', title: 'Main & pump', run: 'out', View: lazy(() => import('./MainView')) },
+  { id: 'zones', title: 'Zones', run: 'out', View: lazy(() => import('./ZonesView')) },
+  { id: 'feeds', title: 'Feeds', run: 'out', View: lazy(() => import('./FeedsView')) },
+  { id: 'tubes', title: 'Tubes', run: 'out', View: lazy(() => import('./TubesView')) },
+  { id: 'causes', title: 'Causes', run: 'out', View: lazy(() => import('./CausesView')) },
+  { id: 'flush', title: 'Flush & refill', run: 'out', View: lazy(() => import('./FlushView')) },
 ]
+
+/** The views of one run, in the order of their tabs. */
+export const viewsOf = (run: keyof typeof runs): readonly DrawerView[] =>
+  drawerViews.filter((view) => view.run === run)
+
+/** The run that a view belongs to; out to the towers for an id that no view has. */
+export const runOf = (view: string): keyof typeof runs =>
+  drawerViews.find(({ id }) => id === view)?.run ?? 'out'
