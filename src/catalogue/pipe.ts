@@ -4,7 +4,7 @@ import { COMMON_PRACTICE, finder } from './lookup'
 
 /** Buried gravity pipe. */
 export interface DrainPipe {
-  readonly key: 'drain-2in' | 'drain-3in' | 'drain-4in' | 'drain-6in'
+  readonly key: 'drain-2in' | 'drain-3in' | 'drain-4in' | 'drain-6in' | 'drain-8in'
   readonly title: string
   readonly odMm: number
   readonly idMm: number
@@ -15,10 +15,16 @@ export interface DrainPipe {
   readonly source: string
 }
 
-/** International Plumbing Code, Table 704.1: 1/4 in a foot up to 2-1/2 in, 1/8 from 3 to 6 in. A check value, not a permit. */
-const codeFall = (size: number): number => inchesPerFoot(size <= 2.5 ? 1 / 4 : 1 / 8)
+/**
+ * International Plumbing Code, Table 704.1: 1/4 in a foot up to 2-1/2 in, 1/8 from 3 to 6 in, 1/16 from 8 in. A check value,
+ * not a permit.
+ */
+const codeFall = (size: number): number => {
+  if (size <= 2.5) return inchesPerFoot(1 / 4)
+  return inchesPerFoot(size <= 6 ? 1 / 8 : 1 / 16)
+}
 
-const drainRow = (size: 2 | 3 | 4 | 6, od: number, id: number, source: string): DrainPipe => ({
+const drainRow = (size: 2 | 3 | 4 | 6 | 8, od: number, id: number, source: string): DrainPipe => ({
   key: `drain-${size}in`,
   title: `${size} in drain pipe`,
   odMm: inches(od),
@@ -37,6 +43,8 @@ export const drainPipes: readonly DrainPipe[] = [
   drainRow(3, 3.25, 3.11, THIN_WALL),
   drainRow(4, 4.215, 4.06, THIN_WALL),
   drainRow(6, 6.275, 6.08, THIN_WALL),
+  // Thin-wall pipe ends at 6 in; wall 1/35 of the outside.
+  drainRow(8, 8.4, 7.92, 'ASTM D3034 sewer pipe, SDR 35, from memory'),
 ]
 
 /** The drain pipe of a key, such as `drain-4in`. */

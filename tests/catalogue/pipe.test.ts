@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { drainPipeOf, drainPipes, polyOf, polys } from '../../src/catalogue/pipe'
 import { inches, toInches } from '../../src/units/length'
+import { toInchesPerFoot } from '../../src/units/slope'
 
 describe('drain pipe', () => {
   // ASTM D2729, "Poly(Vinyl Chloride) (PVC) Sewer Pipe", from memory: 4 in is 4.215 in outside, wall 0.075 in;
@@ -17,6 +18,22 @@ describe('drain pipe', () => {
   // ASTM D3034 SDR 35 as printed by pipe sheets: the 6 in size is 6.275 in outside, shared by the thin-wall pipe.
   test('6 in is 6.275 in outside', () => {
     expect(toInches(drainPipeOf('drain-6in').odMm)).toBeCloseTo(6.275, 9)
+  })
+
+  // ASTM D3034 SDR 35, from memory: 8 in is 8.400 in outside, and its wall at least 8.4 / 35 = 0.240 in.
+  test('8 in is 8.4 in outside with a wall of 0.24 in', () => {
+    expect(toInches(drainPipeOf('drain-8in').odMm)).toBeCloseTo(8.4, 9)
+    expect(toInches(drainPipeOf('drain-8in').wallMm)).toBeCloseTo(0.24, 9)
+  })
+
+  // International Plumbing Code, Table 704.1: 2-1/2 in or less 1/4 in/ft, 3 to 6 in 1/8 in/ft, 8 in or more 1/16 in/ft.
+  test.each([
+    ['drain-2in', 1 / 4],
+    ['drain-3in', 1 / 8],
+    ['drain-6in', 1 / 8],
+    ['drain-8in', 1 / 16],
+  ])('%s falls %d in a foot at least', (key, fall) => {
+    expect(toInchesPerFoot(drainPipeOf(key).leastFallMmPerM)).toBeCloseTo(fall, 9)
   })
 
   // ASTM D1785 schedule 40, from memory: 2 in is 2.375 in outside, wall 0.154 in.

@@ -10,7 +10,7 @@ export const drainLineSchema = z.object({
   ...baseFields,
   kind: z.literal('drain-line'),
   points: z.array(point).check(z.minLength(2), z.maxLength(MOST_POINTS)),
-  pipe: choice(['drain-2in', 'drain-3in', 'drain-4in', 'drain-6in'], 'drain-4in', {
+  pipe: choice(['drain-2in', 'drain-3in', 'drain-4in', 'drain-6in', 'drain-8in'], 'drain-4in', {
     label: 'Pipe',
     group: 'Drain',
     choices: {
@@ -18,6 +18,7 @@ export const drainLineSchema = z.object({
       'drain-3in': '3 in drain',
       'drain-4in': '4 in drain',
       'drain-6in': '6 in drain',
+      'drain-8in': '8 in drain',
     },
   }),
   slope: fall(inchesPerFoot(1 / 8), { label: 'Fall', group: 'Drain' }, -inchesPerFoot(1), inchesPerFoot(2)),
