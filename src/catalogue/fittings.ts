@@ -34,7 +34,6 @@ export const fittings: readonly FittingItem[] = [
   ...group('gutter', {
     'gutter-joiner': 'Gutter joiner',
     'gutter-end-cap': 'Gutter end cap',
-    'gutter-outlet': 'Gutter outlet',
     'gutter-outlet-1/2': 'Gutter outlet, 1/2 in',
     'gutter-outlet-3/4': 'Gutter outlet, 3/4 in',
     'gutter-outlet-1': 'Gutter outlet, 1 in',

@@ -13,6 +13,7 @@ import { planOf, type RackPlan } from './plan'
 import { runnerSticks } from './runners'
 import type { RackRow } from './schema'
 import { hungTowers, type HungTower } from './towers'
+import { troughFacts } from './troughFacts'
 
 const sticksOf = (plan: RackPlan): Stick[] => {
   const pairs = pairsOf(plan)
@@ -47,6 +48,7 @@ export const deriveRackRow = (part: RackRow, site: Site): Built => {
     mouths: mouthsOf(plan, feed, towers),
     supports: floorSupports(plan),
     rack: rackFacts(plan, towers.length),
+    trough: troughFacts(plan, sticks),
     feed: feed.facts,
   }
 }

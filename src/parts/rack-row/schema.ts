@@ -15,6 +15,7 @@ import {
 import { inches } from '../../units/length'
 import { inchesPerFoot } from '../../units/slope'
 import { baseFields } from '../base'
+import { outletBore } from '../outletBore'
 
 const conduits = ['1/2', '3/4', '1', '1-1/4'] as const
 
@@ -212,7 +213,7 @@ export const rackRowSchema = z.object({
     ),
     null,
   ),
-  outletBore: choice(['1/2', '3/4', '1', '2'], '2', { label: 'Outlet bore', group: 'Trough' }),
+  outletBore,
 
   feed: choice(['straight', 'centre-split', 'double-split', 'ring'], 'straight', {
     label: 'Feed',

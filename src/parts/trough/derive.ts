@@ -1,8 +1,10 @@
 import { gutterOf } from '../../catalogue/gutter'
+import { outletOf } from '../../catalogue/outlet'
 import { offset } from '../../geometry/motion'
 import type { Place } from '../../geometry/point'
 import type { Body, Built, Fitting, Mouth, Stick, Support } from '../../model/built'
 import type { Site } from '../../model/site'
+import type { TroughFacts } from '../../model/troughFacts'
 import { inches, onTick } from '../../units/length'
 import { dropOver } from '../../units/slope'
 import { outlineAround } from '../footprint'
@@ -91,11 +93,16 @@ const supportsOf = ({ heading }: Trough, lie: Lie): Support[] => {
   }))
 }
 
-const fittingsOf = (sticks: readonly Stick[], supports: readonly Support[], lie: Lie): Fitting[] => [
+const fittingsOf = (
+  part: Trough,
+  sticks: readonly Stick[],
+  supports: readonly Support[],
+  lie: Lie,
+): Fitting[] => [
   { item: 'gutter-end-cap', at: lie.placeAt(0) },
   { item: 'gutter-end-cap', at: lie.placeAt(lie.runMm) },
   ...sticks.slice(1).map(({ from }) => ({ item: 'gutter-joiner', at: from })),
-  { item: 'gutter-outlet', at: lie.placeAt(lie.outletMm) },
+  { item: `gutter-outlet-${part.outletBore}`, at: lie.placeAt(lie.outletMm) },
   ...supports.map(({ at }) => ({ item: 'trough-block', at })),
 ]
 
@@ -113,11 +120,23 @@ const bodyOf = (part: Trough, lie: Lie): Body => {
   }
 }
 
-const outletOf = (lie: Lie): Mouth => ({
+const outletMouth = (lie: Lie): Mouth => ({
   role: 'trough-outlet',
   at: lie.placeAt(lie.outletMm),
   line: 1,
   station: 0,
+})
+
+const troughFacts = (part: Trough, { runMm, outletMm }: Lie, joiners: number): TroughFacts => ({
+  gutter: part.gutter,
+  fallMmPerM: part.gutterFall,
+  runMm,
+  outletFromHighMm: outletMm,
+  outletBoreMm: outletOf(part.outletBore).boreMm,
+  lines: 1,
+  stationFromHighMm: [],
+  tipOverHighInvertMm: undefined,
+  joiners,
 })
 
 /** Gutter sections end to end along the invert, on blocks. */
@@ -130,9 +149,10 @@ export const deriveTrough = (part: Trough, site: Site): Built => {
     zFrom: 'benchmark',
     sticks,
     tubes: [],
-    fittings: fittingsOf(sticks, supports, lie),
+    fittings: fittingsOf(part, sticks, supports, lie),
     bodies: [bodyOf(part, lie)],
-    mouths: [outletOf(lie)],
+    mouths: [outletMouth(lie)],
     supports,
+    trough: troughFacts(part, lie, sticks.length - 1),
   }
 }

@@ -3,6 +3,7 @@ import { choice, fall, heading, length, point } from '../../model/fields'
 import { inches } from '../../units/length'
 import { inchesPerFoot } from '../../units/slope'
 import { baseFields } from '../base'
+import { outletBore } from '../outletBore'
 
 export const TROUGH_LENGTH = { leastMm: inches(12), mostMm: inches(1200) }
 
@@ -36,6 +37,7 @@ export const troughSchema = z.object({
     inches(2),
     inches(1200),
   ),
+  outletBore,
 })
 
 export type Trough = z.infer<typeof troughSchema>
