@@ -35,6 +35,9 @@ const overLipMm = (section: Section, depthMm: number): number => Math.max(0, dep
 const growth = ({ topMm, bottomMm, heightMm: high }: Section & { shape: 'trapezoid' }): number =>
   (topMm - bottomMm) / high
 
+/** Length of a wall that leans so much, a mm of height; `Math.hypot` takes far longer. */
+const slant = (lean: number): number => Math.sqrt(1 + lean * lean)
+
 /** Width of the water's surface, mm; 0 in a pipe that runs full. */
 export const topWidthMm = (section: Section, depthMm: number): number => {
   if (depthMm <= 0) return section.shape === 'trapezoid' ? section.bottomMm : 0
@@ -61,7 +64,7 @@ export const wettedMm = (section: Section, depthMm: number): number => {
   const inMm = Math.min(depthMm, heightMm(section))
   const overMm = overLipMm(section, depthMm)
   if (section.shape === 'trapezoid')
-    return section.bottomMm + 2 * inMm * Math.hypot(1, growth(section) / 2) + 2 * overMm
+    return section.bottomMm + 2 * inMm * slant(growth(section) / 2) + 2 * overMm
   const arc = section.diameterMm * halfAngle(section.diameterMm, inMm)
   return section.shape === 'circle' ? arc : arc + 2 * overMm
 }
@@ -69,3 +72,23 @@ export const wettedMm = (section: Section, depthMm: number): number => {
 /** Area over wetted length, mm; 0 where nothing is wet. */
 export const hydraulicRadiusMm = (section: Section, depthMm: number): number =>
   depthMm <= 0 ? 0 : areaMm2(section, depthMm) / wettedMm(section, depthMm)
+
+/** Of a circle's segment under its own surface: (3 sin a - sin^3 a - 3 a cos a) D^3 / 24 with a the half angle. */
+const segmentMomentMm3 = (diameterMm: number, depthMm: number): number => {
+  const half = halfAngle(diameterMm, depthMm)
+  const sine = Math.sin(half)
+  return (diameterMm ** 3 / 24) * (3 * sine - sine ** 3 - 3 * half * Math.cos(half))
+}
+
+/** First moment of the wetted area about the water's surface, mm3: how hard still water pushes along, over its weight. */
+export const momentMm3 = (section: Section, depthMm: number): number => {
+  if (depthMm <= 0) return 0
+  const inMm = Math.min(depthMm, heightMm(section))
+  const overMm = overLipMm(section, depthMm)
+  const insideMm3 =
+    section.shape === 'trapezoid'
+      ? (section.bottomMm / 2 + (growth(section) * inMm) / 6) * inMm * inMm
+      : segmentMomentMm3(section.diameterMm, inMm)
+  if (overMm === 0) return insideMm3
+  return insideMm3 + areaMm2(section, inMm) * overMm + (topWidthMm(section, inMm) * overMm ** 2) / 2
+}
