@@ -12,8 +12,13 @@ export interface Gutter {
   readonly bottomMm: number
   /** One section as it is sold, mm. */
   readonly sectionMm: number
+  /** How much of its length it grows a degree Celsius. */
+  readonly growthPerC: number
   readonly source: string
 }
+
+/** Of unplasticised vinyl, 28 millionths a degree F: tables of temperature expansion coefficients of piping materials. */
+const VINYL_PER_C = 50.4e-6
 
 export const gutters: readonly Gutter[] = [
   {
@@ -23,6 +28,7 @@ export const gutters: readonly Gutter[] = [
     topMm: inches(5),
     bottomMm: inches(3.25),
     sectionMm: inches(120),
+    growthPerC: VINYL_PER_C,
     source: COMMON_PRACTICE,
   },
   {
@@ -32,6 +38,7 @@ export const gutters: readonly Gutter[] = [
     topMm: inches(4),
     bottomMm: inches(2.5),
     sectionMm: inches(120),
+    growthPerC: VINYL_PER_C,
     source: COMMON_PRACTICE,
   },
 ]

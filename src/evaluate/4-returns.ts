@@ -1,5 +1,6 @@
 import type { Returns } from '../model/returns'
 import type { Water } from '../model/water'
+import { troughReturns } from './returns/troughs'
 import type { WaterInputs } from './water/plan'
 
 /** What the water on its way home is worked out from. */
@@ -8,8 +9,8 @@ export interface ReturnInputs extends WaterInputs {
 }
 
 /** Step 4, second half: the water that comes home over troughs and drains, and what the pits make of it. */
-export const returns = (_inputs: ReturnInputs): Returns => ({
-  troughs: new Map(),
+export const returns = (inputs: ReturnInputs): Returns => ({
+  troughs: troughReturns(inputs),
   drains: new Map(),
   pits: new Map(),
 })

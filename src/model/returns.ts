@@ -38,6 +38,11 @@ export interface TroughReturn {
   /** From the water to the lip where it is least, as it runs; and once one outlet has been blocked for a minute. */
   readonly freeboardMm: number
   readonly blockedFreeboardMm: number
+  /** From the tips down to the water as it runs, where it is least; less than 0 where one hangs in it; undefined without towers. */
+  readonly tipAirMm: number | undefined
+  /** How much a line grows from the coldest to the hottest day, and what its joiners leave for it. */
+  readonly growthMm: number
+  readonly growthRoomMm: number
 }
 
 /** Of a drain line, between two places where water comes in or the line turns. */

@@ -42,7 +42,14 @@ const rowsOf = {
   ],
   gutter: [
     gutters,
-    z.strictObject({ ...named('gutter'), depthMm: mm, topMm: mm, bottomMm: mm, sectionMm: mm }),
+    z.strictObject({
+      ...named('gutter'),
+      depthMm: mm,
+      topMm: mm,
+      bottomMm: mm,
+      sectionMm: mm,
+      growthPerC: z.number().check(z.gt(0), z.lt(1e-3)),
+    }),
   ],
   'drain pipe': [
     drainPipes,
