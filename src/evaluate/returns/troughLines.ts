@@ -1,8 +1,12 @@
 import { gutterOf } from '../../catalogue/gutter'
+import { distance } from '../../geometry/point'
 import type { Built } from '../../model/built'
+import { gutterEnds } from '../../model/gutterEnds'
+import { datumAt, type Levels } from '../../model/levels'
 import { rememberEach } from '../../model/remember'
 import type { TroughFacts } from '../../model/troughFacts'
 import type { Channel } from '../../solvers/gravity/profile'
+import { MM_PER_M } from '../../units/length'
 
 /** One trough of a row, or a lone one, with the towers that drip into it. */
 export interface TroughLine {
@@ -38,12 +42,22 @@ export const troughLines = rememberEach<Built, TroughFacts, readonly TroughLine[
   },
 )
 
-/** A trough as what water runs in, at a roughness. */
-export const channelOf = (facts: TroughFacts, n: number): Channel => {
+/** Fall of a part's troughs on the site, mm per m: their own, and the floor's where a row's rails are on grade. */
+export const fallOnSite = (built: Built, levels: Levels): number => {
+  const { rack, trough, part } = built
+  const ownMmPerM = trough?.fallMmPerM ?? 0
+  if (!rack || !levels.grades.has(part)) return ownMmPerM
+  const { high, low } = gutterEnds(built, rack)
+  const dropMm = datumAt(levels, part, high) - datumAt(levels, part, low)
+  return ownMmPerM + (dropMm / distance(high, low)) * MM_PER_M
+}
+
+/** A trough as what water runs in, at its fall on the site and a roughness. */
+export const channelOf = (facts: TroughFacts, fallMmPerM: number, n: number): Channel => {
   const { bottomMm, topMm, depthMm } = gutterOf(facts.gutter)
   return {
     section: { shape: 'trapezoid', bottomMm, topMm, heightMm: depthMm },
-    slopeMmPerM: facts.fallMmPerM,
+    slopeMmPerM: fallMmPerM,
     runMm: facts.runMm,
     outletFromHighMm: facts.outletFromHighMm,
     boreMm: facts.outletBoreMm,

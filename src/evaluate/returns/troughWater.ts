@@ -1,10 +1,11 @@
+import type { Bay } from '../../checks/context'
 import type { Built } from '../../model/built'
 import { rememberEach } from '../../model/remember'
 import type { TroughFacts } from '../../model/troughFacts'
 import { pooledDepthMm } from '../../solvers/gravity/pool'
 import { type Channel, type Profile, troughProfile } from '../../solvers/gravity/profile'
 import { MINUTES_PER_HOUR } from '../../units/time'
-import { channelOf, type TroughLine, troughLines } from './troughLines'
+import { channelOf, fallOnSite, type TroughLine, troughLines } from './troughLines'
 
 /** A line of troughs at one flow. */
 export interface TroughWater {
@@ -44,28 +45,29 @@ const kept = <K, V>(known: Map<K, V>, key: K, make: () => V): V => {
 
 const knownTroughs = new Map<string, KnownTrough>()
 
-const keyOf = (facts: TroughFacts, { dripsMm }: TroughLine, n: number): string =>
-  [
-    facts.gutter,
-    facts.fallMmPerM,
-    facts.runMm,
-    facts.outletFromHighMm,
-    facts.outletBoreMm,
-    n,
-    ...dripsMm,
-  ].join(' ')
+/** What a trough lies on: its fall on the site, mm per m, and how rough it is, Manning's n. */
+interface Lying {
+  readonly fallMmPerM: number
+  readonly n: number
+}
 
-const knownTrough = (facts: TroughFacts, line: TroughLine, n: number): KnownTrough =>
-  kept(knownTroughs, keyOf(facts, line, n), () => ({
-    channel: channelOf(facts, n),
+const keyOf = (facts: TroughFacts, { dripsMm }: TroughLine, { fallMmPerM, n }: Lying): string =>
+  [facts.gutter, fallMmPerM, facts.runMm, facts.outletFromHighMm, facts.outletBoreMm, n, ...dripsMm].join(' ')
+
+const knownTrough = (facts: TroughFacts, line: TroughLine, lying: Lying): KnownTrough =>
+  kept(knownTroughs, keyOf(facts, line, lying), () => ({
+    channel: channelOf(facts, lying.fallMmPerM, lying.n),
     dripsMm: line.dripsMm,
     waters: new Map(),
   }))
 
-const knownLines = rememberEach<Built, number, readonly KnownTrough[]>((built, n) => {
-  const { trough } = built
-  return trough ? troughLines(built, trough).map((line) => knownTrough(trough, line, n)) : []
-})
+const knownLines = rememberEach<Built, Lying, readonly KnownTrough[]>(
+  (built, lying) => {
+    const { trough } = built
+    return trough ? troughLines(built, trough).map((line) => knownTrough(trough, line, lying)) : []
+  },
+  (a, b) => a.fallMmPerM === b.fallMmPerM && a.n === b.n,
+)
 
 /**
  * All towers of a line are taken to give the same: which of them gives a tenth more hardly moves the water's surface, and
@@ -81,14 +83,18 @@ const reckoned = ({ channel, dripsMm }: KnownTrough, flowLph: number): TroughWat
   }
 }
 
-/** The water of a line, 1-based, of a part's troughs at a flow, L/h, and a roughness; undefined where there is no such line. */
+/**
+ * The water of a line, 1-based, of a part's troughs at a flow, L/h; undefined where there is no such line. On grade the
+ * floor's fall counts in.
+ */
 export const troughWater = (
   built: Built,
   line: number,
   flowLph: number,
-  n: number,
+  { levels, settings }: Pick<Bay, 'levels' | 'settings'>,
 ): TroughWater | undefined => {
-  const trough = knownLines(built, n)[line - 1]
+  const lying = { fallMmPerM: fallOnSite(built, levels), n: settings.manningN }
+  const trough = knownLines(built, lying)[line - 1]
   if (!trough) return undefined
   if (!(flowLph > LEAST_LPH)) return kept(trough.waters, -Infinity, () => reckoned(trough, 0))
   const step = Math.round(Math.log(flowLph) * STEPS_A_FOLD)

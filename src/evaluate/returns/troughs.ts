@@ -10,10 +10,10 @@ import { ventedLph } from '../../solvers/gravity/outlet'
 import type { Profile } from '../../solvers/gravity/profile'
 import { inches } from '../../units/length'
 import { dropOver } from '../../units/slope'
-import { type TroughLine, troughLines } from './troughLines'
+import { fallOnSite, type TroughLine, troughLines } from './troughLines'
 import { troughWater } from './troughWater'
 
-type TroughInputs = Pick<Bay, 'built' | 'settings' | 'water'>
+type TroughInputs = Pick<Bay, 'built' | 'levels' | 'settings' | 'water'>
 
 /** From a frosty night to a hot noon under plastic, degrees C. Common practice, no source. */
 const SWING_C = 30
@@ -68,21 +68,25 @@ const tipAir = ({ dripsMm }: TroughLine, facts: TroughFacts, profile: Profile): 
   return least
 }
 
+/** Film behind the outlet when nothing runs, at the end that lies lower than the outlet, mm. */
+const puddle = ({ runMm, outletFromHighMm }: TroughFacts, fallMmPerM: number): number =>
+  Math.max(
+    dropOver(Math.max(0, runMm - outletFromHighMm), fallMmPerM),
+    dropOver(outletFromHighMm, -fallMmPerM),
+  )
+
 const most = (lines: readonly LineFlow[]): LineFlow | undefined =>
   lines.reduce<LineFlow | undefined>(
     (best, line) => (best && best.flowLph >= line.flowLph ? best : line),
     undefined,
   )
 
-const returnOf = (
-  built: Built,
-  facts: TroughFacts,
-  { settings, water }: TroughInputs,
-): TroughReturn | undefined => {
+const returnOf = (built: Built, facts: TroughFacts, inputs: TroughInputs): TroughReturn | undefined => {
+  const { settings, water, levels } = inputs
   const row = water.rows.get(built.part)
   const lines = lineFlows(built, facts, row, settings.targetLph)
   const worst = most(lines)
-  const at = (line: LineFlow) => troughWater(built, line.line, line.flowLph, settings.manningN)
+  const at = (line: LineFlow) => troughWater(built, line.line, line.flowLph, inputs)
   const held = worst && at(worst)
   if (!worst || !held) return undefined
   const { profile, blockedMm } = held
@@ -100,7 +104,7 @@ const returnOf = (
     outletRegime: profile.outletRegime,
     ventedLph: ventedLph(facts.outletBoreMm),
     standingL: lines.reduce((sum, line) => sum + (at(line)?.profile.standingL ?? 0), 0),
-    puddleMm: dropOver(Math.max(0, facts.runMm - facts.outletFromHighMm), facts.fallMmPerM),
+    puddleMm: puddle(facts, fallOnSite(built, levels)),
     freeboardMm: depthMm - profile.deepestMm,
     blockedFreeboardMm: depthMm - blockedMm(),
     tipAirMm: tipAir(worst, facts, profile),

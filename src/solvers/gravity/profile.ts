@@ -8,7 +8,7 @@ import { areaMm2, type Section } from './section'
 /** A gutter that falls to an outlet in its bottom, and past it to its low end. Distances on the flat from the high end, mm. */
 export interface Channel {
   readonly section: Section
-  /** At least 0. */
+  /** Less than 0 where it has come to fall the other way, and water stands. */
   readonly slopeMmPerM: number
   readonly runMm: number
   readonly outletFromHighMm: number
