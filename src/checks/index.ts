@@ -28,6 +28,7 @@ import { lineReachMax } from './line-reach-max'
 import { mainSupplyReach } from './main-supply-reach'
 import { outletDrainReach } from './outlet-drain-reach'
 import { outletDropMin } from './outlet-drop-min'
+import { outletFlowMax } from './outlet-flow-max'
 import { outletTowerGap } from './outlet-tower-gap'
 import { pipeVelocityMax } from './pipe-velocity-max'
 import { pitInletLevel } from './pit-inlet-level'
@@ -38,11 +39,14 @@ import { pumpLiftMin } from './pump-lift-min'
 import { serviceCrossingMin } from './service-crossing-min'
 import { stockLengthMax } from './stock-length-max'
 import { suctionLevelMin } from './suction-level-min'
+import { tipAirMin } from './tip-air-min'
 import { tipTroughWidth } from './tip-trough-width'
 import { tipWindowMin } from './tip-window-min'
 import { towerFlowEven } from './tower-flow-even'
 import { towerWithdrawalMin } from './tower-withdrawal-min'
 import { trenchFootClear } from './trench-foot-clear'
+import { troughFreeboardMin } from './trough-freeboard-min'
+import { troughPuddleMax } from './trough-puddle-max'
 import { tubeHeadMin } from './tube-head-min'
 import { tubeTransitionBand } from './tube-transition-band'
 import { wheelchairRouteMin } from './wheelchair-route-min'
@@ -67,6 +71,7 @@ export const rules: readonly Rule[] = [
   wheelchairRouteMin,
   outletDrainReach,
   outletDropMin,
+  outletFlowMax,
   drainFallMin,
   drainCoverMin,
   drainPitReach,
@@ -95,8 +100,11 @@ export const rules: readonly Rule[] = [
   gutterRunMax,
   gutterFallMin,
   tipWindowMin,
+  tipAirMin,
   tipTroughWidth,
   outletTowerGap,
+  troughPuddleMax,
+  troughFreeboardMin,
   barRiserGap,
   barSleeveGap,
   towerWithdrawalMin,

@@ -1,3 +1,4 @@
+import { outletOf } from '../catalogue/outlet'
 import { polyOf } from '../catalogue/pipe'
 import { pumpCurveRowOf } from '../catalogue/pumpCurves'
 import type { Mend } from '../model/finding'
@@ -17,6 +18,9 @@ const SAYS: Readonly<Record<string, Say>> = {
   slope: (name, value, { fall }) => `Give ${name} a fall of ${fall(Number(value))}`,
   startInvertMm: (name) => `Start ${name} as high as its cover allows`,
   overflowMm: (name, value, { length }) => `Set the overflow of ${name} to ${length(Number(value))}`,
+  outletBore: (name, value) => `Give ${name} a ${outletOf(String(value)).title}`,
+  outletFromLowMm: (name, value, { onTape }) =>
+    `Set the outlet of ${name} ${onTape(Number(value))} from its low end`,
   riserMm: (name) => `Let the risers of ${name} be as long as the levels ask`,
 
   feed: (name, value) => splitWords(String(value), name),
