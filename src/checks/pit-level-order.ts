@@ -1,32 +1,17 @@
 import type { Built } from '../model/built'
 import type { Finding } from '../model/finding'
-import { DRAIN_BACK_UNDER_OVERFLOW_MM, type PitFacts, type PitLevel } from '../model/pitFacts'
+import { PIT_RUNGS, type PitFacts, type PitRung } from '../model/pitFacts'
 import type { PartRule } from './context'
 import { CLOSE_MM, found, inFeet, lengthOf, stateFor, term } from './found'
 
 const RULE = 'pit-level-order'
 
-/** A level of a pit, its name in words, and how far the next one must stand under it, mm. */
-interface Rung {
-  readonly level: PitLevel
-  readonly title: string
-  readonly nextUnderMm: number
-}
-
-/** From the top down. */
-const RUNGS: readonly Rung[] = [
-  { level: 'rimMm', title: 'rim', nextUnderMm: 0 },
-  { level: 'overflowMm', title: 'overflow', nextUnderMm: DRAIN_BACK_UNDER_OVERFLOW_MM },
-  { level: 'drainBackMm', title: 'drain-back level', nextUnderMm: 0 },
-  { level: 'runningMm', title: 'running level', nextUnderMm: 0 },
-  { level: 'makeUpMm', title: 'level at which make-up opens', nextUnderMm: 0 },
-  { level: 'lowAlarmMm', title: 'low alarm', nextUnderMm: 0 },
-  { level: 'pumpOffMm', title: 'pump-off level', nextUnderMm: 0 },
-  { level: 'intakeMm', title: 'pump intake', nextUnderMm: 0 },
-  { level: 'bottomMm', title: 'bottom', nextUnderMm: 0 },
-]
-
-const stepOf = ({ part, mouths }: Built, pit: PitFacts, above: Rung, below: Rung | undefined): Finding[] => {
+const stepOf = (
+  { part, mouths }: Built,
+  pit: PitFacts,
+  above: PitRung,
+  below: PitRung | undefined,
+): Finding[] => {
   const inlet = mouths.find(({ role }) => role === 'pit-inlet')
   if (!below || !inlet) return []
   const underMm = pit[above.level] - pit[below.level]
@@ -58,7 +43,7 @@ export const pitLevelOrder: PartRule = {
   mending: 'Set the lower of the two levels lower.',
   check: (built) => {
     const { pit } = built
-    return pit ? RUNGS.flatMap((above, index) => stepOf(built, pit, above, RUNGS[index + 1])) : []
+    return pit ? PIT_RUNGS.flatMap((above, index) => stepOf(built, pit, above, PIT_RUNGS[index + 1])) : []
   },
   say: ({ parts, measured, limit, facts }, { onTape, name }) => {
     const isUnder = measured.value >= 0

@@ -1,9 +1,10 @@
 import type { Mend } from '../model/finding'
 import type { PartId } from '../model/ids'
-import { levelsForInlet, lowerPit } from '../parts/sump/pitFor'
+import { levelsForInlet } from '../parts/sump/pitFor'
 import { setSettings } from './bayEdits'
-import { addParts, movePartsBy, replacePart } from './edits'
+import { addParts, movePartsBy } from './edits'
 import { nextId, nextName } from './names'
+import { raisePit } from './pitLevels'
 import { type Layout, partSchema } from './schema'
 import { setField } from './setField'
 
@@ -30,11 +31,6 @@ const withPart = (layout: Layout, kind: 'drain-line' | 'main' | 'sump', values: 
   return made.success ? addParts(layout, [made.data]) : layout
 }
 
-const withPitLowered = (layout: Layout, id: PartId, byMm: number): Layout => {
-  const pit = layout.parts.find((part) => part.id === id)
-  return pit?.kind === 'sump' ? replacePart(layout, lowerPit(pit, byMm)) : layout
-}
-
 const withRowsLevelled = (layout: Layout): Layout => {
   const edited = setSettings(layout, { datum: 'row' })
   return edited.ok ? edited.layout : layout
@@ -52,7 +48,7 @@ export const applyMend = (layout: Layout, mend: Mend): Layout => {
     case 'lay':
       return withPart(layout, mend.what, { points: mend.points, ...lineValues(mend.what, layout) })
     case 'lower':
-      return withPitLowered(layout, mend.part, mend.byMm)
+      return raisePit(layout, mend.part, -mend.byMm)
     case 'level-rows':
       return withRowsLevelled(layout)
     case 'dig':

@@ -13,6 +13,26 @@ export const INTAKE_OVER_BOTTOM_MM = inches(2)
 /** The levels of a pit, by name. */
 export type PitLevel = Exclude<keyof PitFacts, 'basin' | 'overflowBoreMm' | 'makeUpLph'>
 
+/** A level of a pit, its name in words, and how far the next one must stand under it at least, mm. */
+export interface PitRung {
+  readonly level: PitLevel
+  readonly title: string
+  readonly nextUnderMm: number
+}
+
+/** From the rim to the bottom: the order that every pit keeps. */
+export const PIT_RUNGS: readonly PitRung[] = [
+  { level: 'rimMm', title: 'rim', nextUnderMm: 0 },
+  { level: 'overflowMm', title: 'overflow', nextUnderMm: DRAIN_BACK_UNDER_OVERFLOW_MM },
+  { level: 'drainBackMm', title: 'drain-back level', nextUnderMm: 0 },
+  { level: 'runningMm', title: 'running level', nextUnderMm: 0 },
+  { level: 'makeUpMm', title: 'level at which make-up opens', nextUnderMm: 0 },
+  { level: 'lowAlarmMm', title: 'low alarm', nextUnderMm: 0 },
+  { level: 'pumpOffMm', title: 'pump-off level', nextUnderMm: 0 },
+  { level: 'intakeMm', title: 'pump intake', nextUnderMm: 0 },
+  { level: 'bottomMm', title: 'bottom', nextUnderMm: 0 },
+]
+
 /** The levels of a pit from its rim down, mm from the benchmark's zero, so that readers need not know its parameters. */
 export interface PitFacts {
   readonly rimMm: number

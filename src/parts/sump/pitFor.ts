@@ -11,16 +11,16 @@ const LEVELS = [
   'bottomMm',
 ] as const satisfies readonly (keyof Sump)[]
 
-const levelsLowered = (pit: Sump, byMm: number): Partial<Sump> => ({
-  ...Object.fromEntries(LEVELS.map((level) => [level, pit[level] - byMm])),
-  ...(pit.intakeMm !== null && { intakeMm: pit.intakeMm - byMm }),
+const levelsRaised = (pit: Sump, byMm: number): Partial<Sump> => ({
+  ...Object.fromEntries(LEVELS.map((level) => [level, pit[level] + byMm])),
+  ...(pit.intakeMm !== null && { intakeMm: pit.intakeMm + byMm }),
 })
 
-/** A pit dug deeper: all its levels let down together, while its rim stays at the floor. */
-export const lowerPit = (pit: Sump, byMm: number): Sump => ({ ...pit, ...levelsLowered(pit, byMm) })
+/** A pit dug less deep, or deeper where `byMm` is negative: all its levels go together, while its rim stays at the floor. */
+export const raisedPit = (pit: Sump, byMm: number): Sump => ({ ...pit, ...levelsRaised(pit, byMm) })
 
-/** The usual levels of a pit, all let down together so that a drain at this invert comes in over the overflow. */
+/** The usual levels of a pit, all moved together so that a drain at this invert comes in over the overflow. */
 export const levelsForInlet = (inletMm: number): Partial<Sump> => {
   const usual = sumpSchema.parse({ kind: 'sump', id: 'sump-1', at: { x: 0, y: 0 } })
-  return levelsLowered(usual, usual.overflowMm - (inletMm - INLET_OVER_OVERFLOW_MM))
+  return levelsRaised(usual, inletMm - INLET_OVER_OVERFLOW_MM - usual.overflowMm)
 }
