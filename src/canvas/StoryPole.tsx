@@ -1,10 +1,11 @@
 import { clipped } from '../drawing/lettering'
 import type { Evaluation } from '../evaluate/evaluation'
+import { levelStack, type Level, type Stack } from '../evaluate/levelStack'
+import { shortGaps, type ShortGap } from '../evaluate/shortGaps'
 import { usePlannerState } from '../store/react'
 import { inTrench } from '../units/precision'
 import { writerFor } from '../units/writer'
 import { hitIndexOf } from './hit'
-import { levelStack, shortGaps, type Level, type ShortGap, type Stack } from './levelStack'
 import { movedIn } from './moved'
 import { poleScale, type PoleScale } from './poleScale'
 import { multiples, rulerStep } from './rulerSteps'
@@ -39,7 +40,7 @@ const useStack = (): Stack & { readonly evaluation: Evaluation } => {
   const first = bay.built.find(({ rack }) => rack)?.part
   const part = carried ?? hit ?? selection[0] ?? (pointer ? undefined : first)
   const at = pointer ?? bay.house.benchmark.at
-  return { ...levelStack(evaluation, part, at), evaluation }
+  return { ...levelStack(evaluation, part, { at }), evaluation }
 }
 
 interface PoleProps {

@@ -1,6 +1,9 @@
 import type { PartId } from '../model/ids'
-import { kinds } from '../parts/index'
+import { kindOf, kinds } from '../parts/index'
 import type { Layout, Part } from './schema'
+
+/** What a part is called on screen and on paper: its own name, or that of its kind. */
+export const nameOf = (part: Part): string => part.name || kindOf(part).title
 
 /** The greatest number that the schema of an id can hold. */
 const LAST_NUMBER = 999_999_999

@@ -1,9 +1,8 @@
-import type { Layout, Part } from '../layout/schema'
+import { nameOf } from '../layout/names'
+import type { Layout } from '../layout/schema'
 import type { PartId } from '../model/ids'
-import { kindOf } from '../parts/index'
 
-/** What a part is called on screen: its own name, or that of its kind. */
-export const nameOf = (part: Part): string => part.name || kindOf(part).title
+export { nameOf }
 
 /** `Row 2`, or `3 parts`. */
 export const namesOf = ({ parts }: Layout, ids: readonly PartId[]): string => {

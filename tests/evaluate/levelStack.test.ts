@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
-import { levelStack, shortGaps } from '../../src/canvas/levelStack'
 import { evaluate } from '../../src/evaluate/evaluate'
+import { levelStack } from '../../src/evaluate/levelStack'
+import { shortGaps } from '../../src/evaluate/shortGaps'
 import { readLayout } from '../../src/layout/file'
 import { bay } from '../support/bay'
 import { at, inchesOf } from '../support/site'
@@ -23,14 +24,17 @@ const inInches = (levels: readonly { name: string; levelMm: number }[]) =>
 describe('the stack of levels', () => {
   test('of a row goes from its bars through drain and pit to the bottom', () => {
     const evaluation = sample()
-    const stack = levelStack(evaluation, idOf(evaluation, 'N3'), at(300, 600))
+    const stack = levelStack(evaluation, idOf(evaluation, 'N3'), { at: at(300, 600) })
     expect(stack.levels.map(({ name }) => name)).toEqual([
       'Bar top',
       'Tower tip',
       'Lip, high end',
+      'Lip, low end',
       'Invert, high',
       'Invert at outlet',
+      'Bearer top',
       'Rack datum',
+      'Drop tube end',
       'Drain crown',
       'Drain invert',
       'Pit inlet',
@@ -40,22 +44,23 @@ describe('the stack of levels', () => {
       'Make-up',
       'Low alarm',
       'Pump off',
+      'Pump intake',
       'Bottom',
     ])
     expect(stack.parts).toHaveLength(3)
   })
 
-  test('falls all the way in the sample bay, apart from the tip that hangs inside its trough', () => {
+  test('falls all the way in the sample bay, apart from tip and drop tube that hang inside what they drip into', () => {
     const evaluation = sample()
-    const wet = levelStack(evaluation, idOf(evaluation, 'N1'), at(60, 600)).levels.slice(2)
-    const levels = wet.map(({ levelMm }) => levelMm)
+    const wet = levelStack(evaluation, idOf(evaluation, 'N1'), { at: at(60, 600) }).levels.slice(2)
+    const levels = wet.filter(({ kind }) => kind !== 'drop-end').map(({ levelMm }) => levelMm)
     expect(levels).toEqual(levels.toSorted((a, b) => b - a))
   })
 
   test('names the line that the pointer is nearest to', () => {
     const evaluation = evaluate(bay('40 x 60 ft').row('Row 1', [100, 100], { racks: 1, lines: 4 }).layout())
     // The row falls north, so its lines count from west to east: 73, 91, 109, 127 in.
-    const whose = (x: number) => levelStack(evaluation, 'rack-row-1', at(x, 150)).whose
+    const whose = (x: number) => levelStack(evaluation, 'rack-row-1', { at: at(x, 150) }).whose
     expect([70, 80, 95, 112, 140].map(whose)).toEqual([1, 1, 2, 3, 4].map((line) => `Row 1, line ${line}`))
   })
 
@@ -65,7 +70,7 @@ describe('the stack of levels', () => {
         .pit('Pit', { x: [100, 136], y: [100, 214] }, { rim: 1, overflow: -13, bottom: -37 })
         .layout(),
     )
-    expect(inInches(levelStack(evaluation, 'sump-1', at(118, 150)).levels)).toEqual({
+    expect(inInches(levelStack(evaluation, 'sump-1', { at: at(118, 150) }).levels)).toEqual({
       Rim: 1,
       Overflow: -13,
       'Drain-back': -14,
@@ -73,6 +78,7 @@ describe('the stack of levels', () => {
       'Make-up': -23.5,
       'Low alarm': -27,
       'Pump off': -29,
+      'Pump intake': -35,
       Bottom: -37,
     })
   })
@@ -81,12 +87,12 @@ describe('the stack of levels', () => {
     const evaluation = evaluate(
       bay('40 x 60 ft').level([0, 0], 0).level([480, 0], -8).level([0, 720], 0).layout(),
     )
-    expect(inInches(levelStack(evaluation, undefined, at(240, 0)).levels)).toEqual({ Floor: -4 })
+    expect(inInches(levelStack(evaluation, undefined, { at: at(240, 0) }).levels)).toEqual({ Floor: -4 })
   })
 
   test('of a row without a drain ends at its datum', () => {
     const evaluation = evaluate(bay('40 x 60 ft').row('Row 1', [100, 100], { racks: 1 }).layout())
-    const { levels, parts } = levelStack(evaluation, 'rack-row-1', at(100, 150))
+    const { levels, parts } = levelStack(evaluation, 'rack-row-1', { at: at(100, 150) })
     expect(levels.at(-1)?.name).toBe('Rack datum')
     expect(parts).toEqual(['rack-row-1'])
   })
@@ -110,7 +116,7 @@ describe('gaps that are too small', () => {
 
   test('are those that the checks found, with their state', () => {
     const evaluation = withDrain(8)
-    const stack = levelStack(evaluation, 'rack-row-1', at(100, 150))
+    const stack = levelStack(evaluation, 'rack-row-1', { at: at(100, 150) })
     const gaps = shortGaps(evaluation, stack).map(({ from, to, finding }) => [
       from.name,
       to.name,
@@ -121,7 +127,7 @@ describe('gaps that are too small', () => {
 
   test('are none where the drain lies deep enough', () => {
     const evaluation = withDrain(-12)
-    const stack = levelStack(evaluation, 'rack-row-1', at(100, 150))
+    const stack = levelStack(evaluation, 'rack-row-1', { at: at(100, 150) })
     expect(stack.levels.map(({ name }) => name)).toContain('Drain crown')
     expect(shortGaps(evaluation, stack)).toEqual([])
   })
