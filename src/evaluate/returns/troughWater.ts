@@ -4,20 +4,28 @@ import { rememberEach } from '../../model/remember'
 import type { TroughFacts } from '../../model/troughFacts'
 import { pooledDepthMm } from '../../solvers/gravity/pool'
 import { type Channel, type Profile, troughProfile } from '../../solvers/gravity/profile'
+import { dropOver } from '../../units/slope'
 import { MINUTES_PER_HOUR } from '../../units/time'
 import { channelOf, fallOnSite, type TroughLine, troughLines } from './troughLines'
 
-/** A line of troughs at one flow. */
+/** A line of troughs at one flow. What takes longer than looking up is reckoned when first asked for. */
 export interface TroughWater {
   readonly profile: Profile
-  /** Depth at the low end once the outlet has been blocked for a minute, mm. */
+  /** Depth where it is most once the outlet has been blocked for a minute, mm. */
   readonly blockedMm: () => number
+  /**
+   * From the water up to the level at which all tips hang, where that is least, mm, if they hung at the invert's own level at
+   * the high end; Infinity without towers.
+   */
+  readonly airMm: () => number
 }
 
 /** A trough with its towers, and the water that was reckoned in it: one for all lines of the bay that are alike. */
 interface KnownTrough {
   readonly channel: Channel
   readonly dripsMm: readonly number[]
+  /** How far each tip hangs over the invert under it, for tips level with the invert at the high end, mm. */
+  readonly tipsMm: readonly number[]
   readonly waters: Map<number, TroughWater>
 }
 
@@ -58,6 +66,8 @@ const knownTrough = (facts: TroughFacts, line: TroughLine, lying: Lying): KnownT
   kept(knownTroughs, keyOf(facts, line, lying), () => ({
     channel: channelOf(facts, lying.fallMmPerM, lying.n),
     dripsMm: line.dripsMm,
+    // The rails, and the tips with them, lie as the trough does but for its own fall.
+    tipsMm: line.dripsMm.map((mm) => dropOver(mm, facts.fallMmPerM)),
     waters: new Map(),
   }))
 
@@ -69,34 +79,62 @@ const knownLines = rememberEach<Built, Lying, readonly KnownTrough[]>(
   (a, b) => a.fallMmPerM === b.fallMmPerM && a.n === b.n,
 )
 
+/** Depth along a profile at ascending distances from the high end, mm. */
+const depthsAt = ({ alongMm, depthMm }: Profile, places: readonly number[]): number[] => {
+  let after = 1
+  return places.map((mm) => {
+    while (after < alongMm.length - 1 && (alongMm[after] ?? 0) < mm) after += 1
+    const [from, to] = [alongMm[after - 1] ?? 0, alongMm[after] ?? 0]
+    const share = to > from ? Math.min(1, Math.max(0, (mm - from) / (to - from))) : 0
+    return (depthMm[after - 1] ?? 0) * (1 - share) + (depthMm[after] ?? 0) * share
+  })
+}
+
+const leastAir = ({ dripsMm, tipsMm }: KnownTrough, profile: Profile): number =>
+  depthsAt(profile, dripsMm).reduce((least, mm, i) => Math.min(least, (tipsMm[i] ?? 0) - mm), Infinity)
+
+const onceAsked = (make: () => number): (() => number) => {
+  let value: number | undefined
+  return () => (value ??= make())
+}
+
 /**
  * All towers of a line are taken to give the same: which of them gives a tenth more hardly moves the water's surface, and
  * where it is deepest, at the outlet and behind it, not at all.
  */
-const reckoned = ({ channel, dripsMm }: KnownTrough, flowLph: number): TroughWater => {
+const reckoned = (trough: KnownTrough, flowLph: number): TroughWater => {
+  const { channel, dripsMm } = trough
   const each = dripsMm.length > 0 ? flowLph / dripsMm.length : 0
   const profile = troughProfile(channel, { alongMm: dripsMm, lph: dripsMm.map(() => each) })
-  let blocked: number | undefined
   return {
     profile,
-    blockedMm: () => (blocked ??= pooledDepthMm(channel, profile, flowLph / MINUTES_PER_HOUR)),
+    blockedMm: onceAsked(() => pooledDepthMm(channel, profile, flowLph / MINUTES_PER_HOUR)),
+    airMm: onceAsked(() => leastAir(trough, profile)),
   }
 }
 
-/**
- * The water of a line, 1-based, of a part's troughs at a flow, L/h; undefined where there is no such line. On grade the
- * floor's fall counts in.
- */
+const waterIn = (trough: KnownTrough, flowLph: number): TroughWater => {
+  if (!(flowLph > LEAST_LPH)) return kept(trough.waters, -Infinity, () => reckoned(trough, 0))
+  const step = Math.round(Math.log(flowLph) * STEPS_A_FOLD)
+  return kept(trough.waters, step, () => reckoned(trough, Math.exp(step / STEPS_A_FOLD)))
+}
+
+type Ground = Pick<Bay, 'levels' | 'settings'>
+
+const linesOf = (built: Built, { levels, settings }: Ground): readonly KnownTrough[] =>
+  knownLines(built, { fallMmPerM: fallOnSite(built, levels), n: settings.manningN })
+
+/** The water of every line of a part's troughs, at flows, L/h, in the order of its lines. On grade the floor's fall counts in. */
+export const troughWaters = (built: Built, flowsLph: readonly number[], ground: Ground): TroughWater[] =>
+  linesOf(built, ground).map((trough, i) => waterIn(trough, flowsLph[i] ?? 0))
+
+/** The water of one line, 1-based; undefined where there is no such line. */
 export const troughWater = (
   built: Built,
   line: number,
   flowLph: number,
-  { levels, settings }: Pick<Bay, 'levels' | 'settings'>,
+  ground: Ground,
 ): TroughWater | undefined => {
-  const lying = { fallMmPerM: fallOnSite(built, levels), n: settings.manningN }
-  const trough = knownLines(built, lying)[line - 1]
-  if (!trough) return undefined
-  if (!(flowLph > LEAST_LPH)) return kept(trough.waters, -Infinity, () => reckoned(trough, 0))
-  const step = Math.round(Math.log(flowLph) * STEPS_A_FOLD)
-  return kept(trough.waters, step, () => reckoned(trough, Math.exp(step / STEPS_A_FOLD)))
+  const trough = linesOf(built, ground)[line - 1]
+  return trough && waterIn(trough, flowLph)
 }

@@ -2,16 +2,16 @@ import { gutterOf } from '../../catalogue/gutter'
 import type { Bay } from '../../checks/context'
 import type { Built } from '../../model/built'
 import type { PartId } from '../../model/ids'
+import type { Levels } from '../../model/levels'
 import type { TroughReturn } from '../../model/returns'
 import type { TroughFacts } from '../../model/troughFacts'
 import type { RowWater } from '../../model/water'
 import { growthMm } from '../../solvers/gravity/growth'
 import { ventedLph } from '../../solvers/gravity/outlet'
-import type { Profile } from '../../solvers/gravity/profile'
 import { inches } from '../../units/length'
 import { dropOver } from '../../units/slope'
 import { fallOnSite, type TroughLine, troughLines } from './troughLines'
-import { troughWater } from './troughWater'
+import { type TroughWater, troughWaters } from './troughWater'
 
 type TroughInputs = Pick<Bay, 'built' | 'levels' | 'settings' | 'water'>
 
@@ -21,52 +21,18 @@ const SWING_C = 30
 /** Left at each joiner for the gutter to grow. Common practice, no source. */
 const JOINER_ROOM_MM = inches(1 / 4)
 
-interface LineFlow extends TroughLine {
-  readonly flowLph: number
-}
-
-/** What each line of a part's troughs carries: what its tubes give, or what is wanted of its towers where nothing was solved. */
+/** What each line of a part's troughs carries, L/h: what its tubes give, or what is wanted of its towers where nothing was solved. */
 const lineFlows = (
-  built: Built,
-  facts: TroughFacts,
+  lines: readonly TroughLine[],
   water: RowWater | undefined,
   targetLph: number,
-): LineFlow[] =>
-  troughLines(built, facts).map((line) => {
-    let flowLph = line.towers.length * targetLph
-    if (water) {
-      flowLph = 0
-      for (const tower of line.towers) flowLph += Math.max(0, water.tubeLph[tower] ?? 0)
-    }
-    return { ...line, flowLph }
+): readonly number[] =>
+  lines.map(({ towers }) => {
+    if (!water) return towers.length * targetLph
+    let flowLph = 0
+    for (const tower of towers) flowLph += Math.max(0, water.tubeLph[tower] ?? 0)
+    return flowLph
   })
-
-/** How far along a profile so many mm from the high end are: the index of the first place there or beyond it. */
-const depthAt = (
-  { alongMm, depthMm }: Profile,
-  mm: number,
-  from: number,
-): { depthMm: number; index: number } => {
-  let index = from
-  while (index < alongMm.length - 1 && (alongMm[index] ?? 0) < mm) index += 1
-  const [before, after] = [Math.max(0, index - 1), index]
-  const [a, b] = [alongMm[before] ?? 0, alongMm[after] ?? 0]
-  const share = b > a ? Math.min(1, Math.max(0, (mm - a) / (b - a))) : 0
-  return { depthMm: (depthMm[before] ?? 0) * (1 - share) + (depthMm[after] ?? 0) * share, index }
-}
-
-/** From the tips to the water under them, where it is least, mm. */
-const tipAir = ({ dripsMm }: TroughLine, facts: TroughFacts, profile: Profile): number | undefined => {
-  const { tipOverHighInvertMm, fallMmPerM } = facts
-  if (tipOverHighInvertMm === undefined || dripsMm.length === 0) return undefined
-  let [least, index] = [Infinity, 0]
-  for (const mm of dripsMm) {
-    const water = depthAt(profile, mm, index)
-    index = water.index
-    least = Math.min(least, tipOverHighInvertMm + dropOver(mm, fallMmPerM) - water.depthMm)
-  }
-  return least
-}
 
 /** Film behind the outlet when nothing runs, at the end that lies lower than the outlet, mm. */
 const puddle = ({ runMm, outletFromHighMm }: TroughFacts, fallMmPerM: number): number =>
@@ -75,41 +41,55 @@ const puddle = ({ runMm, outletFromHighMm }: TroughFacts, fallMmPerM: number): n
     dropOver(outletFromHighMm, -fallMmPerM),
   )
 
-const most = (lines: readonly LineFlow[]): LineFlow | undefined =>
-  lines.reduce<LineFlow | undefined>(
-    (best, line) => (best && best.flowLph >= line.flowLph ? best : line),
-    undefined,
-  )
+const tipAir = (facts: TroughFacts, { towers }: TroughLine, water: TroughWater): number | undefined =>
+  facts.tipOverHighInvertMm === undefined || towers.length === 0
+    ? undefined
+    : facts.tipOverHighInvertMm + water.airMm()
 
-const returnOf = (built: Built, facts: TroughFacts, inputs: TroughInputs): TroughReturn | undefined => {
-  const { settings, water, levels } = inputs
-  const row = water.rows.get(built.part)
-  const lines = lineFlows(built, facts, row, settings.targetLph)
-  const worst = most(lines)
-  const at = (line: LineFlow) => troughWater(built, line.line, line.flowLph, inputs)
-  const held = worst && at(worst)
-  if (!worst || !held) return undefined
-  const { profile, blockedMm } = held
-  const { depthMm, growthPerC } = gutterOf(facts.gutter)
+const sumOf = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0)
+
+/** Of the gutter itself, whatever runs in it. */
+const dryFacts = (built: Built, facts: TroughFacts, levels: Levels) => ({
+  ventedLph: ventedLph(facts.outletBoreMm),
+  puddleMm: puddle(facts, fallOnSite(built, levels)),
+  growthMm: growthMm(facts.runMm, gutterOf(facts.gutter).growthPerC, SWING_C),
+  growthRoomMm: facts.joiners * JOINER_ROOM_MM,
+})
+
+const wetFacts = (facts: TroughFacts, line: TroughLine, water: TroughWater) => {
+  const { profile } = water
+  const { depthMm } = gutterOf(facts.gutter)
   return {
-    part: built.part,
-    line: worst.line,
-    towers: worst.towers.length,
-    flowLph: worst.flowLph,
-    totalLph: lines.reduce((sum, { flowLph }) => sum + flowLph, 0),
-    isWanted: row === undefined && worst.towers.length > 0,
     deepestMm: profile.deepestMm,
     deepestAtMm: profile.deepestAtMm,
     outletDepthMm: profile.outletDepthMm,
     outletRegime: profile.outletRegime,
-    ventedLph: ventedLph(facts.outletBoreMm),
-    standingL: lines.reduce((sum, line) => sum + (at(line)?.profile.standingL ?? 0), 0),
-    puddleMm: puddle(facts, fallOnSite(built, levels)),
     freeboardMm: depthMm - profile.deepestMm,
-    blockedFreeboardMm: depthMm - blockedMm(),
-    tipAirMm: tipAir(worst, facts, profile),
-    growthMm: growthMm(facts.runMm, growthPerC, SWING_C),
-    growthRoomMm: facts.joiners * JOINER_ROOM_MM,
+    blockedFreeboardMm: depthMm - water.blockedMm(),
+    tipAirMm: tipAir(facts, line, water),
+  }
+}
+
+const returnOf = (built: Built, facts: TroughFacts, inputs: TroughInputs): TroughReturn | undefined => {
+  const { settings, water, levels } = inputs
+  const row = water.rows.get(built.part)
+  const lines = troughLines(built, facts)
+  const flows = lineFlows(lines, row, settings.targetLph)
+  const waters = troughWaters(built, flows, inputs)
+  const flowLph = Math.max(...flows)
+  const worst = flows.indexOf(flowLph)
+  const [line, most] = [lines[worst], waters[worst]]
+  if (!line || !most) return undefined
+  return {
+    part: built.part,
+    line: line.line,
+    towers: line.towers.length,
+    flowLph,
+    totalLph: sumOf(flows),
+    isWanted: row === undefined && line.towers.length > 0,
+    standingL: waters.reduce((sum, { profile }) => sum + profile.standingL, 0),
+    ...dryFacts(built, facts, levels),
+    ...wetFacts(facts, line, most),
   }
 }
 
