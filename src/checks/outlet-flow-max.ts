@@ -29,7 +29,7 @@ const findingOf = ({ built, facts, trough }: WetTrough): Finding => {
     at: outletAt(built, trough.line),
     measured: flowTotalOf(flowLph),
     limit: flowTotalOf(trough.ventedLph),
-    facts: { towers, vents: Math.floor(trough.ventedLph / towerLph) },
+    facts: { towers, vents: Math.floor(trough.ventedLph / towerLph), isWanted: trough.isWanted ? 1 : 0 },
     terms: [
       term('What one tower gives', flowOf(towerLph)),
       term('Bore', lengthOf(facts.outletBoreMm)),
@@ -57,6 +57,7 @@ export const outletFlowMax: BayRule = {
   say: ({ parts, state, measured, limit, facts }, { flowTotal, name }) => {
     const part = name(parts[0] ?? '')
     const runsOver = state === 'Clash' ? ', and the trough runs over' : ''
-    return `A trough of ${part} brings ${flowTotal(measured.value)} from ${facts['towers'] ?? 0} towers to its outlet, which gulps air over ${flowTotal(limit.value)}${runsOver}: it vents ${facts['vents'] ?? 0} of them.`
+    const brings = facts['isWanted'] === 1 ? 'would bring' : 'brings'
+    return `A trough of ${part} ${brings} ${flowTotal(measured.value)} from ${facts['towers'] ?? 0} towers to its outlet, which gulps air over ${flowTotal(limit.value)}${runsOver}: it vents ${facts['vents'] ?? 0} of them.`
   },
 }
