@@ -40,9 +40,10 @@ export interface TroughReturn {
   readonly blockedFreeboardMm: number
   /** From the tips down to the water as it runs, where it is least; less than 0 where one hangs in it; undefined without towers. */
   readonly tipAirMm: number | undefined
-  /** How much a line grows from the coldest to the hottest day, and what its joiners leave for it. */
+  /** How much a line grows from frost to noon, how much of that comes to one joiner, and what is left there; 0 without joiners. */
   readonly growthMm: number
-  readonly growthRoomMm: number
+  readonly joinerGrowthMm: number
+  readonly joinerRoomMm: number
 }
 
 /** Of a drain line, between two places where water comes in or the line turns. */

@@ -48,12 +48,21 @@ const tipAir = (facts: TroughFacts, { towers }: TroughLine, water: TroughWater):
 
 const sumOf = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0)
 
+/** Each joiner takes up what one section grows; the ends are free. */
+const growthOf = ({ gutter, runMm, joiners }: TroughFacts) => {
+  const { growthPerC, sectionMm } = gutterOf(gutter)
+  return {
+    growthMm: growthMm(runMm, growthPerC, SWING_C),
+    joinerGrowthMm: joiners > 0 ? growthMm(sectionMm, growthPerC, SWING_C) : 0,
+    joinerRoomMm: joiners > 0 ? JOINER_ROOM_MM : 0,
+  }
+}
+
 /** Of the gutter itself, whatever runs in it. */
 const dryFacts = (built: Built, facts: TroughFacts, levels: Levels) => ({
   ventedLph: ventedLph(facts.outletBoreMm),
   puddleMm: puddle(facts, fallOnSite(built, levels)),
-  growthMm: growthMm(facts.runMm, gutterOf(facts.gutter).growthPerC, SWING_C),
-  growthRoomMm: facts.joiners * JOINER_ROOM_MM,
+  ...growthOf(facts),
 })
 
 const wetFacts = (facts: TroughFacts, line: TroughLine, water: TroughWater) => {

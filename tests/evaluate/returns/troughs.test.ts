@@ -70,10 +70,11 @@ describe('a row without water', () => {
     expect(toInches(trough.tipAirMm ?? NaN)).toBeLessThan(1.125 + 7.5 / 192)
   })
 
-  // 30 ft x 28e-6 a degree F x 54 degrees F (30 C) x 12: 0.544 in; two joiners leave 1/4 in each.
-  test('grows 0.54 in from frost to noon, for which two joiners leave 0.5', () => {
+  // 360 in x 28e-6 a degree F x 54 degrees F (30 C): 0.544 in, a third of it in each section; 1/4 in is left: common practice.
+  test('grows 0.54 in from frost to noon, 0.18 at each joiner, where 1/4 is left', () => {
     expect(toInches(trough.growthMm)).toBeCloseTo(0.544, 3)
-    expect(toInches(trough.growthRoomMm)).toBeCloseTo(0.5, 9)
+    expect(toInches(trough.joinerGrowthMm)).toBeCloseTo(0.181, 3)
+    expect(toInches(trough.joinerRoomMm)).toBeCloseTo(0.25, 9)
   })
 })
 

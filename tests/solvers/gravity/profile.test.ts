@@ -8,7 +8,7 @@ import { areaMm2, type Section, topWidthMm } from '../../../src/solvers/gravity/
 import { gpm, toGpm, toM3PerS } from '../../../src/units/flow'
 import { feet, inches, toInches } from '../../../src/units/length'
 import { inchesPerFoot } from '../../../src/units/slope'
-import { slowDepths } from './slowGutter'
+import { fastDepths, slowDepths } from './slowGutter'
 
 const FIVE: Section = {
   shape: 'trapezoid',
@@ -115,6 +115,23 @@ describe('against the slow way', () => {
       expect(Math.abs(mm - (slow[i] ?? NaN)), `at ${out[i] ?? 0}`).toBeLessThan(0.02 * deepest)
     })
     expect(Math.abs(profile.deepestMm / deepest - 1)).toBeLessThan(0.005)
+  })
+})
+
+test.each([
+  [1 / 8, 1.6],
+  [1 / 4, 1.6],
+  [1 / 2, 1.6],
+  [1 / 4, 4],
+])('against the slow way, fast: at %f in a foot, %f gpm', (fall, flow) => {
+  const gutter = channel({ slopeMmPerM: inchesPerFoot(fall), ...FREE })
+  const profile = troughProfile(gutter, evenly(gutter.outletFromHighMm, 24, gpm(flow)))
+  // From a third of the way on; what it began with is soon forgotten, so it begins a tenth too shallow.
+  const [from, until] = [feet(10), feet(29.5)]
+  const places = profile.alongMm.filter((mm) => mm > feet(18) && mm < until)
+  const slow = fastDepths(gutter, gpm(flow), from, 0.9 * depthNear(profile, from), places)
+  places.forEach((mm, i) => {
+    expect(Math.abs(depthNear(profile, mm) / (slow[i] ?? NaN) - 1), `at ${mm}`).toBeLessThan(0.02)
   })
 })
 
