@@ -58,6 +58,23 @@ export const settingsSchema = z.object({
     choices: { bay: 'Across the whole bay', row: 'Row by row', grade: 'On grade, with the floor' },
     help: 'Feet are shimmed up to the highest foot of the bay, or of their own row; on grade they stand on the floor and the rails fall with it.',
   }),
+  /** Every level in the file is from its zero; this is only how levels are written. */
+  levelsFrom: choice(['zero', 'benchmark'], 'zero', {
+    label: 'Levels are counted from',
+    group: 'Levels',
+    choices: { zero: 'The bay’s zero', benchmark: 'The benchmark, at its value' },
+    help: 'One mark for the whole bay: a second benchmark is the commonest step between racks and drains.',
+  }),
+  levelsIn: choice(['tape', 'inches', 'feet', 'mm'], 'tape', {
+    label: 'Levels are read in',
+    group: 'Levels',
+    choices: {
+      tape: 'The same units as lengths',
+      inches: 'Inches and hundredths',
+      feet: 'Feet and hundredths, as on a builder’s rod',
+      mm: 'Millimetres',
+    },
+  }),
   cartMm: length(inches(24), { label: 'Cart width', group: 'Access' }, inches(10), inches(96)),
   workAisleMm: length(inches(36), { label: 'Work aisle', group: 'Access' }, inches(18), inches(120)),
   squeezeMm: length(

@@ -2,6 +2,7 @@ import type { Units } from './length'
 import { asTyped, atSaw, type Precision } from './precision'
 import { writeFall } from './writeFall'
 import { writeBore, writeLength, writeOnTape } from './writeLength'
+import { type LevelReading, plainReading, writeLevel } from './writeLevel'
 import {
   writeFlow,
   writeFlowTotal,
@@ -21,6 +22,8 @@ export interface Writer {
   readonly length: (mm: number) => string
   /** A length in mm as read along a tape, never in feet: `66-1/2"` or `1690 mm`. */
   readonly onTape: (mm: number) => string
+  /** A level in mm above the file's zero, from the zero and in the unit that the crew reads levels in: `99.31 ft`. */
+  readonly level: (mm: number) => string
   /** The bore of a small tube in mm: `0.125"` or `3.18 mm`. */
   readonly bore: (mm: number) => string
   /** A fall in mm per metre: `1/8 in/ft` or `10.4 mm/m`. */
@@ -49,10 +52,15 @@ export interface Writer {
   readonly exact: () => Writer
 }
 
-/** The writer of a reader's units, to the precision that the work can use. */
-export const writerFor = (units: Units, precision: Precision = atSaw): Writer => ({
+/** The writer of a reader's units, to the precision that the work can use; levels as the crew reads them. */
+export const writerFor = (
+  units: Units,
+  precision: Precision = atSaw,
+  reading: LevelReading = plainReading,
+): Writer => ({
   length: (mm) => writeLength(mm, units, precision),
   onTape: (mm) => writeOnTape(mm, units, precision),
+  level: (mm) => writeLevel(mm, units, precision, reading),
   bore: (mm) => writeBore(mm, units),
   fall: (mmPerM) => writeFall(mmPerM, units),
   flow: (lph) => writeFlow(lph, units, precision),
@@ -65,5 +73,5 @@ export const writerFor = (units: Units, precision: Precision = atSaw): Writer =>
   minutes: (min) => writeMinutes(min, units, precision),
   share: (share) => writeShare(share, units, precision),
   watts: (w) => writeWatts(w, units, precision),
-  exact: () => writerFor(units, asTyped),
+  exact: () => writerFor(units, asTyped, reading),
 })
