@@ -21,6 +21,7 @@ const SAYS: Readonly<Record<string, Say>> = {
   outletBore: (name, value) => `Give ${name} a ${outletOf(String(value)).title}`,
   outletFromLowMm: (name, value, { onTape }) =>
     `Set the outlet of ${name} ${onTape(Number(value))} from its low end`,
+  overflowBore: (name, value) => `Give ${name} an overflow of ${value} in pipe`,
   riserMm: (name) => `Let the risers of ${name} be as long as the levels ask`,
 
   feed: (name, value) => splitWords(String(value), name),
@@ -47,6 +48,7 @@ const SAYS: Readonly<Record<string, Say>> = {
   discharge: (name, value) => `Give ${name} a discharge of ${pipe(value)}`,
   pump: (name, value) => `Give ${name} a ${pumpCurveRowOf(String(value)).title.toLowerCase()}`,
   pumpOffMm: (name, value, { length }) => `Set the pump-off level of ${name} to ${length(Number(value))}`,
+  intakeMm: (name, value, { length }) => `Set the pump intake of ${name} to ${length(Number(value))}`,
   bottomMm: (name, value, { length }) => `Set the bottom of ${name} to ${length(Number(value))}`,
   waterAboveFloorMm: (name, value, { length }) =>
     `Set the water of ${name} to ${length(Number(value))} over the floor`,

@@ -1,14 +1,11 @@
-import { polyOf } from '../catalogue/pipe'
 import type { Built } from '../model/built'
 import type { Finding, Mend } from '../model/finding'
 import { INTAKE_OVER_BOTTOM_MM, type PitFacts } from '../model/pitFacts'
 import type { PumpWater } from '../model/water'
-import { submergenceM } from '../solvers/water/submergence'
-import { toM3PerS } from '../units/flow'
-import { headM, toHeadM } from '../units/head'
 import { inches } from '../units/length'
 import type { Bay, BayRule } from './context'
 import { CLOSE_MM, flowTotalOf, found, inFeet, lengthOf, term } from './found'
+import { submergenceMm } from './pitAsks'
 
 const RULE = 'suction-level-min'
 
@@ -27,32 +24,35 @@ const drawings = (pit: PitFacts, needMm: number): readonly Drawing[] => [
   { title: 'running level', levelMm: pit.runningMm, needMm },
 ]
 
-const overIntake = ({ levelMm }: Drawing, { bottomMm }: PitFacts): number =>
-  levelMm - bottomMm - INTAKE_OVER_BOTTOM_MM
+const overIntake = ({ levelMm }: Drawing, { intakeMm }: PitFacts): number => levelMm - intakeMm
 
-/** Up with the pump-off level while it stays under the low alarm; else down with the bottom, and the pump on it. */
-const mendFor = (part: string, pit: PitFacts, short: readonly Drawing[]): Mend => {
+/**
+ * Up with the pump-off level while it stays under the low alarm; else down with an intake of the builder's while it stays
+ * clear of sludge, or with the bottom, where the intake goes with it.
+ */
+const mendFor = (part: string, pit: PitFacts, short: readonly Drawing[]): Mend | undefined => {
   const [first] = short
-  const pumpOffMm = pit.bottomMm + INTAKE_OVER_BOTTOM_MM + (first?.needMm ?? 0)
+  const pumpOffMm = pit.intakeMm + (first?.needMm ?? 0)
   const isPumpOff = short.length === 1 && first?.title === 'pump-off level'
   if (isPumpOff && pumpOffMm <= pit.lowAlarmMm)
     return { kind: 'set', part, field: 'pumpOffMm', value: pumpOffMm }
-  const bottoms = short.map(({ levelMm, needMm }) => levelMm - needMm - INTAKE_OVER_BOTTOM_MM)
-  return { kind: 'set', part, field: 'bottomMm', value: Math.min(...bottoms) }
+  const intakeMm = Math.min(...short.map(({ levelMm, needMm }) => levelMm - needMm))
+  if (!pit.hasOwnIntake)
+    return { kind: 'set', part, field: 'bottomMm', value: pit.bottomMm + intakeMm - pit.intakeMm }
+  return intakeMm >= pit.bottomMm + INTAKE_OVER_BOTTOM_MM
+    ? { kind: 'set', part, field: 'intakeMm', value: intakeMm }
+    : undefined
 }
-
-/** Water that should stand over the intake of one of a pit's pumps while it gives a flow, litres an hour; mm. */
-const neededMm = (eachLph: number, stock: string): number =>
-  headM(submergenceM(toM3PerS(eachLph), toHeadM(polyOf(stock).idMm)))
 
 const findingOf = (part: string, pump: PumpWater, { pit, pump: facts }: Built): Finding[] => {
   if (!pit || !facts) return []
   const eachLph = pump.flowLph / facts.pumps
-  const needMm = neededMm(eachLph, facts.stock)
+  const needMm = submergenceMm(eachLph, facts.stock)
   const short = drawings(pit, needMm).filter((at) => overIntake(at, pit) < at.needMm - CLOSE_MM)
   const [first] = short
   if (!first) return []
   const overMm = overIntake(first, pit)
+  const mend = mendFor(part, pit, short)
   return [
     found({
       rule: RULE,
@@ -65,11 +65,11 @@ const findingOf = (part: string, pump: PumpWater, { pit, pump: facts }: Built): 
       facts: { level: first.title },
       terms: [
         term(`The ${first.title}`, inFeet(first.levelMm)),
-        term('Intake of the pump, 2 in over the bottom', inFeet(first.levelMm - overMm)),
+        term('Intake of the pump', inFeet(pit.intakeMm)),
         term('Flow of one pump', flowTotalOf(eachLph)),
         term('Water over an intake of that bore at that flow', lengthOf(needMm)),
       ],
-      mend: mendFor(part, pit, short),
+      ...(mend && { mend }),
     }),
   ]
 }
@@ -88,7 +88,7 @@ export const suctionLevelMin: BayRule = {
   limit:
     'D (1 + 2.3 v / sqrt(g D)) over the intake while it runs, and 6 in or that, whichever is less, when it stops',
   source:
-    'ANSI/HI 9.8, from memory, made for much larger intakes: for small ones the least; 6 in when it stops, and an intake 2 in over the bottom, are common practice, no source',
+    'ANSI/HI 9.8, from memory, made for much larger intakes: for small ones the least; 6 in when it stops, and an intake 2 in over the bottom where none is given, are common practice, no source',
   mending: 'Set the pump off at a higher level, or dig the pit deeper.',
   check,
   say: ({ parts, measured, limit, facts }, { onTape, name }) => {

@@ -31,6 +31,8 @@ export const mendWords = (mend: Mend, finding: Finding, words: Words): string =>
       return `Dig a pit at the end of ${words.name(finding.parts[0] ?? '')}`
     case 'lower':
       return `Let ${words.name(mend.part)} down ${words.onTape(mend.byMm)}, all its levels but the rim`
+    case 'size-pit':
+      return `Set the levels of ${words.name(mend.part)} from its inlet down, with room for ${words.volume(mend.asks.designL)}`
     case 'set':
       return setWords(mend, words)
   }

@@ -4,7 +4,7 @@ import { levelsForInlet } from '../parts/sump/pitFor'
 import { setSettings } from './bayEdits'
 import { addParts, movePartsBy } from './edits'
 import { nextId, nextName } from './names'
-import { raisePit } from './pitLevels'
+import { raisePit, sizePit } from './pitLevels'
 import { type Layout, partSchema } from './schema'
 import { setField } from './setField'
 
@@ -49,6 +49,8 @@ export const applyMend = (layout: Layout, mend: Mend): Layout => {
       return withPart(layout, mend.what, { points: mend.points, ...lineValues(mend.what, layout) })
     case 'lower':
       return raisePit(layout, mend.part, -mend.byMm)
+    case 'size-pit':
+      return sizePit(layout, mend.part, mend.asks)
     case 'level-rows':
       return withRowsLevelled(layout)
     case 'dig':

@@ -1,7 +1,8 @@
 import type { PartId } from '../model/ids'
 import { PIT_RUNGS, type PitFacts, type PitLevel, type PitRung } from '../model/pitFacts'
+import type { PitAsks } from '../model/workingLevels'
 import { pitFactsOf } from '../parts/sump/pitFacts'
-import { raisedPit } from '../parts/sump/pitFor'
+import { raisedPit, sizedPit } from '../parts/sump/pitFor'
 import type { Sump } from '../parts/sump/schema'
 import { LONGEST_MM, onTick } from '../units/length'
 import { replacePart } from './edits'
@@ -87,3 +88,7 @@ export const levelPit = (layout: Layout, id: PartId, level: PitLevel, toMm: numb
 /** All levels of a pit but its rim moved together, as `raisePitLevels` has it; the same layout for what is no pit. */
 export const raisePit = (layout: Layout, id: PartId, byMm: number): Layout =>
   withPit(layout, id, (pit) => raisePitLevels(pit, byMm).pit)
+
+/** A pit with its levels from the inlet down, as its water asks; the same layout where no depth of it would hold that. */
+export const sizePit = (layout: Layout, id: PartId, asks: PitAsks): Layout =>
+  withPit(layout, id, (pit) => ({ ...pit, ...sizedPit(pit, asks) }))

@@ -1,6 +1,7 @@
 import type { Heading } from '../geometry/motion'
 import type { Point } from '../geometry/point'
 import type { PartId } from './ids'
+import type { PitAsks } from './workingLevels'
 
 /** State words, per subject; the first of each is good, the last must be mended. */
 export const stateWords = {
@@ -48,6 +49,8 @@ export type Mend =
   | { readonly kind: 'split'; readonly part: PartId; readonly feed: 'centre-split' | 'double-split' }
   /** Let all levels of a pit but its rim down by so much. */
   | { readonly kind: 'lower'; readonly part: PartId; readonly byMm: number }
+  /** Set the levels of a pit from its inlet down, for what its water asks, and dig it deeper where it must be. */
+  | { readonly kind: 'size-pit'; readonly part: PartId; readonly asks: PitAsks }
   /** Let each row's rails be level with its own highest foot, not with the bay's. */
   | { readonly kind: 'level-rows' }
   /** Dig a pit that a drain comes into at this invert; its long side runs along the heading. */

@@ -1,4 +1,4 @@
-import type { Basin } from '../solvers/gravity/basin'
+import { depthMm, volumeL, type Basin } from '../solvers/gravity/basin'
 import { inches } from '../units/length'
 
 /** A drain's inlet stands this far over the overflow, so that a full pit never stands in the drain. Common practice, no source. */
@@ -7,11 +7,23 @@ export const INLET_OVER_OVERFLOW_MM = inches(1)
 /** What runs home when the pump stops stays this far under the overflow. Common practice, no source. */
 export const DRAIN_BACK_UNDER_OVERFLOW_MM = inches(1)
 
+/** An overflow stands at least a hand under what the pit would spill over, for the water that stands over its invert as it runs. Common practice, no source. */
+export const OVERFLOW_UNDER_EDGE_MM = inches(4)
+
+/** Nominal bores of overflow pipes, mm, least first. */
+export const OVERFLOW_BORES = {
+  '1': inches(1),
+  '1-1/2': inches(1.5),
+  '2': inches(2),
+  '3': inches(3),
+  '4': inches(4),
+} as const
+
 /** A pump's intake stands this far over the bottom unless the builder says otherwise, for sludge. Common practice, no source. */
 export const INTAKE_OVER_BOTTOM_MM = inches(2)
 
 /** The levels of a pit, by name. */
-export type PitLevel = Exclude<keyof PitFacts, 'basin' | 'overflowBoreMm' | 'makeUpLph'>
+export type PitLevel = Exclude<keyof PitFacts, 'basin' | 'hasOwnIntake' | 'overflowBoreMm' | 'makeUpLph'>
 
 /** A level of a pit, its name in words, and how far the next one must stand under it at least, mm. */
 export interface PitRung {
@@ -42,8 +54,9 @@ export interface PitFacts {
   readonly makeUpMm: number
   readonly lowAlarmMm: number
   readonly pumpOffMm: number
-  /** Where water goes into the pump. */
+  /** Where water goes into the pump; false where it goes with the bottom. */
   readonly intakeMm: number
+  readonly hasOwnIntake: boolean
   readonly bottomMm: number
   /** Its inside, on `bottomMm`. */
   readonly basin: Basin
@@ -51,3 +64,13 @@ export interface PitFacts {
   readonly overflowBoreMm: number
   readonly makeUpLph: number
 }
+
+/** Litres that a pit holds under a level; 0 at and under its bottom. */
+export const litresAt = (
+  { basin, bottomMm }: Pick<PitFacts, 'basin' | 'bottomMm'>,
+  levelMm: number,
+): number => volumeL(basin, levelMm - bottomMm)
+
+/** The level at which so many litres stand in a pit, mm from the benchmark's zero: the inverse of `litresAt`. */
+export const levelAt = ({ basin, bottomMm }: Pick<PitFacts, 'basin' | 'bottomMm'>, litres: number): number =>
+  bottomMm + depthMm(basin, litres)

@@ -1,16 +1,6 @@
-import { INTAKE_OVER_BOTTOM_MM, type PitFacts } from '../../model/pitFacts'
+import { INTAKE_OVER_BOTTOM_MM, OVERFLOW_BORES, type PitFacts } from '../../model/pitFacts'
 import type { Basin } from '../../solvers/gravity/basin'
-import { inches } from '../../units/length'
 import type { Sump } from './schema'
-
-/** Nominal bores of the overflow pipe, mm. */
-const BORES: Readonly<Record<Sump['overflowBore'], number>> = {
-  '1': inches(1),
-  '1-1/2': inches(1.5),
-  '2': inches(2),
-  '3': inches(3),
-  '4': inches(4),
-}
 
 const basinOf = (part: Sump): Basin => {
   const { lengthMm, widthMm } = part
@@ -41,8 +31,9 @@ export const pitFactsOf = (part: Sump): PitFacts => ({
   lowAlarmMm: part.lowAlarmMm,
   pumpOffMm: part.pumpOffMm,
   intakeMm: part.intakeMm ?? part.bottomMm + INTAKE_OVER_BOTTOM_MM,
+  hasOwnIntake: part.intakeMm !== null,
   bottomMm: part.bottomMm,
   basin: basinOf(part),
-  overflowBoreMm: BORES[part.overflowBore],
+  overflowBoreMm: OVERFLOW_BORES[part.overflowBore],
   makeUpLph: part.makeUpLph,
 })

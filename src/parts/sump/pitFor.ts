@@ -1,4 +1,6 @@
 import { INLET_OVER_OVERFLOW_MM } from '../../model/pitFacts'
+import { workingLevels, type PitAsks } from '../../model/workingLevels'
+import { pitFactsOf } from './pitFacts'
 import { sumpSchema, type Sump } from './schema'
 
 const LEVELS = [
@@ -23,4 +25,13 @@ export const raisedPit = (pit: Sump, byMm: number): Sump => ({ ...pit, ...levels
 export const levelsForInlet = (inletMm: number): Partial<Sump> => {
   const usual = sumpSchema.parse({ kind: 'sump', id: 'sump-1', at: { x: 0, y: 0 } })
   return levelsRaised(usual, inletMm - INLET_OVER_OVERFLOW_MM - usual.overflowMm)
+}
+
+/** The levels of a pit sized for its water, from the inlet down; undefined where no depth of it would hold that. */
+export const sizedPit = (pit: Sump, asks: PitAsks): Partial<Sump> | undefined => {
+  const levels = workingLevels(pitFactsOf(pit), asks)
+  if (!levels) return undefined
+  const { intakeMm, ...rest } = levels
+  // An intake left to the program goes with the bottom by itself.
+  return pit.intakeMm === null ? rest : { ...rest, intakeMm }
 }
