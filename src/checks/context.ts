@@ -71,6 +71,8 @@ export interface PartRule extends RuleBase {
 /** A rule over the whole bay. */
 export interface BayRule extends RuleBase {
   readonly over: 'bay'
+  /** Looks at racks and their troughs one by one, though it takes the bay's water to do so. */
+  readonly isOfRacks?: true
   readonly check: (bay: Bay) => readonly Finding[]
 }
 

@@ -46,6 +46,7 @@ const check = (bay: Bay): Finding[] =>
 /** The outlet, not the trough, limits what comes home: over this flow an open drop gulps air, and the water behind it surges. */
 export const outletFlowMax: BayRule = {
   over: 'bay',
+  isOfRacks: true,
   id: RULE,
   title: 'Outlet big enough for its towers',
   limit:

@@ -57,6 +57,7 @@ const check = (bay: Bay): Finding[] =>
 /** Tips hang over the water as deep as it runs under each of them, not only over the trough. */
 export const tipAirMin: BayRule = {
   over: 'bay',
+  isOfRacks: true,
   id: RULE,
   title: 'Tips over the water',
   limit: '3/4 in of air from every tip to the water that runs under it',

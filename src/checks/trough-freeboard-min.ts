@@ -38,6 +38,7 @@ const check = (bay: Bay): Finding[] =>
 /** One blocked outlet must not spill fish water on the floor before somebody comes. */
 export const troughFreeboardMin: BayRule = {
   over: 'bay',
+  isOfRacks: true,
   id: RULE,
   title: 'Trough with its outlet blocked',
   limit: '2 in from the water to the lip once one outlet has been blocked for a minute',

@@ -55,6 +55,7 @@ const check = (bay: Bay): Finding[] =>
 /** What a trough falls behind its outlet is what stands there when the pump rests. */
 export const troughPuddleMax: BayRule = {
   over: 'bay',
+  isOfRacks: true,
   id: RULE,
   title: 'Puddle behind the outlet',
   limit: 'No more than 1/8 in of water left standing behind an outlet',

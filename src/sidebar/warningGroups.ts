@@ -47,12 +47,12 @@ const sortByAcceptance = (findings: readonly Finding[], accepted: readonly Accep
 /** Findings that still warn, and those that the builder lives with; the same answer for the same lists, as often as it is asked. */
 export const sortedByAcceptance = rememberEach(sortByAcceptance)
 
-/** A rule that looks at one part alone looks at a rack; all others of that subject look at the floor. */
+/** A rule that looks at one part alone looks at a rack, and so do some others; the rest of that subject look at the floor. */
 const areaOf = (finding: Finding, rule: Rule): Area => {
   if (finding.subject === 'drain') return 'Drains'
   if (finding.subject === 'pit') return 'Pits'
   if (finding.subject === 'flow') return 'Water'
-  return rule.over === 'part' ? 'Racks' : 'Floor'
+  return rule.over === 'part' || rule.isOfRacks ? 'Racks' : 'Floor'
 }
 
 const worstFirst = (findings: readonly Finding[]): Finding[] =>

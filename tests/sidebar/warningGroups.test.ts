@@ -54,6 +54,12 @@ describe('warnings are grouped', () => {
     ])
   })
 
+  test('what takes the bay’s water to find and is about a rack’s trough stands with the racks', () => {
+    expect(outline([finding('outlet-flow-max', 'Tight', ['rack-row-1'])])).toEqual([
+      ['Racks', [['outlet-flow-max', ['Tight']]]],
+    ])
+  })
+
   test('with an area that must be mended before one that need only be looked at', () => {
     const areas = warningGroups([
       finding('aisle-width-min', 'Tight', ['rack-row-1']),
