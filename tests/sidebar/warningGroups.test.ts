@@ -89,6 +89,7 @@ describe('the state of an area', () => {
     expect(standing.map(({ states }) => states.map(({ word }) => word))).toEqual([
       ['Fits'],
       ['Falls'],
+      ['Holds'],
       ['Even'],
       ['Fits'],
     ])
