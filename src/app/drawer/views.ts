@@ -23,6 +23,7 @@ export const drawerViews: readonly [DrawerView, ...DrawerView[]] = [
   { id: 'tubes', title: 'Tubes', run: 'out', View: lazy(() => import('./TubesView')) },
   { id: 'causes', title: 'Causes', run: 'out', View: lazy(() => import('./CausesView')) },
   { id: 'flush', title: 'Flush & refill', run: 'out', View: lazy(() => import('./FlushView')) },
+  { id: 'cut', title: 'Long cut', run: 'home', View: lazy(() => import('./longCut/LongCutView')) },
 ]
 
 /** The views of one run, in the order of their tabs. */

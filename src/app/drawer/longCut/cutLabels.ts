@@ -1,0 +1,131 @@
+import type { CutDrain, CutOutlet, LongCut } from '../../../evaluate/longCut/section'
+import { dropOver } from '../../../units/slope'
+import type { Writer } from '../../../units/writer'
+import { groundAt } from './cutPaths'
+import type { CutScale } from './cutScale'
+import type { Label } from './labelPlaces'
+
+interface LabelWords {
+  readonly name: (part: string) => string
+  readonly writer: Writer
+}
+
+/** Stub of a tower over its tip and a hand's breadth over that, px. */
+const OVER_TIP_PX = 26
+
+const drainLabel = (drain: CutDrain, { yOf, xOf }: CutScale, { name, writer }: LabelWords): Label => {
+  const { part, fromMm, toMm, lowInvertMm, wallMm, bedMm, slopeMmPerM } = drain
+  return {
+    key: `drain-${part}`,
+    text: `${name(part)} ${slopeMmPerM >= 0 ? 'falls' : 'climbs'} ${writer.fall(Math.abs(slopeMmPerM))}`,
+    x: xOf((fromMm + toMm) / 2),
+    y: yOf(lowInvertMm - wallMm - bedMm) + 15,
+    gives: 'down',
+  }
+}
+
+/** Outlets of one row that follow each other along the section share a name. */
+const rowsOver = (outlets: readonly CutOutlet[]): readonly (readonly CutOutlet[])[] => {
+  const groups: CutOutlet[][] = []
+  for (const outlet of outlets) {
+    const last = groups.at(-1)
+    if (last?.[0]?.part === outlet.part) last.push(outlet)
+    else groups.push([outlet])
+  }
+  return groups
+}
+
+const rowLabels = (cut: LongCut, { xOf, yOf }: CutScale, { name }: LabelWords): Label[] =>
+  rowsOver(cut.outlets).flatMap((group) => {
+    const [first] = group
+    const last = group.at(-1)
+    if (!first || !last) return []
+    return [
+      {
+        key: `row-${first.part}-${first.sMm}`,
+        text: name(first.part),
+        x: xOf((first.sMm + last.sMm) / 2),
+        y: yOf(first.tipMm ?? first.invertMm + first.gutter.depthMm) - OVER_TIP_PX,
+        gives: 'no',
+      },
+    ]
+  })
+
+/** Ends, bends and branches before outlets, and those before the pegs at every 10 ft. */
+const pegRank = (why: readonly string[]): number =>
+  why.some((each) => each === 'start' || each === 'end') ? 0 : why.includes('step') ? 2 : 1
+
+const pegLabels = ({ drains }: LongCut, { xOf, yOf }: CutScale): Label[] =>
+  drains
+    .flatMap(({ part, pegs }) => pegs.map((peg) => ({ part, peg })))
+    .toSorted((a, b) => pegRank(a.peg.why) - pegRank(b.peg.why))
+    .map(({ part, peg }) => ({
+      key: `peg-${part}-${peg.number}`,
+      text: String(peg.number),
+      x: xOf(peg.sMm),
+      y: Math.min(yOf(peg.pegTopMm), yOf(peg.groundMm) - 3) - 3,
+      gives: 'no',
+    }))
+
+const inletLabels = ({ pit }: LongCut, { xOf, yOf }: CutScale, { name, writer }: LabelWords): Label[] =>
+  (pit?.inlets ?? []).map(({ part, invertMm }, index) => ({
+    key: `inlet-${part}`,
+    text: `${index === 0 ? 'Inlet' : name(part)} ${writer.level(invertMm)}`,
+    x: pit ? xOf(pit.fromMm) - 8 : 0,
+    y: yOf(invertMm) + 26,
+    anchor: 'end',
+    gives: 'down',
+  }))
+
+/** The inlet is written beside the wall, and the drain gives way to it. */
+const groundLabels = (cut: LongCut, { xOf, yOf }: CutScale, { name, writer }: LabelWords): Label[] => [
+  ...cut.services.map(({ name: service, sMm, levelMm }, index): Label => ({
+    key: `service-${index}`,
+    text: `${service}, ${writer.onTape(groundAt(cut, sMm) - levelMm)} deep`,
+    x: xOf(sMm),
+    y: yOf(levelMm) + 20,
+    gives: 'down',
+  })),
+  ...cut.footings.map(({ part, fromMm, toMm, bottomMm, asideMm }, index): Label => ({
+    key: `footing-${index}`,
+    text: asideMm > 0 ? `${name(part)}, ${writer.onTape(asideMm)} aside` : name(part),
+    x: xOf((fromMm + toMm) / 2),
+    y: yOf(bottomMm) + 14,
+    gives: 'down',
+  })),
+  ...cut.drains.flatMap(({ branches }) =>
+    branches.map(({ part, sMm, invertMm }): Label => ({
+      key: `branch-${part}`,
+      text: `${name(part)} comes in`,
+      x: xOf(sMm),
+      y: yOf(invertMm) + 26,
+      gives: 'down',
+    })),
+  ),
+]
+
+const rowLabel = ({ row }: LongCut, { xOf, yOf }: CutScale, { name, writer }: LabelWords): Label[] => {
+  const [high] = row?.inverts ?? []
+  const low = row?.inverts.at(-1)
+  if (!row || !high || !low) return []
+  const perM = (high.levelMm - low.levelMm) / dropOver(low.sMm - high.sMm, 1)
+  return [
+    {
+      key: 'along',
+      text: `${name(row.part)}, line ${row.line}: gutter ${perM >= 0 ? 'falls' : 'climbs'} ${writer.fall(Math.abs(perM))}`,
+      x: xOf(row.outletMm / 2),
+      y: yOf(low.levelMm) + 22,
+      gives: 'down',
+    },
+  ]
+}
+
+/** All words on the section but those of scales and of the pit's levels, the weightier first. */
+export const cutLabels = (cut: LongCut, scale: CutScale, words: LabelWords): readonly Label[] => [
+  ...rowLabels(cut, scale, words),
+  ...rowLabel(cut, scale, words),
+  ...inletLabels(cut, scale, words),
+  ...cut.drains.map((drain) => drainLabel(drain, scale, words)),
+  ...groundLabels(cut, scale, words),
+  ...pegLabels(cut, scale),
+]
