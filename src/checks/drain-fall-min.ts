@@ -1,3 +1,4 @@
+import { fallState } from '../model/drainState'
 import type { Finding } from '../model/finding'
 import type { DrainRun } from '../model/levels'
 import type { Built } from '../model/built'
@@ -7,22 +8,11 @@ import { fallOf, found, inFeet, term } from './found'
 
 const RULE = 'drain-fall-min'
 
-/** Falls closer than this are the same: the fraction of an inch a foot that was typed carries rounding. */
-const CLOSE_MM_PER_M = 1e-6
-
-/** Half the least fall still runs, and settles: under it, water stands. Common practice, no source. */
-const FLAT_SHARE = 0.5
-
 const mostNamed = inchesPerFoot(1 / 8)
-
-const stateOf = (slope: number, least: number) => {
-  if (slope >= least - CLOSE_MM_PER_M) return 'Falls' as const
-  return slope >= least * FLAT_SHARE - CLOSE_MM_PER_M && slope > 0 ? ('Flat' as const) : ('Backs up' as const)
-}
 
 const findingsOf = (built: Built, run: DrainRun): Finding[] => {
   const least = built.drain?.leastSlopeMmPerM ?? mostNamed
-  const state = stateOf(run.slopeMmPerM, least)
+  const state = fallState(run.slopeMmPerM, least)
   if (state === 'Falls') return []
   return [
     found({
