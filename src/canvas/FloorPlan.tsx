@@ -21,7 +21,7 @@ import './water/water.css'
 import { ZoomButtons } from './ZoomButtons'
 
 // Behind the floor: the pole marks gaps that the rules found, and they come last.
-const StoryPole = lazy(async () => ({ default: (await import('./StoryPole')).StoryPole }))
+const StoryPole = lazy(async () => ({ default: (await import('./pole/StoryPole')).StoryPole }))
 // Asked for when the plan is painted: the first bay is drawn without it.
 const PaintLegend = lazy(async () => ({ default: (await import('./water/PaintLegend')).PaintLegend }))
 

@@ -5,30 +5,55 @@ interface Cluster {
   readonly sum: number
 }
 
-const startOf = ({ count, sum }: Cluster, spacing: number, low: number, high: number): number =>
-  Math.max(low, Math.min(sum / count, high - (count - 1) * spacing))
+const startOf = ({ count, sum }: Cluster, low: number, high: number): number =>
+  Math.max(low, Math.min(sum / count, high))
+
+/** How far the middle of each label stands from the middle of the first where they all touch. */
+const offsetsOf = (sizes: readonly number[]): number[] => {
+  let offset = 0
+  return sizes.map((size, index) => {
+    const before = sizes[index - 1]
+    offset += before === undefined ? 0 : (before + size) / 2
+    return offset
+  })
+}
 
 /**
- * Places for labels that want to stand at `wanted`, ascending: at least `spacing` apart, between `low` and `high`, and
- * with the least sum of squared shifts before the ends are minded. Where there is too little room they start at `low`.
+ * Middles of labels that want to stand at `wanted`, ascending, each as high as `sizes` has it: none covers another, all lie
+ * between `low` and `high`, and the sum of squared shifts is least before the ends are minded. Where there is too little
+ * room they start at `low`.
  */
-export const spread = (wanted: readonly number[], spacing: number, low: number, high: number): number[] => {
+export const spreadSizes = (
+  wanted: readonly number[],
+  sizes: readonly number[],
+  low: number,
+  high: number,
+): number[] => {
+  const offsets = offsetsOf(sizes)
+  const first = low + (sizes[0] ?? 0) / 2
+  const last = high - (sizes.at(-1) ?? 0) / 2 - (offsets.at(-1) ?? 0)
   const clusters: Cluster[] = []
-  const start = (cluster: Cluster) => startOf(cluster, spacing, low, high)
-  for (const place of wanted) {
-    let last: Cluster = { count: 1, sum: place }
+  wanted.forEach((place, index) => {
+    let cluster: Cluster = { count: 1, sum: place - (offsets[index] ?? 0) }
     let before = clusters.at(-1)
-    while (before && start(before) + before.count * spacing > start(last)) {
+    while (before && before.sum / before.count > cluster.sum / cluster.count) {
       clusters.pop()
-      last = {
-        count: before.count + last.count,
-        sum: before.sum + last.sum - last.count * before.count * spacing,
-      }
+      cluster = { count: before.count + cluster.count, sum: before.sum + cluster.sum }
       before = clusters.at(-1)
     }
-    clusters.push(last)
-  }
-  return clusters.flatMap((cluster) =>
-    Array.from({ length: cluster.count }, (_, index) => start(cluster) + index * spacing),
+    clusters.push(cluster)
+  })
+  const starts = clusters.flatMap((cluster) =>
+    Array<number>(cluster.count).fill(startOf(cluster, first, last)),
   )
+  return starts.map((start, index) => start + (offsets[index] ?? 0))
 }
+
+/** The same for labels of one height, `spacing`, whose middles lie between `low` and `high`. */
+export const spread = (wanted: readonly number[], spacing: number, low: number, high: number): number[] =>
+  spreadSizes(
+    wanted,
+    wanted.map(() => spacing),
+    low - spacing / 2,
+    high + spacing / 2,
+  )

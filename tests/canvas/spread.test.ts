@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { spread } from '../../src/canvas/spread'
+import { spread, spreadSizes } from '../../src/canvas/spread'
 
 describe('labels along the pole', () => {
   test('stay where they want to be while there is room', () => {
@@ -14,6 +14,13 @@ describe('labels along the pole', () => {
 
   test('start at the top where there is too little room for all', () => {
     expect(spread([5, 5, 5], 20, 0, 30)).toEqual([0, 20, 40])
+  })
+
+  test('are as far apart as half of both is high', () => {
+    // 20, 40 and 20 high about 50, 50, 50: middles 30 apart, so 20, 50, 80.
+    expect(spreadSizes([50, 50, 50], [20, 40, 20], 0, 100)).toEqual([20, 50, 80])
+    // Pushed to the top: the first has its middle at 10, then 10 + 20 = 30 more each.
+    expect(spreadSizes([0, 0, 0], [20, 40, 20], 0, 100)).toEqual([10, 40, 70])
   })
 
   const wishes = fc

@@ -64,6 +64,56 @@ describe('the stack of levels', () => {
     expect([70, 80, 95, 112, 140].map(whose)).toEqual([1, 1, 2, 3, 4].map((line) => `Row 1, line ${line}`))
   })
 
+  test('follows a branch into the line that it joins, and that one to the pit', () => {
+    const layout = bay('40 x 60 ft')
+      .row('Row 1', [100, 100], { racks: 1 })
+      .drain(
+        'Branch',
+        [
+          [40, 205],
+          [300, 205],
+        ],
+        { startInvert: -12 },
+      )
+      .drain(
+        'Long line',
+        [
+          [300, 85],
+          [300, 445],
+        ],
+        { startInvert: -16 },
+      )
+      .pit('Pit', { x: [280, 320], y: [445, 560] })
+      .layout()
+    const stack = levelStack(evaluate(layout), 'rack-row-1', { at: at(100, 150) })
+    const below = stack.levels.slice(stack.levels.findIndex(({ kind }) => kind === 'crown'))
+    expect(below.slice(0, 6).map(({ name }) => name)).toEqual([
+      'Drain crown',
+      'Drain invert',
+      'Branch low end',
+      'Long line crown',
+      'Long line invert',
+      'Pit inlet',
+    ])
+    // The branch falls 1/8 in a foot over 260 in: 260/12 x 1/8 = 2.708, from -12. It comes in 120 in down the long line,
+    // which has fallen 1.25 in by then from -16, and ends after 360 in: 3.75 in lower than it starts.
+    const levels = inInches(below)
+    expect(levels['Branch low end']).toBeCloseTo(-14.708, 2)
+    expect(levels['Long line invert']).toBeCloseTo(-17.25, 2)
+    expect(levels['Pit inlet']).toBeCloseTo(-19.75, 2)
+    expect(below.at(-1)?.name).toBe('Bottom')
+    expect(stack.parts).toEqual(['rack-row-1', 'drain-line-1', 'drain-line-2', 'sump-1'])
+  })
+
+  test('of a line that was asked for is that line’s, wherever the pointer is', () => {
+    const evaluation = evaluate(bay('40 x 60 ft').row('Row 1', [100, 100], { racks: 1, lines: 4 }).layout())
+    expect(levelStack(evaluation, 'rack-row-1', { at: at(70, 150), line: 3 })).toMatchObject({
+      whose: 'Row 1, line 3',
+      line: 3,
+      lines: 4,
+    })
+  })
+
   test('of a pit is its own levels as they were set', () => {
     const evaluation = evaluate(
       bay('40 x 60 ft')

@@ -1,4 +1,4 @@
-import type { Level } from '../evaluate/levelStack'
+import type { Level } from '../../evaluate/levelStack'
 
 /** From levels to px down the pole, to scale. */
 export interface PoleScale {
