@@ -12,6 +12,8 @@ export interface FieldWords {
   readonly help?: string
   /** For a field that may be null: what the program does then. */
   readonly whenNull?: string
+  /** For a field that counts only while a choice of the same part is one of these: the inspector leaves it out otherwise. */
+  readonly appliesTo?: { readonly field: string; readonly values: readonly string[] }
 }
 
 /** The schema is the only place where labels and units of a field stand. */

@@ -4,7 +4,7 @@ import { setField } from '../layout/setField'
 import { kindOf } from '../parts/index'
 import { usePlanner, usePlannerState } from '../store/react'
 import { commitEdited } from './commitEdited'
-import { fieldList, grouped } from './fieldList'
+import { applying, fieldList, grouped } from './fieldList'
 import { PartActions } from './PartActions'
 import { PartReadouts } from './PartReadouts'
 import { PlaceFields } from './PlaceFields'
@@ -23,10 +23,8 @@ export function PartInspector({ part }: { readonly part: Part }) {
   const planner = usePlanner()
   const units = usePlannerState((state) => state.units)
   const kind = kindOf(part)
-  const groups = useMemo(
-    () => grouped(fieldList(kind.schema).filter(({ key }) => !atTheTop.has(key))),
-    [kind],
-  )
+  const fields = useMemo(() => fieldList(kind.schema).filter(({ key }) => !atTheTop.has(key)), [kind])
+  const groups = useMemo(() => grouped(applying(fields, part)), [fields, part])
   const set = (field: string, label: string, value: unknown) =>
     commitEdited(planner, `${label} of ${nameOf(part)}`, (layout) => setField(layout, part.id, field, value))
   return (

@@ -61,6 +61,15 @@ export const fieldList = (schema: Schema): readonly Field[] => {
   return Object.entries(def.shape).flatMap(([key, field]) => fieldOf(key, field))
 }
 
+/** The fields that count for these values: the sizes of a shape that a part has not got are left out. */
+export const applying = (
+  fields: readonly Field[],
+  values: Readonly<Record<string, unknown>>,
+): readonly Field[] =>
+  fields.filter(
+    ({ meta: { appliesTo } }) => !appliesTo || appliesTo.values.includes(String(values[appliesTo.field])),
+  )
+
 /** Fields under their headings, both in the order in which they first come. */
 export const grouped = (fields: readonly Field[]): readonly FieldGroup[] => {
   const groups = new Map<string, Field[]>()

@@ -62,6 +62,43 @@ const pit = (
   </>
 )
 
+const roundPit = (
+  <>
+    <circle cx="16" cy="12" r="9" />
+    <path className="s-water" d="M9.6 5.6 22.4 18.4M22.4 5.6 9.6 18.4" />
+  </>
+)
+
+const leaningPit = (
+  <>
+    <rect x="3" y="3" width="26" height="18" />
+    <rect className="s-dashed" x="9" y="8" width="14" height="8" />
+    <path className="s-water" d="M3 3 9 8M29 3 23 8M3 21 9 16M29 21 23 16" />
+  </>
+)
+
+/** From the side, as it stands on the floor or in it. */
+const toteAt = (y: number): ReactNode => (
+  <>
+    <path d={`M7 ${y}H25L23.5 ${y + 11}H8.5z`} />
+    <path className="s-water" d={`M8.5 ${y + 4}H23.5`} />
+  </>
+)
+
+const toteOnFloor = (
+  <>
+    {toteAt(7)}
+    <path className="s-wall" d="M2 20H30" />
+  </>
+)
+
+const toteInFloor = (
+  <>
+    {toteAt(8)}
+    <path className="s-wall" d="M1 10H6.5M25.5 10H31" />
+  </>
+)
+
 /** Pipe with the bow-tie valve of the public drawing conventions. */
 const main = <path className="s-water" d="M2 12H11M21 12H30M11 8 21 16V8L11 16z" />
 
@@ -150,6 +187,10 @@ const byPreset: Readonly<Record<string, ReactNode>> = {
   tank,
   tap,
   'floor-drain': floorDrain,
+  'sump-round': roundPit,
+  'sump-battered': leaningPit,
+  'tote-on-floor': toteOnFloor,
+  'tote-in-floor': toteInFloor,
   'double-door': doubleDoor,
   gap,
 }

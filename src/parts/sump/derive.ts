@@ -1,15 +1,15 @@
 import type { Place } from '../../geometry/point'
 import type { Body, Built, Mouth } from '../../model/built'
 import type { Site } from '../../model/site'
-import { footprintOutline } from '../footprint'
 import { pitFactsOf } from './pitFacts'
 import { pumpFactsOf } from './pumpFacts'
 import { dischargePlace, pumpSetFittings, pumpSetTubes } from './pumpSet'
 import type { Sump } from './schema'
+import { outlineOf } from './shape'
 
 /** The pit below the floor, as deep as it is under its highest edge. */
 const pitOf = (part: Sump, site: Site): Body => {
-  const outline = footprintOutline(part)
+  const outline = outlineOf(part)
   const highestMm = Math.max(...outline.map(({ x, y }) => site.groundAt(x, y)))
   return { part: part.id, role: 'pit', outline, fromMm: Math.min(part.bottomMm - highestMm, 0), toMm: 0 }
 }

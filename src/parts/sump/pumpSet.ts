@@ -5,6 +5,7 @@ import type { Fitting, Tube } from '../../model/built'
 import { inches } from '../../units/length'
 import { onPipe, times } from '../onPipe'
 import type { Sump } from './schema'
+import { bottomOf } from './shape'
 
 /** Middle to middle of two pumps side by side. Common practice, no source. */
 const PUMP_SPACING_MM = inches(12)
@@ -12,14 +13,16 @@ const PUMP_SPACING_MM = inches(12)
 /** Poly pipe grows and creeps, and is never cut to the last inch. Common practice, no source. */
 const SLACK = 1.01
 
-/** The pumps stand at the end that the heading points to, as far from that wall as from the two beside it. */
-export const dischargePlace = ({ at, heading, lengthMm, widthMm }: Sump): Point =>
-  offset(at, heading, Math.max(0, (lengthMm - widthMm) / 2), 0)
+/** The pumps stand at the end that the heading points to, on the bottom, as far from that wall as from the two beside it. */
+export const dischargePlace = (part: Sump): Point => {
+  const { at, heading, lengthMm, widthMm } = bottomOf(part)
+  return offset(at, heading, Math.max(0, (lengthMm - widthMm) / 2), 0)
+}
 
 /** Each pump, side by side across the pit, drawn together where it is too narrow. */
 const pumpPlaces = (part: Sump): Place[] => {
   const middle = dischargePlace(part)
-  const spacingMm = Math.min(PUMP_SPACING_MM, part.widthMm / (part.pumps + 1))
+  const spacingMm = Math.min(PUMP_SPACING_MM, bottomOf(part).widthMm / (part.pumps + 1))
   return Array.from({ length: part.pumps }, (_, k) => ({
     ...offset(middle, part.heading, 0, (k - (part.pumps - 1) / 2) * spacingMm),
     z: part.pumpOffMm,

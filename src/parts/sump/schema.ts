@@ -24,6 +24,10 @@ const levelOf = (inch: number, label: string) => level(inches(inch), { label, gr
 /** A pit is no narrower than a person can clean and no longer than one liner. Common practice, no source. */
 export const PIT_SIDE = { leastMm: inches(12), mostMm: inches(600) }
 
+/** Which shapes of pit a size belongs to. */
+const BOXED = { field: 'shape', values: ['box', 'sloped'] }
+const LEANING = { field: 'shape', values: ['sloped'] }
+
 /** Far more than any pump that stands in a greenhouse pit. */
 const MOST_FLOW_LPH = gpm(2000)
 const MOST_HEAD_MM = feet(300)
@@ -58,23 +62,32 @@ export const sumpSchema = z.object({
   kind: z.literal('sump'),
   at: point,
   heading: z._default(heading, 90),
-  lengthMm: length(inches(114), { label: 'Length', group: 'Pit' }, PIT_SIDE.leastMm, PIT_SIDE.mostMm),
-  widthMm: length(inches(36), { label: 'Width', group: 'Pit' }, PIT_SIDE.leastMm, PIT_SIDE.mostMm),
+  lengthMm: length(
+    inches(114),
+    { label: 'Length', group: 'Pit', appliesTo: BOXED },
+    PIT_SIDE.leastMm,
+    PIT_SIDE.mostMm,
+  ),
+  widthMm: length(
+    inches(36),
+    { label: 'Width, or diameter', group: 'Pit' },
+    PIT_SIDE.leastMm,
+    PIT_SIDE.mostMm,
+  ),
   shape: choice(['box', 'round', 'sloped'], 'box', {
     label: 'Shape',
     group: 'Pit',
     choices: { box: 'Box, straight sides', round: 'Round', sloped: 'Sides lean out, as of a tote' },
-    help: 'A round pit has its width as diameter.',
   }),
   bottomLengthMm: length(
     inches(96),
-    { label: 'Length at the bottom, sides leaning', group: 'Pit' },
+    { label: 'Length at the bottom', group: 'Pit', appliesTo: LEANING },
     inches(6),
     PIT_SIDE.mostMm,
   ),
   bottomWidthMm: length(
     inches(24),
-    { label: 'Width at the bottom, sides leaning', group: 'Pit' },
+    { label: 'Width at the bottom', group: 'Pit', appliesTo: LEANING },
     inches(6),
     PIT_SIDE.mostMm,
   ),
