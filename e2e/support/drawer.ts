@@ -6,14 +6,14 @@ export interface Drawer {
   readonly toggle: Locator
   readonly tab: (name: string) => Locator
   readonly figure: (name: string) => Locator
-  /** Opens the drawer where it is shut, turns to a view, and waits until it has found what it shows. */
-  readonly turnTo: (view: string) => Promise<Locator>
+  /** Opens the run that a view belongs to, turns to the view, and waits until it has found what it shows. */
+  readonly turnTo: (view: string, run?: 'Water run' | 'Falls home') => Promise<Locator>
   /** Text of the cells of one line of a table. */
   readonly line: (table: string, name: string | RegExp) => Promise<string[]>
 }
 
 export const drawerOn = (page: Page): Drawer => {
-  const foot = page.getByRole('region', { name: 'Water run', exact: true })
+  const foot = page.getByRole('region', { name: 'Water, out and home', exact: true })
   const toggle = foot.getByRole('button', { name: 'Water run' })
   const tab = (name: string) => foot.getByRole('tab', { name })
   return {
@@ -21,8 +21,9 @@ export const drawerOn = (page: Page): Drawer => {
     toggle,
     tab,
     figure: (name) => foot.getByRole('figure', { name }),
-    turnTo: async (view) => {
-      if ((await toggle.getAttribute('aria-expanded')) === 'false') await toggle.click()
+    turnTo: async (view, run = 'Water run') => {
+      const opens = foot.getByRole('button', { name: run })
+      if ((await opens.getAttribute('aria-expanded')) === 'false') await opens.click()
       await tab(view).click()
       const panel = foot.getByRole('tabpanel')
       await expect(panel).toBeVisible()

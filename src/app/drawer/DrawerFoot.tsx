@@ -3,36 +3,57 @@ import { type CSSProperties, lazy, Suspense, useState } from 'react'
 import { usePlanner, usePlannerState } from '../../store/react'
 import { DrawerEdge } from './DrawerEdge'
 import { DRAWER_SHARE } from './drawerShare'
+import { runOf, runs, viewsOf } from './views'
+
+type Run = keyof typeof runs
 
 const Drawer = lazy(async () => ({ default: (await import('./Drawer')).Drawer }))
 const WaterInBrief = lazy(async () => ({ default: (await import('./WaterInBrief')).WaterInBrief }))
 
-/** What opens first. Its place in the registry of views is not known here, so that none of them loads with the page. */
-const FIRST_VIEW = 'row'
+interface RunsProps {
+  readonly open: string | undefined
+  /** The view that was last open in each run. */
+  readonly last: Readonly<Partial<Record<Run, string>>>
+}
+
+/** The two runs of water as a pair of buttons, in one place whether the drawer is open or shut: a run opens, and shuts again. */
+function Runs({ open, last }: RunsProps) {
+  const planner = usePlanner()
+  const shown = open === undefined ? undefined : runOf(open)
+  return (
+    <div className="drawer-runs" role="group" aria-label="Run of water">
+      {(['out', 'home'] as const).map((run) => (
+        <button
+          key={run}
+          aria-expanded={run === shown}
+          data-selected={run === shown}
+          onClick={() =>
+            planner.set({ drawer: run === shown ? undefined : (last[run] ?? viewsOf(run)[0]?.id) })
+          }
+        >
+          {run === shown ? <ChevronDown size={18} /> : <ChevronUp size={18} />} {runs[run]}
+        </button>
+      ))}
+    </div>
+  )
+}
 
 /** The foot of the page: one line while the drawer is shut, the drawer under it while it is open. */
 export function DrawerFoot() {
-  const planner = usePlanner()
   const open = usePlannerState((state) => state.drawer)
-  const [last, setLast] = useState(FIRST_VIEW)
+  const [last, setLast] = useState<RunsProps['last']>({})
   const [share, setShare] = useState(DRAWER_SHARE.start)
-  if (open !== undefined && open !== last) setLast(open)
+  if (open !== undefined && last[runOf(open)] !== open) setLast({ ...last, [runOf(open)]: open })
   const isOpen = open !== undefined
   return (
     <section
       className={isOpen ? 'frame-foot frame-foot-open' : 'frame-foot'}
-      aria-label="Water run"
+      aria-label="Water, out and home"
       // A custom property is not among the style names that React's types know.
       style={{ '--drawer': share } as CSSProperties}
     >
       {isOpen && <DrawerEdge share={share} onShare={setShare} />}
-      <button
-        className="frame-foot-toggle"
-        aria-expanded={isOpen}
-        onClick={() => planner.set({ drawer: isOpen ? undefined : last })}
-      >
-        {isOpen ? <ChevronDown size={18} /> : <ChevronUp size={18} />} Water run
-      </button>
+      <Runs open={open} last={last} />
       <Suspense>{isOpen ? <Drawer /> : <WaterInBrief />}</Suspense>
     </section>
   )

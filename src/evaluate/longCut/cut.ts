@@ -60,7 +60,7 @@ const cutAlong = (bay: Bay, along: PartId): { cut: LongCut; legs: readonly Leg[]
     drains,
     outlets: cutOutlets(bay, laid).filter(({ part, line }) => part !== along || line !== row?.line),
     services: servicesCrossed(bay, legs, endMm, { drains, pit }),
-    footings: footingsNear(bay, legs, endMm),
+    footings: footingsNear(bay, row ? legs.slice(1) : legs, endMm),
     pit,
   }
   return { cut, legs }

@@ -48,10 +48,10 @@ export const servicesCrossed = (
     ),
   )
 
-/** A footing this near to the section is shown on it. */
-const NEAR_MM = inches(36)
+/** A footing this near to a trench or a pit is shown. */
+const NEAR_MM = inches(24)
 
-/** Footings that the section cuts or passes near to. */
+/** Footings that a dig on the section cuts or passes near to; `legs` are those that are dug. */
 export const footingsNear = (bay: Bay, legs: readonly Leg[], endMm: number): readonly CutFooting[] =>
   bay.built.flatMap(({ bodies }) =>
     bodies.flatMap((body) => {

@@ -32,7 +32,9 @@ const placesOf = ({ cut, scale, grips }: CutGripsProps): ReadonlyMap<string, Pla
       const word = wordsAt(grip)
       if (word) return [grip.id, { left: scale.right + LEADER_PX - 3, top: word.at, width: 134 }]
       if (grip.kind === 'pit')
-        return [grip.id, { left: scale.xOf(grip.sMm), top: scale.yOf(cut.pit?.facts.rimMm ?? 0) - 4 }]
+        return [grip.id, { left: scale.xOf(grip.sMm), top: scale.yOf(cut.pit?.facts.rimMm ?? 0) - 20 }]
+      if (grip.kind === 'fall')
+        return [grip.id, { left: scale.xOf(grip.sMm) - 15, top: scale.yOf(grip.levelMm) }]
       return [grip.id, { left: scale.xOf(grip.sMm), top: scale.yOf(grip.levelMm) }]
     }),
   )

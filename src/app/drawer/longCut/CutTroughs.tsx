@@ -1,4 +1,4 @@
-import type { CutLevel, CutOutlet, CutRow, LongCut } from '../../../evaluate/longCut/section'
+import type { CutBearer, CutLevel, CutOutlet, CutRow, LongCut } from '../../../evaluate/longCut/section'
 import type { StopMoment } from '../../../model/stopRun'
 import { inches } from '../../../units/length'
 import { gutterShape, lineThrough, shapeThrough } from './cutPaths'
@@ -89,10 +89,15 @@ const rowWater = (row: CutRow, share: number): CutLevel[] => {
   ]
 }
 
+/** A bearer, flat, and what is shimmed between it and the gutter. */
+const bearerPath = ({ sMm, levelMm, shimMm }: CutBearer, { xOf, yOf }: CutScale): string => {
+  const [x, top, under] = [xOf(sMm), yOf(levelMm), yOf(levelMm + shimMm)]
+  return `M${x - 3} ${top}h6v6h-6ZM${x - 1.5} ${under}h3V${top}h-3Z`
+}
+
 function Row({ row, scale, moment }: Omit<TroughsProps, 'cut'> & { readonly row: CutRow }) {
   const lip = row.inverts.map(({ sMm, levelMm }) => ({ sMm, levelMm: levelMm + row.depthMm }))
   const drips = shareOf(moment?.towerShare, row.part)
-  const { xOf, yOf } = scale
   return (
     <g>
       {row.drainCrownMm !== undefined && (
@@ -101,10 +106,7 @@ function Row({ row, scale, moment }: Omit<TroughsProps, 'cut'> & { readonly row:
           {...tubeRect(row.outletMm, invertOf(row, row.outletMm), row.drainCrownMm, row.boreMm, scale)}
         />
       )}
-      {row.bearers.map(({ sMm, levelMm }) => {
-        const top = yOf(levelMm)
-        return <rect key={sMm} className="cut-bearer" x={xOf(sMm) - 2.5} y={top} width={5} height={7} />
-      })}
+      <path className="cut-bearer" d={row.bearers.map((bearer) => bearerPath(bearer, scale)).join('')} />
       <path
         className="cut-water"
         d={shapeThrough(scale, rowWater(row, shareOf(moment?.troughShare, row.part)))}

@@ -114,10 +114,26 @@ const rowLabel = ({ row }: LongCut, { xOf, yOf }: CutScale, { name, writer }: La
       key: 'along',
       text: `${name(row.part)}, line ${row.line}: gutter ${perM >= 0 ? 'falls' : 'climbs'} ${writer.fall(Math.abs(perM))}`,
       x: xOf(row.outletMm / 2),
-      y: yOf(low.levelMm) + 22,
-      gives: 'down',
+      y: yOf(high.levelMm + row.depthMm) - OVER_TIP_PX - 4,
+      gives: 'no',
     },
   ]
+}
+
+const foldLabel = ({ row, drains }: LongCut, { xOf, bottom }: CutScale, { name }: LabelWords): Label[] => {
+  const [first] = drains
+  return row && first
+    ? [
+        {
+          key: 'fold',
+          text: `turns to ${name(first.part)}`,
+          x: xOf(row.outletMm) - 6,
+          y: bottom + 4,
+          anchor: 'end',
+          gives: 'up',
+        },
+      ]
+    : []
 }
 
 /** All words on the section but those of scales and of the pit's levels, the weightier first. */
@@ -128,4 +144,5 @@ export const cutLabels = (cut: LongCut, scale: CutScale, words: LabelWords): rea
   ...cut.drains.map((drain) => drainLabel(drain, scale, words)),
   ...groundLabels(cut, scale, words),
   ...pegLabels(cut, scale),
+  ...foldLabel(cut, scale, words),
 ]
