@@ -5,7 +5,8 @@ import { drainState, fallState, worstDrainState } from '../../model/drainState'
 import type { PartId } from '../../model/ids'
 import { rememberEach } from '../../model/remember'
 import type { DrainReach, DrainReturn } from '../../model/returns'
-import { flowForVelocityLph, halfFullLph, normalDepthMm, velocityMS } from '../../solvers/gravity/manning'
+import { fillDepthMm } from '../../solvers/gravity/fill'
+import { flowForVelocityLph, halfFullLph, velocityMS } from '../../solvers/gravity/manning'
 import { areaMm2, type Section } from '../../solvers/gravity/section'
 import { feetPerSecond } from '../../units/velocity'
 import type { ReturnInputs } from '../4-returns'
@@ -62,7 +63,7 @@ type Running = Pick<DrainReach, 'flowLph' | 'depthMm' | 'share' | 'velocityMS' |
 const runningIn = ({ section, slopeMmPerM, leastMmPerM }: Line, flowLph: number, n: number): Running => {
   const boreMm = section.diameterMm
   // Water that does not fit, or that nothing carries off, fills the pipe.
-  const depthMm = flowLph <= 0 ? 0 : (normalDepthMm(section, flowLph, slopeMmPerM, n) ?? boreMm)
+  const depthMm = flowLph <= 0 ? 0 : (fillDepthMm(boreMm, flowLph, slopeMmPerM, n) ?? boreMm)
   const share = depthMm / boreMm
   return {
     flowLph,

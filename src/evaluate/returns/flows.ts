@@ -1,5 +1,6 @@
 import type { Settings } from '../../layout/settings'
 import type { Built } from '../../model/built'
+import type { FeedFacts } from '../../model/feedFacts'
 import { rememberEach } from '../../model/remember'
 import type { RowWater, Water } from '../../model/water'
 
@@ -26,11 +27,20 @@ const summed = (lines: Float64Array, isWanted: boolean): LineFlows => ({
   isWanted,
 })
 
+/** The line of each tube of a row. */
+const linesOfTubes = rememberEach<FeedFacts, null, Uint16Array>(({ tubes }) =>
+  Uint16Array.from(tubes, ({ line }) => line),
+)
+
+const NO_TUBES = new Uint16Array(0)
+
 const solvedFlows = rememberEach<RowWater, Built, LineFlows>(({ tubeLph }, { feed, trough }) => {
   const lines = new Float64Array(trough?.lines ?? 0)
-  feed?.tubes.forEach(({ line }, tube) => {
-    if (line <= lines.length) lines[line - 1] = (lines[line - 1] ?? 0) + Math.max(0, tubeLph[tube] ?? 0)
-  })
+  const lineOf = feed ? linesOfTubes(feed, null) : NO_TUBES
+  for (let tube = 0; tube < lineOf.length; tube += 1) {
+    const index = (lineOf[tube] ?? 0) - 1
+    if (index < lines.length) lines[index] = (lines[index] ?? 0) + Math.max(0, tubeLph[tube] ?? 0)
+  }
   return summed(lines, false)
 })
 

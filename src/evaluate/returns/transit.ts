@@ -3,6 +3,7 @@ import type { Built } from '../../model/built'
 import type { FeedFacts, FeedPipe } from '../../model/feedFacts'
 import { rememberEach } from '../../model/remember'
 import type { TroughReturn } from '../../model/returns'
+import type { TroughFacts } from '../../model/troughFacts'
 import { normalDepthMm } from '../../solvers/gravity/manning'
 import type { ReturnInputs } from '../4-returns'
 import { lineTowers } from './flows'
@@ -42,29 +43,53 @@ const feedStore = rememberEach<FeedFacts, null, FeedStore>((feed) => {
 
 const NO_STORE: FeedStore = { overTubesL: 0, underTubesL: 0 }
 
+/** What the water standing in a row's troughs is reckoned from. */
+interface Standing {
+  /** Of the line that carries most. */
+  readonly flowLph: number
+  readonly standingL: number
+  readonly fallMmPerM: number
+  readonly n: number
+}
+
+const isSameStanding = (a: Standing, b: Standing): boolean =>
+  a.flowLph === b.flowLph && a.standingL === b.standingL && a.fallMmPerM === b.fallMmPerM && a.n === b.n
+
 /**
  * Water in all lines of a row's troughs, L: as deep over their whole length as the fullest of them runs at its outlet, on
  * the width of their bottom. An upper estimate, as the trade reckons it, for at the high end nothing runs; or what was found
  * to stand in them, if that is more or they do not fall.
  */
-const troughsL = (built: Built, running: TroughReturn, { levels, settings }: ReturnInputs): number => {
-  const { trough } = built
-  if (!trough) return 0
-  const { section, slopeMmPerM, n } = channelOf(trough, fallOnSite(built, levels), settings.manningN)
-  const depthMm = normalDepthMm(section, running.flowLph, slopeMmPerM, n) ?? 0
-  const ruleL = trough.lines * litresIn(gutterOf(trough.gutter).bottomMm * depthMm, trough.runMm)
-  return Math.max(ruleL, running.standingL)
-}
+const troughsL = rememberEach<TroughFacts, Standing, number>(
+  (trough, { flowLph, standingL, fallMmPerM, n }) => {
+    const { section, slopeMmPerM } = channelOf(trough, fallMmPerM, n)
+    const depthMm = normalDepthMm(section, flowLph, slopeMmPerM, n) ?? 0
+    const ruleL = trough.lines * litresIn(gutterOf(trough.gutter).bottomMm * depthMm, trough.runMm)
+    return Math.max(ruleL, standingL)
+  },
+  isSameStanding,
+)
 
-const sumOf = (values: Float64Array): number => values.reduce((sum, value) => sum + value, 0)
+const standingOf = (
+  built: Built,
+  { flowLph, standingL }: TroughReturn,
+  { levels, settings }: ReturnInputs,
+): Standing => ({ flowLph, standingL, fallMmPerM: fallOnSite(built, levels), n: settings.manningN })
+
+const towersIn = rememberEach<Built, null, number>((built) =>
+  lineTowers(built, null).reduce((sum, count) => sum + count, 0),
+)
 
 /** What a row, or a lone trough, lets go of when the pump stops. */
 export const rowTransit = (
   built: Built,
   running: TroughReturn | undefined,
   inputs: ReturnInputs,
-): RowTransit => ({
-  towersL: sumOf(lineTowers(built, null)) * inputs.settings.towerHoldUpL,
-  troughsL: running ? troughsL(built, running, inputs) : 0,
-  ...(built.feed ? feedStore(built.feed, null) : NO_STORE),
-})
+): RowTransit => {
+  const { trough, feed } = built
+  return {
+    towersL: towersIn(built, null) * inputs.settings.towerHoldUpL,
+    troughsL: trough && running ? troughsL(trough, standingOf(built, running, inputs)) : 0,
+    ...(feed ? feedStore(feed, null) : NO_STORE),
+  }
+}
