@@ -31,8 +31,11 @@ import { outletDropMin } from './outlet-drop-min'
 import { outletFlowMax } from './outlet-flow-max'
 import { outletTowerGap } from './outlet-tower-gap'
 import { pipeVelocityMax } from './pipe-velocity-max'
+import { pitFootingClear } from './pit-footing-clear'
 import { pitInletLevel } from './pit-inlet-level'
 import { pitLevelOrder } from './pit-level-order'
+import { pitOverflowLevel } from './pit-overflow-level'
+import { pitOverflowSize } from './pit-overflow-size'
 import { polyFamilySame } from './poly-family-same'
 import { pumpFlowFit } from './pump-flow-fit'
 import { pumpLiftMin } from './pump-lift-min'
@@ -78,6 +81,9 @@ export const rules: readonly Rule[] = [
   drainBranchLevel,
   pitInletLevel,
   pitLevelOrder,
+  pitOverflowLevel,
+  pitOverflowSize,
+  pitFootingClear,
   trenchFootClear,
   serviceCrossingMin,
   zoneMainReach,
