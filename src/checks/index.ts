@@ -12,6 +12,7 @@ import { doorWidthMin } from './door-width-min'
 import { drainBranchLevel } from './drain-branch-level'
 import { drainCoverMin } from './drain-cover-min'
 import { drainFallMin } from './drain-fall-min'
+import { drainFullMax } from './drain-full-max'
 import { drainPitReach } from './drain-pit-reach'
 import { exitAccessMin } from './exit-access-min'
 import { footShimMax } from './foot-shim-max'
@@ -36,6 +37,7 @@ import { pitInletLevel } from './pit-inlet-level'
 import { pitLevelOrder } from './pit-level-order'
 import { pitOverflowLevel } from './pit-overflow-level'
 import { pitOverflowSize } from './pit-overflow-size'
+import { pitTransitRoom } from './pit-transit-room'
 import { polyFamilySame } from './poly-family-same'
 import { pumpFlowFit } from './pump-flow-fit'
 import { pumpLiftMin } from './pump-lift-min'
@@ -76,11 +78,13 @@ export const rules: readonly Rule[] = [
   outletDropMin,
   outletFlowMax,
   drainFallMin,
+  drainFullMax,
   drainCoverMin,
   drainPitReach,
   drainBranchLevel,
   pitInletLevel,
   pitLevelOrder,
+  pitTransitRoom,
   pitOverflowLevel,
   pitOverflowSize,
   pitFootingClear,

@@ -1,5 +1,5 @@
 import { outletOf } from '../catalogue/outlet'
-import { polyOf } from '../catalogue/pipe'
+import { drainPipes, polyOf } from '../catalogue/pipe'
 import { pumpCurveRowOf } from '../catalogue/pumpCurves'
 import type { Mend } from '../model/finding'
 import type { Words } from './context'
@@ -8,6 +8,10 @@ type SetMend = Mend & { readonly kind: 'set' }
 type Say = (name: string, value: SetMend['value'], words: Words) => string
 
 const pipe = (value: SetMend['value']): string => polyOf(String(value)).title
+
+/** A drain line and a main both have a field for their pipe. */
+const lineOrMain = (key: string): string =>
+  (drainPipes.find((drain) => drain.key === key) ?? polyOf(key)).title
 
 /** What splitting a row's feed once or twice would do. */
 export const splitWords = (feed: string, name: string): string =>
@@ -44,7 +48,7 @@ const SAYS: Readonly<Record<string, Say>> = {
     `Let the laterals of ${name} sag no more than ${onTape(Number(value))}`,
   inlet: (name, value) => `Let water into ${name} at its ${value === 'start' ? 'start' : 'end'}`,
 
-  pipe: (name, value) => `Give ${name} ${pipe(value)}`,
+  pipe: (name, value) => `Give ${name} ${lineOrMain(String(value))}`,
   discharge: (name, value) => `Give ${name} a discharge of ${pipe(value)}`,
   pump: (name, value) => `Give ${name} a ${pumpCurveRowOf(String(value)).title.toLowerCase()}`,
   pumpOffMm: (name, value, { length }) => `Set the pump-off level of ${name} to ${length(Number(value))}`,

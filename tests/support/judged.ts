@@ -5,6 +5,7 @@ import { applyMend } from '../../src/layout/mend'
 import type { Layout } from '../../src/layout/schema'
 import type { Finding, Quantity } from '../../src/model/finding'
 import { toGph } from '../../src/units/flow'
+import { toGallons } from '../../src/units/volume'
 import { toFeetPerSecond } from '../../src/units/velocity'
 import { writerFor } from '../../src/units/writer'
 import type { Sketch } from './bay'
@@ -36,6 +37,8 @@ const numberShown = ({ value, unit }: Quantity): number => {
       return thousandths(toFeetPerSecond(value))
     case 'share':
       return thousandths(value * 100)
+    case 'L':
+      return thousandths(toGallons(value))
     case 'C':
     case 'count':
       return thousandths(value)
@@ -46,7 +49,7 @@ const numberShown = ({ value, unit }: Quantity): number => {
 
 /**
  * What a rule says of a bay, as `Tight, 18 of 36`: lengths in inches, falls in inches a foot, flows in US gallons an hour,
- * velocities in feet a second, shares per cent, degrees Celsius, counts as they are; nothing where it finds nothing.
+ * velocities in feet a second, volumes in US gallons, shares per cent, degrees Celsius, counts as they are; nothing where it finds nothing.
  */
 export const judged = (rule: string, bay: Sketch | Layout): string[] =>
   findingsOf(rule, bay).map(({ state, measured, limit }) => {
