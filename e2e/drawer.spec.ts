@@ -80,6 +80,9 @@ test('a bay without rows says what to do first', async ({ planner }) => {
   await expect(foot).toContainText('No main is laid yet')
 })
 
+/** The two runs of water that the drawer shows. */
+const runs = ['Water run', 'Falls home'] as const
+
 const sizes = [
   { width: 1280, height: 800 },
   { width: 1024, height: 768 },
@@ -99,12 +102,15 @@ for (const { colorScheme, viewport } of scanned)
     test('is free of faults that a scan can find', async ({ planner }) => {
       const { page } = planner
       await planner.openSample()
-      const { toggle, foot, turnTo } = drawerOn(page)
-      await toggle.click()
+      const { open, foot, turnTo } = drawerOn(page)
+      await open('Water run')
       await expect(foot.getByRole('tab')).toHaveCount(7)
-      for (const name of await foot.getByRole('tab').allInnerTexts()) {
-        await turnTo(name)
-        expect(await faults(page, '.frame-foot'), name).toEqual([])
+      for (const run of runs) {
+        await open(run)
+        for (const name of await foot.getByRole('tab').allInnerTexts()) {
+          await turnTo(name, run)
+          expect(await faults(page, '.frame-foot'), name).toEqual([])
+        }
       }
     })
   })
@@ -116,18 +122,19 @@ for (const viewport of sizes)
     const { page, floor } = planner
     await page.setViewportSize(viewport)
     await planner.openSample()
-    const { toggle, foot, turnTo } = drawerOn(page)
-    await toggle.click()
-    await expect(foot.getByRole('tab')).toHaveCount(7)
-    for (const name of await foot.getByRole('tab').allInnerTexts()) {
-      await turnTo(name)
-      const over = await page.evaluate(() => {
-        const { scrollWidth, scrollHeight, clientWidth, clientHeight } = document.documentElement
-        return [scrollWidth - clientWidth, scrollHeight - clientHeight]
-      })
-      expect(over, name).toEqual([0, 0])
-      expect((await floor.paper.boundingBox())!.height, name).toBeGreaterThan(300)
-      const panel = foot.getByRole('tabpanel')
-      expect(await panel.evaluate((e) => e.scrollWidth - e.clientWidth), name).toBeLessThanOrEqual(0)
+    const { open, foot, turnTo } = drawerOn(page)
+    for (const run of runs) {
+      await open(run)
+      for (const name of await foot.getByRole('tab').allInnerTexts()) {
+        await turnTo(name, run)
+        const over = await page.evaluate(() => {
+          const { scrollWidth, scrollHeight, clientWidth, clientHeight } = document.documentElement
+          return [scrollWidth - clientWidth, scrollHeight - clientHeight]
+        })
+        expect(over, name).toEqual([0, 0])
+        expect((await floor.paper.boundingBox())!.height, name).toBeGreaterThan(300)
+        const panel = foot.getByRole('tabpanel')
+        expect(await panel.evaluate((e) => e.scrollWidth - e.clientWidth), name).toBeLessThanOrEqual(0)
+      }
     }
   })

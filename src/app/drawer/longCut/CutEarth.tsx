@@ -1,4 +1,4 @@
-import type { CutFooting, CutService, LongCut } from '../../../evaluate/longCut/section'
+import type { CutDrain, CutFooting, CutService, LongCut } from '../../../evaluate/longCut/section'
 import { multiples } from '../../../canvas/rulerSteps'
 import { bedShape, earthShape, groundAt, lineThrough, pitShape, trenchShape } from './cutPaths'
 import type { CutScale } from './cutScale'
@@ -20,6 +20,10 @@ const earthStrokes = (cut: LongCut, { xOf, yOf, pxPerMm }: CutScale): string => 
     .map(([x, y]) => `M${x.toFixed(1)} ${(y + 1).toFixed(1)}l-6 7`)
     .join('')
 }
+
+/** A line that lies over the floor all the way has no trench. */
+const isBuried = (cut: LongCut, { fromMm, toMm, highInvertMm, lowInvertMm }: CutDrain): boolean =>
+  highInvertMm < groundAt(cut, fromMm) || lowInvertMm < groundAt(cut, toMm)
 
 function Footing({ footing, scale }: { readonly footing: CutFooting; readonly scale: CutScale }) {
   const { xOf, yOf, bottom } = scale
@@ -55,8 +59,8 @@ export function CutEarth({ cut, scale }: EarthProps) {
       <path className="cut-earth" d={earthShape(cut, scale)} />
       {drains.map((drain) => (
         <g key={drain.part}>
-          <path className="cut-trench" d={trenchShape(cut, drain, scale)} />
-          <path className="cut-bed" d={bedShape(drain, scale)} />
+          {isBuried(cut, drain) && <path className="cut-trench" d={trenchShape(cut, drain, scale)} />}
+          {isBuried(cut, drain) && <path className="cut-bed" d={bedShape(drain, scale)} />}
         </g>
       ))}
       {footings.map((footing, index) => (

@@ -3,7 +3,7 @@ import type { LongCut } from '../../../evaluate/longCut/section'
 import { usePlanner, usePlannerState } from '../../../store/react'
 import { LEADER_PX } from './CutPitPart'
 import type { CutScale } from './cutScale'
-import { type Grip, onStep, STEPS } from './grips'
+import { FALL_GRIP_PX, type Grip, onStep, STEPS } from './grips'
 import { useTrenchWriter } from './LongCutDrawing'
 import { LEAST_TARGET_PX, levelWords } from './pitWords'
 
@@ -34,7 +34,7 @@ const placesOf = ({ cut, scale, grips }: CutGripsProps): ReadonlyMap<string, Pla
       if (grip.kind === 'pit')
         return [grip.id, { left: scale.xOf(grip.sMm), top: scale.yOf(cut.pit?.facts.rimMm ?? 0) - 20 }]
       if (grip.kind === 'fall')
-        return [grip.id, { left: scale.xOf(grip.sMm) - 15, top: scale.yOf(grip.levelMm) }]
+        return [grip.id, { left: scale.xOf(grip.sMm) + FALL_GRIP_PX, top: scale.yOf(grip.levelMm) }]
       return [grip.id, { left: scale.xOf(grip.sMm), top: scale.yOf(grip.levelMm) }]
     }),
   )

@@ -25,7 +25,11 @@ const towerPath = ({ sMm, levelMm }: CutLevel, { xOf, yOf, pxPerMm }: CutScale):
   const half = Math.max(1.5, (TOWER_MM / 2) * pxPerMm)
   const [x, y] = [xOf(sMm), yOf(levelMm)]
   const top = y - STUB_PX
-  const zigzag = `L${x - half * 0.3} ${top - 3}L${x + half * 0.3} ${top + 3}L${x + half} ${top}`
+  // Too narrow for a zigzag, it is broken off along a slant.
+  const zigzag =
+    half < 3
+      ? `L${x + half} ${top - 3}`
+      : `L${x - half * 0.3} ${top - 3}L${x + half * 0.3} ${top + 3}L${x + half} ${top}`
   return `M${x - half * 0.6} ${y}L${x - half} ${top}${zigzag}L${x + half * 0.6} ${y}Z`
 }
 

@@ -1,4 +1,5 @@
 import { type ReactNode, useId, useRef } from 'react'
+import { stateRank } from '../../../canvas/stateInk'
 import { StateShape } from '../../../canvas/StateShape'
 import type { LongCut } from '../../../evaluate/longCut/section'
 import { levelReading } from '../../../layout/levelReading'
@@ -10,7 +11,7 @@ import { inTrench } from '../../../units/precision'
 import { writerFor } from '../../../units/writer'
 import { useSize } from '../chart/useSize'
 import { CutEarth } from './CutEarth'
-import { cutLabels } from './cutLabels'
+import { cutLabels, cutTaken } from './cutLabels'
 import { CutPipes } from './CutPipes'
 import { CutPitPart } from './CutPitPart'
 import { CutScales } from './CutScales'
@@ -55,6 +56,12 @@ const markLabel = ({ state, sMm, levelMm }: CutMark, { xOf, yOf }: CutScale): La
   gives: 'up',
 })
 
+/** Words of a kind look alike; those of the mark have the ink of its state. */
+const wordClass = (key: string, mark: CutMark | undefined): string => {
+  const kind = `cut-word cut-word-${key.split('-')[0]}`
+  return key === 'mark' && mark && stateRank(mark.state) < 2 ? `${kind} cut-word-watch` : kind
+}
+
 function Labels({
   cut,
   scale,
@@ -64,17 +71,23 @@ function Labels({
   const writer = useTrenchWriter()
   const { left, right, bottom, xOf, yOf } = scale
   const wanted = [...(mark ? [markLabel(mark, scale)] : []), ...cutLabels(cut, scale, { name, writer })]
-  const words = labelPlaces(wanted, { x0: left, x1: right, y0: 0, y1: bottom + 14 }, [
+  const taken = [
+    ...cutTaken(cut, scale),
     ...(mark ? [labelRect(xOf(mark.sMm) - 7, yOf(mark.levelMm) + 4, 'MM')] : []),
-  ])
+  ]
+  const words = labelPlaces(wanted, { x0: left, x1: right, y0: 0, y1: bottom + 14 }, taken)
   return (
     <>
       {words.map(({ key, text, left: x, baseline }) => (
-        <text key={key} className={`cut-word cut-word-${key.split('-')[0]}`} x={x} y={baseline}>
+        <text key={key} className={wordClass(key, mark)} x={x} y={baseline}>
           {text}
         </text>
       ))}
-      {mark && <StateShape state={mark.state} x={xOf(mark.sMm)} y={yOf(mark.levelMm)} />}
+      {mark && (
+        <g className={stateRank(mark.state) === 2 ? 'cut-mark-bad' : 'cut-mark-watch'}>
+          <StateShape state={mark.state} x={xOf(mark.sMm)} y={yOf(mark.levelMm)} />
+        </g>
+      )}
     </>
   )
 }

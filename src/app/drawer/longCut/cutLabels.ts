@@ -3,7 +3,8 @@ import { dropOver } from '../../../units/slope'
 import type { Writer } from '../../../units/writer'
 import { groundAt } from './cutPaths'
 import type { CutScale } from './cutScale'
-import type { Label } from './labelPlaces'
+import { FALL_GRIP_PX } from './grips'
+import type { Label, Rect } from './labelPlaces'
 
 interface LabelWords {
   readonly name: (part: string) => string
@@ -13,13 +14,18 @@ interface LabelWords {
 /** Stub of a tower over its tip and a hand's breadth over that, px. */
 const OVER_TIP_PX = 26
 
+/** Under the trench, px down to a base line: numbers of pegs, then names of drains and inlets. */
+const UNDER_TRENCH_PX = { peg: 13, name: 28 }
+
+const trenchBottom = ({ wallMm, bedMm }: CutDrain, invertMm: number): number => invertMm - wallMm - bedMm
+
 const drainLabel = (drain: CutDrain, { yOf, xOf }: CutScale, { name, writer }: LabelWords): Label => {
-  const { part, fromMm, toMm, lowInvertMm, wallMm, bedMm, slopeMmPerM } = drain
+  const { part, fromMm, toMm, lowInvertMm, slopeMmPerM } = drain
   return {
     key: `drain-${part}`,
     text: `${name(part)} ${slopeMmPerM >= 0 ? 'falls' : 'climbs'} ${writer.fall(Math.abs(slopeMmPerM))}`,
     x: xOf((fromMm + toMm) / 2),
-    y: yOf(lowInvertMm - wallMm - bedMm) + 15,
+    y: yOf(trenchBottom(drain, lowInvertMm)) + UNDER_TRENCH_PX.name,
     gives: 'down',
   }
 }
@@ -55,27 +61,38 @@ const rowLabels = (cut: LongCut, { xOf, yOf }: CutScale, { name }: LabelWords): 
 const pegRank = (why: readonly string[]): number =>
   why.some((each) => each === 'start' || each === 'end') ? 0 : why.includes('step') ? 2 : 1
 
+/** The highest number says what it is a number of. */
+const pegText = (number: number, pegs: CutDrain['pegs']): string =>
+  pegs.every((peg) => peg.number <= number) ? `peg ${number}` : String(number)
+
 const pegLabels = ({ drains }: LongCut, { xOf, yOf }: CutScale): Label[] =>
   drains
-    .flatMap(({ part, pegs }) => pegs.map((peg) => ({ part, peg })))
+    .flatMap((drain) => drain.pegs.map((peg) => ({ drain, peg })))
     .toSorted((a, b) => pegRank(a.peg.why) - pegRank(b.peg.why))
-    .map(({ part, peg }) => ({
-      key: `peg-${part}-${peg.number}`,
-      text: String(peg.number),
+    .map(({ drain, peg }) => ({
+      key: `peg-${drain.part}-${peg.number}`,
+      text: pegText(peg.number, drain.pegs),
       x: xOf(peg.sMm),
-      y: Math.min(yOf(peg.pegTopMm), yOf(peg.groundMm) - 3) - 3,
+      y: yOf(trenchBottom(drain, peg.invertMm)) + UNDER_TRENCH_PX.peg,
       gives: 'no',
     }))
 
-const inletLabels = ({ pit }: LongCut, { xOf, yOf }: CutScale, { name, writer }: LabelWords): Label[] =>
-  (pit?.inlets ?? []).map(({ part, invertMm }, index) => ({
+const inletLabels = (
+  { pit, drains }: LongCut,
+  { xOf, yOf }: CutScale,
+  { name, writer }: LabelWords,
+): Label[] => {
+  const last = drains.at(-1)
+  if (!pit || !last) return []
+  return pit.inlets.map(({ part, invertMm }, index) => ({
     key: `inlet-${part}`,
     text: `${index === 0 ? 'Inlet' : name(part)} ${writer.level(invertMm)}`,
-    x: pit ? xOf(pit.fromMm) - 8 : 0,
-    y: yOf(invertMm) + 26,
+    x: xOf(pit.fromMm) - 8,
+    y: yOf(trenchBottom(last, invertMm)) + UNDER_TRENCH_PX.name,
     anchor: 'end',
     gives: 'down',
   }))
+}
 
 /** The inlet is written beside the wall, and the drain gives way to it. */
 const groundLabels = (cut: LongCut, { xOf, yOf }: CutScale, { name, writer }: LabelWords): Label[] => [
@@ -135,6 +152,23 @@ const foldLabel = ({ row, drains }: LongCut, { xOf, bottom }: CutScale, { name }
       ]
     : []
 }
+
+const round = (x: number, y: number, half: number): Rect => ({
+  x0: x - half,
+  y0: y - half,
+  x1: x + half,
+  y1: y + half,
+})
+
+/** What words on the section keep clear of: buried lines and branches end on, and the handles at both ends of a drain. */
+export const cutTaken = ({ services, drains }: LongCut, { xOf, yOf }: CutScale): readonly Rect[] => [
+  ...services.map(({ sMm, levelMm }) => round(xOf(sMm), yOf(levelMm), 6)),
+  ...drains.flatMap(({ branches }) => branches.map(({ sMm, invertMm }) => round(xOf(sMm), yOf(invertMm), 6))),
+  ...drains.flatMap(({ fromMm, toMm, highInvertMm, lowInvertMm }) => [
+    round(xOf(fromMm), yOf(highInvertMm), 12),
+    round(xOf(toMm) + FALL_GRIP_PX, yOf(lowInvertMm), 12),
+  ]),
+]
 
 /** All words on the section but those of scales and of the pit's levels, the weightier first. */
 export const cutLabels = (cut: LongCut, scale: CutScale, words: LabelWords): readonly Label[] => [

@@ -95,6 +95,9 @@ export const gripsOf = (cut: LongCut, evaluation: Evaluation, name: Named): read
   ...cut.drains.flatMap((drain) => drainGrips(drain, evaluation, name)),
 ]
 
+/** The handle of a fall stands so far before the low end, clear of the wall; px. */
+export const FALL_GRIP_PX = -15
+
 /** One press of an arrow key, and with Shift; mm. */
 export const STEPS: Readonly<Record<Units, { readonly fine: number; readonly coarse: number }>> = {
   'feet-inches': { fine: inches(1 / 8), coarse: inches(1) },

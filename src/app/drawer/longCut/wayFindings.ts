@@ -49,6 +49,8 @@ const levelOf = (finding: Finding, cut: LongCut, sMm: number): number => {
   const drain = cut.drains.find(({ fromMm, toMm }) => sMm >= fromMm && sMm <= toMm)
   if (drain && finding.parts.includes(drain.part))
     return drain.highInvertMm - dropOver(sMm - drain.fromMm, drain.slopeMmPerM)
+  const outlet = cut.outlets.find(({ part }) => finding.parts.includes(part))
+  if (outlet) return outlet.invertMm
   return cut.pit && finding.parts.includes(cut.pit.part) ? cut.pit.facts.overflowMm : groundAt(cut, sMm)
 }
 
