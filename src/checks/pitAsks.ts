@@ -3,6 +3,7 @@ import type { Built } from '../model/built'
 import type { Mend } from '../model/finding'
 import type { PartId } from '../model/ids'
 import { INLET_OVER_OVERFLOW_MM, type PitFacts } from '../model/pitFacts'
+import type { PitReturn } from '../model/returns'
 import { workingLevels, type PitAsks } from '../model/workingLevels'
 import { submergenceM } from '../solvers/water/submergence'
 import { toM3PerS } from '../units/flow'
@@ -36,15 +37,18 @@ const askedOver = ({ water }: Bay, { part, pump }: Built): number => {
   return pump ? submergenceMm(flowLph / pump.pumps, pump.stock) : 0
 }
 
+/** All the water that goes through a pit, L: its own, what is on its way to it, and its share of the tanks besides. */
+const waterAbout = ({ returns, settings }: Bay, { deadL, swingL, transit }: PitReturn): number =>
+  deadL + swingL + transit.totalL + settings.otherWaterL / returns.pits.size
+
 /** What a pit's water asks of its levels; a pit that no drain comes to keeps its overflow. */
 export const pitAsks = (bay: Bay, built: Built, pit: PitFacts): PitAsks => {
   const home = bay.returns.pits.get(built.part)
-  const heldL = (home?.deadL ?? 0) + (home?.swingL ?? 0) + (home?.transit.totalL ?? 0)
   return {
     inletMm: lowestInletMm(bay, built.part) ?? pit.overflowMm + INLET_OVER_OVERFLOW_MM,
     designL: home?.designL ?? 0,
     pumpLph: pumpedLph(bay, built.part),
-    dayL: heldL * bay.settings.dailyUse,
+    dayL: home ? waterAbout(bay, home) * bay.settings.dailyUse : 0,
     submergenceMm: askedOver(bay, built),
   }
 }
