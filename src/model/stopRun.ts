@@ -37,6 +37,8 @@ export interface PitStop {
   /** Through the overflow pipe, and over the rim where that does not take it all, L. */
   readonly overflowL: number
   readonly overRimL: number
+  /** When water first comes to the overflow's invert, s; undefined where it never does. */
+  readonly overflowS: number | undefined
   readonly state: PitState
 }
 

@@ -76,21 +76,30 @@ const stateOf = (spiltL: number, endMm: number, { drainBackMm }: PitFacts): PitS
   return endMm > drainBackMm ? 'Thin' : 'Holds'
 }
 
-const pitStop = (part: PartId, facts: PitFacts, placed: Placed, seen: readonly Standing[]): PitStop => {
+const pitStop = (
+  part: PartId,
+  facts: PitFacts,
+  placed: Placed,
+  times: readonly number[],
+  seen: readonly Standing[],
+): PitStop => {
   const at = (places: ReadonlyMap<PartId, number>, litres: Standing | undefined) =>
     litres?.[places.get(part) ?? -1] ?? 0
   const last = seen.at(-1)
   const endMm = pitLevel(facts, at(placed.pits, last))
   const [overflowL, overRimL] = [at(placed.overflows, last), at(placed.rims, last)]
   const startL = at(placed.pits, seen[0])
+  const levels = seen.map((litres) => pitLevel(facts, at(placed.pits, litres)))
+  const isOver = overflowL + overRimL > SPILL_L
   return {
     part,
     startMm: pitLevel(facts, startL),
     endMm,
-    highestMm: Math.max(...seen.map((litres) => pitLevel(facts, at(placed.pits, litres)))),
+    highestMm: Math.max(...levels),
     homeL: at(placed.pits, last) + overflowL + overRimL - startL,
     overflowL,
     overRimL,
+    overflowS: isOver ? passedAt(times, levels, facts.overflowMm) : undefined,
     state: stateOf(overflowL + overRimL, endMm, facts),
   }
 }
@@ -114,7 +123,7 @@ const runOf = (sources: StopSources, bay: Bay, holds: boolean): StopRun => {
     sources: homes,
     totalL: homes.reduce((sum, { litres }) => sum + litres, 0),
     mostHomeS,
-    pits: new Map(sources.pits.map(({ part, facts }) => [part, pitStop(part, facts, placed, seen)])),
+    pits: new Map(sources.pits.map(({ part, facts }) => [part, pitStop(part, facts, placed, times, seen)])),
     floorL: seen.at(-1)?.[placed.floor] ?? 0,
     moments: shown.map((seconds, i) => stopMoment(seconds, seen[i] ?? [], seen[0] ?? [], sources, placed)),
   }
