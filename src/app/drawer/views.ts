@@ -24,6 +24,8 @@ export const drawerViews: readonly [DrawerView, ...DrawerView[]] = [
   { id: 'causes', title: 'Causes', run: 'out', View: lazy(() => import('./CausesView')) },
   { id: 'flush', title: 'Flush & refill', run: 'out', View: lazy(() => import('./FlushView')) },
   { id: 'cut', title: 'Long cut', run: 'home', View: lazy(() => import('./longCut/LongCutView')) },
+  { id: 'stop', title: 'Stop the pump', run: 'home', View: lazy(() => import('./stop/StopView')) },
+  { id: 'what-if', title: 'What if', run: 'home', View: lazy(() => import('./stop/WhatIfView')) },
 ]
 
 /** The views of one run, in the order of their tabs. */
