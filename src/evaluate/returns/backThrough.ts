@@ -1,4 +1,4 @@
-import type { Built, Tube } from '../../model/built'
+import type { Built } from '../../model/built'
 import type { PartId } from '../../model/ids'
 import { rememberEach } from '../../model/remember'
 import type { ReturnInputs } from '../4-returns'
@@ -15,11 +15,11 @@ export interface BackThrough {
 
 export const NOTHING_BACK: BackThrough = { mainsL: 0, risersL: 0 }
 
-const ROLES: ReadonlySet<Tube['role']> = new Set(['main', 'zone-pipe', 'pump-pipe'])
-
-const pipesL = rememberEach<Built, null, number>(({ tubes }) =>
-  tubesL(tubes.filter(({ role }) => ROLES.has(role))),
+const mainL = rememberEach<Built, null, number>(({ tubes }) =>
+  tubesL(tubes.filter(({ role }) => role === 'main')),
 )
+
+const joinedL = rememberEach<Built, null, number>(({ tubes }) => tubesL(tubes))
 
 /** A pit's own pipes from its pumps up, as far as they stand over its water. */
 const pumpPipesL = rememberEach<Built, null, number>(({ tubes, pit }) =>
@@ -53,12 +53,12 @@ const storesOf = (
     stores.set(group, { mainsL: known.mainsL + mainsL, risersL: known.risersL + risersL })
   }
   const groupOfPart = new Map(supplies.map(({ from }) => [from, groupOf.get(from)]))
-  for (const main of mains) add(groupOf.get(main.part), pipesL(main, null), 0)
+  for (const main of mains) add(groupOf.get(main.part), mainL(main, null), 0)
   for (const { built, group } of rows) {
     groupOfPart.set(built.part, group)
     add(group, 0, transits.get(built.part)?.underTubesL ?? 0)
   }
-  for (const joined of joinedPipes) add(groupOfPart.get(joined.part), pipesL(joined, null), 0)
+  for (const joined of joinedPipes) add(groupOfPart.get(joined.part), joinedL(joined, null), 0)
   return stores
 }
 
