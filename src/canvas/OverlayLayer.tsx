@@ -6,6 +6,7 @@ import type { Evaluation } from '../evaluate/evaluation'
 import type { Point } from '../geometry/point'
 import type { Finding } from '../model/finding'
 import type { PartId } from '../model/ids'
+import { rememberLast } from '../model/remember'
 import type { Paint } from '../store/planner'
 import { usePlannerState } from '../store/react'
 import { drawNorth, drawScaleBar } from './compass'
@@ -13,7 +14,7 @@ import { distancesOf } from './distances'
 import type { DrawnPart } from './drawnParts'
 import type { Gestures } from './gestures'
 import { handlesOf } from './hit'
-import { drawLabels, type Label, type Slip } from './label'
+import { cornerOf, drawLabels, type Label, type Slip } from './label'
 import { floorTransform, type Lens } from './lens'
 import { MarksShape } from './MarksShape'
 import { nameBoxes } from './names'
@@ -30,6 +31,7 @@ import {
   measureLabel,
   noteLabels,
 } from './overlayPaint'
+import { useOverDrains } from './returns/useOverDrains'
 import { RULER_PX, drawRulers } from './rulers'
 import type { Overlay } from './tools/tool'
 import { useFindings } from './useFindings'
@@ -44,6 +46,8 @@ interface Seen {
   readonly water: Paint
   /** What draws over a painted plan, once it has come. */
   readonly over: ReturnType<typeof useOverPlan>
+  /** What is said of the drains, once it has come. */
+  readonly drains: ReturnType<typeof useOverDrains>
   readonly selection: readonly PartId[]
   /** Parts that a gesture is changing. */
   readonly moved: readonly PartId[]
@@ -75,17 +79,37 @@ const gestureLabels = ({ lens, evaluation, settled, moved, overlay, pointer }: S
   ]
 }
 
+/** The scale bar with its words, from the lower left of the paper, px. */
+const SCALE_PX = { wide: 250, high: 36 }
+
 /** Words of the overlay stay clear of the rulers. */
-const roomIn = ({ size }: Lens): Slip => ({
+const roomIn = rememberLast(({ size }: Lens): Slip => ({
   x0: RULER_PX.left + 4,
   y0: RULER_PX.top + 4,
   x1: size.width - 4,
   y1: size.height - 4,
-})
+}))
+
+/** What words along the drains leave free: names on the plan, the switch of the water, north arrow and scale bar. */
+const keptClear = rememberLast((names: readonly Slip[], room: Slip): readonly Slip[] => [
+  ...names,
+  cornerOf(room),
+  { x0: room.x0, x1: room.x0 + SCALE_PX.wide, y0: room.y1 - SCALE_PX.high, y1: room.y1 },
+])
 
 /** The finding that is opened, as it now stands. */
 const openedIn = ({ finding, findingsOf, evaluation }: Seen): readonly Finding[] =>
   finding === undefined ? [] : findingsOf(evaluation.bay).filter(({ key }) => key === finding)
+
+/** Falls, flows and pegs along the drains, under all that follows the pointer; gives what they cover. */
+const drawReturns = (ctx: CanvasLike, seen: Seen): readonly Slip[] => {
+  const { lens, evaluation, drains, selection, moved, pointer, names, water } = seen
+  if (!drains) return []
+  const chosen = drains.chosenDrains(evaluation, selection, moved.length > 0 ? undefined : pointer, lens)
+  const tags = drains.laidTags(evaluation, water, lens, chosen, roomIn(lens), keptClear(names, roomIn(lens)))
+  drains.drawDrains(ctx, evaluation, lens, tags)
+  return tags.map(({ slip }) => slip)
+}
 
 /** Everything over the floor: what is chosen, its distances, the gesture, the opened finding, and the frame. */
 const drawOverlay = (ctx: CanvasLike, seen: Seen) => {
@@ -96,6 +120,7 @@ const drawOverlay = (ctx: CanvasLike, seen: Seen) => {
   const distances = distancesOf(evaluation, chosen, lens.writer)
   const findings = openedIn(seen)
   over?.drawOver(ctx, water, evaluation, moved, lens)
+  const tags = drawReturns(ctx, seen)
   drawChosen(ctx, lens, evaluation, chosen)
   if (!isMoving) drawHandles(ctx, lens, handlesOf(evaluation.layout, selection))
   for (const distance of distances) drawDistance(ctx, lens, distance)
@@ -110,7 +135,7 @@ const drawOverlay = (ctx: CanvasLike, seen: Seen) => {
   ]
   drawNorth(ctx, lens, evaluation.bay.house.northDegrees)
   drawScaleBar(ctx, lens)
-  drawLabels(ctx, labels, lens.theme, roomIn(lens), seen.names)
+  drawLabels(ctx, labels, lens.theme, roomIn(lens), [...seen.names, ...tags])
   drawRulers(ctx, lens, evaluation.bay.house, seen.pointer)
 }
 
@@ -140,6 +165,7 @@ export function OverlayLayer({ lens, gestures, evaluation, moved, parts, all }: 
     held.current = lens
   }, [lens])
   const over = useOverPlan(water !== 'plain')
+  const drains = useOverDrains()
   const findingsOf = useFindings()
   const names = useMemo(() => {
     const ids = all.map(({ id }) => id)
@@ -151,6 +177,7 @@ export function OverlayLayer({ lens, gestures, evaluation, moved, parts, all }: 
     settled,
     water,
     over,
+    drains,
     selection,
     moved,
     overlay,

@@ -76,9 +76,9 @@ export const layLabels = (
 }
 
 /** The switch of the water and the north arrow, from the upper right of the paper; as large as by touch, px. */
-const CORNER_PX = { wide: 226, high: 52 }
+const CORNER_PX = { wide: 290, high: 52 }
 
-const cornerOf = ({ x1, y0 }: Slip): Slip => ({
+export const cornerOf = ({ x1, y0 }: Slip): Slip => ({
   x0: x1 - CORNER_PX.wide,
   x1,
   y0,

@@ -20,6 +20,7 @@ import { footerBlock } from './footer'
 import { panel } from './ink'
 import { nameMarks } from './names'
 import { isText, partShapes } from './partShapes'
+import { isPegNumber, pegNumbers } from './pegNumbers'
 import { planOf, smallerScales, withSpare, type Plan } from './plan'
 import { rowNumbers } from './rowNumbers'
 import { rowRuns, type RowRun } from './rowRuns'
@@ -98,6 +99,7 @@ const labelsOf = (evaluation: Evaluation, plan: Plan, fixed: readonly Mark[], wr
     ...pitWords(evaluation, ratio, words),
     ...benchmark,
     ...falls.marks,
+    ...pegNumbers(evaluation, ratio, words),
   ]
   const notes = [...names.notes, ...falls.notes, ...noRoomNotes(aisles.leftOut, names.leftOut)]
   return { marks, notes, words }
@@ -135,7 +137,11 @@ const draftOf = (evaluation: Evaluation, options: SheetOptions, plan: Plan, writ
   const standing = standingMarks(evaluation, plan, rowRuns(evaluation.bay.built), write)
   const ground = groundMarks(evaluation, plan, options.units)
   const { marks, notes, words } = labelsOf(evaluation, plan, [...ground, ...standing], write)
-  const told = { name: `${TITLE} (${CODE})`, drawn: standing, notes: [...notes, ...cutNotes(plan)] }
+  const told = {
+    name: `${TITLE} (${CODE})`,
+    drawn: [...standing, ...marks.filter(isPegNumber)],
+    notes: [...notes, ...cutNotes(plan)],
+  }
   const column = columnOf(told, evaluation, plan, options, write)
   return { plan, floor: [...ground, ...standing, ...marks], words, column }
 }

@@ -2,6 +2,7 @@ import { isOnPaper } from '../drawing/view'
 import type { Mark, Pen, Wash } from '../model/drawing'
 import { type Block, heading, stacked } from './block'
 import { lettered, LETTERS, panel, ruled } from './ink'
+import { isPegNumber } from './pegNumbers'
 
 /** One line of the key. A swatch where the wash is used, a stroke where the pen is. */
 interface Entry {
@@ -10,12 +11,15 @@ interface Entry {
   readonly words: string
 }
 
+const DRAIN_WORDS = 'Drain line, buried; arrows fall'
+const PEGGED_WORDS = 'Drain line; arrows fall; ticks: pegs'
+
 const entries: readonly Entry[] = [
   { pen: 'crop', wash: 'crop', words: 'Leaves at full reach; towers' },
   { pen: 'timber', wash: 'timber', words: 'Timber' },
   { pen: 'steel', wash: 'steel', words: 'Conduit; equipment' },
   { pen: 'trough', wash: 'trough', words: 'Gutter trough' },
-  { pen: 'drain', words: 'Drain line, buried; arrows fall' },
+  { pen: 'drain', words: DRAIN_WORDS },
   { pen: 'water', words: 'Water under pressure' },
   { pen: 'outline', wash: 'pit', words: 'Pit' },
   { pen: 'outline', wash: 'post', words: 'Post' },
@@ -32,7 +36,9 @@ const usedIn = (all: readonly Mark[], ratio: number): Entry[] => {
   const marks = all.filter((mark) => mark.as === 'dimension' || isOnPaper(mark.nearMm, ratio))
   const pens = new Set(marks.map(({ pen }) => pen))
   const washes = new Set(marks.filter(isInked).map(({ wash }) => wash))
-  return entries.filter(({ pen, wash }) => (wash === undefined ? pens.has(pen) : washes.has(wash)))
+  const used = entries.filter(({ pen, wash }) => (wash === undefined ? pens.has(pen) : washes.has(wash)))
+  if (!marks.some(isPegNumber)) return used
+  return used.map((entry) => (entry.words === DRAIN_WORDS ? { ...entry, words: PEGGED_WORDS } : entry))
 }
 
 const ROW_MM = 4.1

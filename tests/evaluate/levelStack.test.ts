@@ -90,7 +90,7 @@ describe('the stack of levels', () => {
     expect(below.slice(0, 6).map(({ name }) => name)).toEqual([
       'Drain crown',
       'Drain invert',
-      'Branch low end',
+      'Drain low end',
       'Long line crown',
       'Long line invert',
       'Pit inlet',
@@ -98,7 +98,7 @@ describe('the stack of levels', () => {
     // The branch falls 1/8 in a foot over 260 in: 260/12 x 1/8 = 2.708, from -12. It comes in 120 in down the long line,
     // which has fallen 1.25 in by then from -16, and ends after 360 in: 3.75 in lower than it starts.
     const levels = inInches(below)
-    expect(levels['Branch low end']).toBeCloseTo(-14.708, 2)
+    expect(levels['Drain low end']).toBeCloseTo(-14.708, 2)
     expect(levels['Long line invert']).toBeCloseTo(-17.25, 2)
     expect(levels['Pit inlet']).toBeCloseTo(-19.75, 2)
     expect(below.at(-1)?.name).toBe('Bottom')
