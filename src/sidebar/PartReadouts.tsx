@@ -6,6 +6,7 @@ import type { Units } from '../units/length'
 import { inTrench } from '../units/precision'
 import { type Writer, writerFor } from '../units/writer'
 import { Fold } from './Fold'
+import { PartReturn } from './PartReturn'
 import { PartWater } from './PartWater'
 import { Readouts } from './Readouts'
 import { drainPegs, drainReadouts, pitReadouts, rackReadouts, type Readout } from './readouts'
@@ -82,6 +83,7 @@ export function PartReadouts({ part }: { readonly part: Part }) {
   return (
     <>
       <PartWater part={part.id} />
+      <PartReturn part={part.id} />
       {readouts.length > 0 && <Readouts lines={readouts} />}
       {readouts.length > 0 && !rack && <ZeroNote benchmarkMm={bay.house.benchmark.levelMm} writer={trench} />}
       {part.kind === 'rack-row' && rack && (

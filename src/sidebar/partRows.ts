@@ -1,7 +1,7 @@
 import { findingsOf } from '../evaluate/8-checks'
 import type { Evaluation } from '../evaluate/evaluation'
 import type { Part } from '../layout/schema'
-import { rankOf, type StateWord, stateWords } from '../model/finding'
+import { rankOf, type StateWord, stateWords, type Subject } from '../model/finding'
 import type { PartId } from '../model/ids'
 import type { Water } from '../model/water'
 import { kinds } from '../parts/index'
@@ -44,10 +44,16 @@ interface WorstOf {
   readonly butFlow: Worst
 }
 
+/** What is judged of a part where nothing else is said of it, by its kind. */
+const subjectOf = (kind: Part['kind']): Subject => {
+  if (kind === 'drain-line') return 'drain'
+  return kind === 'sump' ? 'pit' : 'fit'
+}
+
 const stateOf = ({ id, kind }: Part, worst: Worst): Pick<PartRow, 'word' | 'rank'> => {
   const finding = worst.get(id)
   if (finding) return { word: finding.state, rank: rankOf(finding) }
-  return { word: stateWords[kind === 'drain-line' ? 'drain' : 'fit'][0], rank: 0 }
+  return { word: stateWords[subjectOf(kind)][0], rank: 0 }
 }
 
 const flowOf = ({ rows, dry }: Water, id: PartId, { share }: Writer): Pick<PartRow, 'flow'> => {
