@@ -96,7 +96,7 @@ describe('lines that join', () => {
         [240, 480],
         [240, 360],
       ],
-      { startInvertMm: -4 },
+      { startInvert: -4 },
     )
     .pit('Pit', { x: [360, 396], y: [300, 420] })
     .layout()

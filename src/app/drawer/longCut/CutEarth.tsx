@@ -2,6 +2,7 @@ import type { CutDrain, CutFooting, CutService, LongCut } from '../../../evaluat
 import { multiples } from '../../../canvas/rulerSteps'
 import { bedShape, earthShape, groundAt, lineThrough, pitShape, trenchShape } from './cutPaths'
 import type { CutScale } from './cutScale'
+import { digsOf } from './dig'
 
 interface EarthProps {
   readonly cut: LongCut
@@ -24,6 +25,12 @@ const earthStrokes = (cut: LongCut, { xOf, yOf, pxPerMm }: CutScale): string => 
 /** A line that lies over the floor all the way has no trench. */
 const isBuried = (cut: LongCut, { fromMm, toMm, highInvertMm, lowInvertMm }: CutDrain): boolean =>
   highInvertMm < groundAt(cut, fromMm) || lowInvertMm < groundAt(cut, toMm)
+
+/** An upright dimension line with a slanted tick at either end. */
+const dimension = (sMm: number, upperMm: number, lowerMm: number, { xOf, yOf }: CutScale): string => {
+  const [x, top, foot] = [xOf(sMm), yOf(upperMm), yOf(lowerMm)]
+  return `M${x} ${top}V${foot}M${x - 4} ${top + 4}l8-8M${x - 4} ${foot + 4}l8-8`
+}
 
 function Footing({ footing, scale }: { readonly footing: CutFooting; readonly scale: CutScale }) {
   const { xOf, yOf, bottom } = scale
@@ -89,6 +96,9 @@ export function CutEarth({ cut, scale }: EarthProps) {
           )}
         />
       )}
+      {digsOf(cut).map(({ part, sMm, floorMm, bottomMm }) => (
+        <path key={part} className="cut-dimension" d={dimension(sMm, floorMm, bottomMm, scale)} />
+      ))}
       {services.map((service, index) => (
         <Service key={index} service={service} scale={scale} />
       ))}

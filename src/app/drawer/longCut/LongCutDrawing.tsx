@@ -11,7 +11,7 @@ import { inTrench } from '../../../units/precision'
 import { writerFor } from '../../../units/writer'
 import { useSize } from '../chart/useSize'
 import { CutEarth } from './CutEarth'
-import { cutLabels, cutTaken } from './cutLabels'
+import { cutLabels, cutTaken, pitTaken } from './cutLabels'
 import { CutPipes } from './CutPipes'
 import { CutPitPart } from './CutPitPart'
 import { CutScales } from './CutScales'
@@ -70,12 +70,18 @@ function Labels({
   const { name } = useWords(usePlannerState((state) => state.evaluation.layout.parts))
   const writer = useTrenchWriter()
   const { left, right, bottom, xOf, yOf } = scale
-  const wanted = [...(mark ? [markLabel(mark, scale)] : []), ...cutLabels(cut, scale, { name, writer })]
-  const taken = [
-    ...cutTaken(cut, scale),
-    ...(mark ? [labelRect(xOf(mark.sMm) - 7, yOf(mark.levelMm) + 4, 'MM')] : []),
+  const within = { x0: left, x1: right, y0: 0, y1: bottom + 14 }
+  const shape = mark ? [labelRect(xOf(mark.sMm) - 7, yOf(mark.levelMm) + 4, 'MM')] : []
+  const taken = [...cutTaken(cut, scale), ...shape]
+  const marked = labelPlaces(mark ? [markLabel(mark, scale)] : [], within, taken)
+  const words = [
+    ...marked,
+    ...labelPlaces(cutLabels(cut, scale, { name, writer }), within, [
+      ...taken,
+      ...pitTaken(cut, scale),
+      ...marked.map((label) => labelRect(label.left, label.baseline, label.text)),
+    ]),
   ]
-  const words = labelPlaces(wanted, { x0: left, x1: right, y0: 0, y1: bottom + 14 }, taken)
   return (
     <>
       {words.map(({ key, text, left: x, baseline }) => (

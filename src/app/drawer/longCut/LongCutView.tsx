@@ -8,6 +8,7 @@ import { type Finding, rankOf } from '../../../model/finding'
 import type { PartId } from '../../../model/ids'
 import { Said } from '../../../sidebar/Said'
 import { StateMark } from '../../../sidebar/StateMark'
+import { sortedByAcceptance } from '../../../sidebar/warningGroups'
 import { useWords } from '../../../sidebar/words'
 import { usePlannerState } from '../../../store/react'
 import { ChartTable } from '../chart/ChartTable'
@@ -36,8 +37,9 @@ const useFound = (cut: LongCut): { readonly finding: Finding | undefined; readon
     state.preview,
   ])
   const found = findingsOf(evaluation.bay)
+  const { open } = sortedByAcceptance(found, evaluation.layout.settings.accepted)
   const [first] = preview ? brokenBy(findingsOf(settled.bay), found) : []
-  return first ? { finding: first, isNew: true } : { finding: worstOfWay(found, cut), isNew: false }
+  return first ? { finding: first, isNew: true } : { finding: worstOfWay(open, cut), isNew: false }
 }
 
 interface FoundProps {
@@ -81,8 +83,8 @@ function Cut({ cut, along }: { readonly cut: LongCut; readonly along: PartId }) 
     <div className="long-cut">
       <div className="long-cut-side">
         <PartChoice label="Cut" shown={along} parts={cutChoices(settled.bay)} words={name} />
-        {grip && <GripField grips={grips} still={still} grip={grip} onChoose={setChosen} />}
         <FoundWords {...found} />
+        {grip && <GripField grips={grips} still={still} grip={grip} onChoose={setChosen} />}
         <button aria-pressed={isTable} onClick={() => setIsTable(!isTable)}>
           {isTable ? 'Show as drawing' : 'Show as table'}
         </button>

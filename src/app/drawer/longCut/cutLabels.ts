@@ -2,6 +2,7 @@ import type { CutDrain, CutOutlet, LongCut } from '../../../evaluate/longCut/sec
 import { dropOver } from '../../../units/slope'
 import type { Writer } from '../../../units/writer'
 import { groundAt } from './cutPaths'
+import { digsOf } from './dig'
 import type { CutScale } from './cutScale'
 import { FALL_GRIP_PX } from './grips'
 import type { Label, Rect } from './labelPlaces'
@@ -19,11 +20,15 @@ const UNDER_TRENCH_PX = { peg: 13, name: 28 }
 
 const trenchBottom = ({ wallMm, bedMm }: CutDrain, invertMm: number): number => invertMm - wallMm - bedMm
 
+/** How full a drain runs where it is fullest, once that is known. */
+const fullWords = ({ reaches }: CutDrain, { share }: Writer): string =>
+  reaches.length > 0 ? `, ${share(Math.max(...reaches.map((reach) => reach.share)))} full` : ''
+
 const drainLabel = (drain: CutDrain, { yOf, xOf }: CutScale, { name, writer }: LabelWords): Label => {
   const { part, fromMm, toMm, lowInvertMm, slopeMmPerM } = drain
   return {
     key: `drain-${part}`,
-    text: `${name(part)} ${slopeMmPerM >= 0 ? 'falls' : 'climbs'} ${writer.fall(Math.abs(slopeMmPerM))}`,
+    text: `${name(part)} ${slopeMmPerM >= 0 ? 'falls' : 'climbs'} ${writer.fall(Math.abs(slopeMmPerM))}${fullWords(drain, writer)}`,
     x: xOf((fromMm + toMm) / 2),
     y: yOf(trenchBottom(drain, lowInvertMm)) + UNDER_TRENCH_PX.name,
     gives: 'down',
@@ -93,6 +98,15 @@ const inletLabels = (
     gives: 'down',
   }))
 }
+
+const digLabels = (cut: LongCut, { xOf, yOf }: CutScale, { writer }: LabelWords): Label[] =>
+  digsOf(cut).map(({ part, sMm, floorMm, bottomMm }) => ({
+    key: `dig-${part}`,
+    text: `dig ${writer.onTape(floorMm - bottomMm)}`,
+    x: xOf(sMm),
+    y: yOf(bottomMm) + UNDER_TRENCH_PX.peg + 3,
+    gives: 'no',
+  }))
 
 /** The inlet is written beside the wall, and the drain gives way to it. */
 const groundLabels = (cut: LongCut, { xOf, yOf }: CutScale, { name, writer }: LabelWords): Label[] => [
@@ -170,11 +184,25 @@ export const cutTaken = ({ services, drains }: LongCut, { xOf, yOf }: CutScale):
   ]),
 ]
 
+/** The pit, which only a mark is written into. */
+export const pitTaken = ({ pit }: LongCut, { xOf, yOf }: CutScale): readonly Rect[] =>
+  pit
+    ? [
+        {
+          x0: xOf(pit.fromMm),
+          y0: yOf(pit.facts.rimMm),
+          x1: xOf(pit.toMm),
+          y1: yOf(pit.facts.bottomMm),
+        },
+      ]
+    : []
+
 /** All words on the section but those of scales and of the pit's levels, the weightier first. */
 export const cutLabels = (cut: LongCut, scale: CutScale, words: LabelWords): readonly Label[] => [
   ...rowLabels(cut, scale, words),
   ...rowLabel(cut, scale, words),
   ...inletLabels(cut, scale, words),
+  ...digLabels(cut, scale, words),
   ...cut.drains.map((drain) => drainLabel(drain, scale, words)),
   ...groundLabels(cut, scale, words),
   ...pegLabels(cut, scale),

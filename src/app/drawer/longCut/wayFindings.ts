@@ -19,7 +19,7 @@ const partsOf = ({ through, outlets, drains, pit }: LongCut): ReadonlySet<string
 const isOfLevels = ({ subject, rule }: Finding): boolean =>
   subject === 'drain' ||
   subject === 'pit' ||
-  /^(trench|service|suction|level-stack|pit|drain|outlet|tip)-/.test(rule)
+  /^(trench|service|suction|level-stack|pit|drain|outlet|tip|dig|hole|trough|gutter|overflow)-/.test(rule)
 
 /** The worst finding of a way home; findings come worst first. */
 export const worstOfWay = (findings: readonly Finding[], cut: LongCut): Finding | undefined => {
