@@ -10,6 +10,8 @@ export interface DrainPipe {
   readonly idMm: number
   readonly wallMm: number
   readonly stickMm: number
+  /** How far the bell at a stick's uphill end takes the next one in. */
+  readonly bellMm: number
   /** Least fall that the plumbing code asks of the size: International Plumbing Code, Table 704.1, as adopted. */
   readonly leastFallMmPerM: number
   readonly source: string
@@ -24,6 +26,9 @@ const codeFall = (size: number): number => {
   return inchesPerFoot(size <= 6 ? 1 / 8 : 1 / 16)
 }
 
+/** Depth of the bells by size, inches: ASTM D2729 and D3034, least socket depths, from memory. */
+const BELL_DEPTHS = { 2: 1.5, 3: 1.5, 4: 1.75, 6: 3, 8: 4 }
+
 const drainRow = (size: 2 | 3 | 4 | 6 | 8, od: number, id: number, source: string): DrainPipe => ({
   key: `drain-${size}in`,
   title: `${size} in drain pipe`,
@@ -31,6 +36,7 @@ const drainRow = (size: 2 | 3 | 4 | 6 | 8, od: number, id: number, source: strin
   idMm: inches(id),
   wallMm: inches((od - id) / 2),
   stickMm: inches(120),
+  bellMm: inches(BELL_DEPTHS[size]),
   leastFallMmPerM: codeFall(size),
   source,
 })

@@ -5,11 +5,13 @@ import { barSleeveGap } from './bar-sleeve-gap'
 import { bodyOverlap } from './body-overlap'
 import { cartReachMin } from './cart-reach-min'
 import type { Rule } from './context'
+import { digDepthMax } from './dig-depth-max'
 import { doorHeadMin } from './door-head-min'
 import { doorMissing } from './door-missing'
 import { doorWallMax } from './door-wall-max'
 import { doorWidthMin } from './door-width-min'
 import { drainBranchLevel } from './drain-branch-level'
+import { drainCleanout } from './drain-cleanout'
 import { drainCoverMin } from './drain-cover-min'
 import { drainFallMin } from './drain-fall-min'
 import { drainFullMax } from './drain-full-max'
@@ -21,6 +23,7 @@ import { gutterRunMax } from './gutter-run-max'
 import { headBoxFillMin } from './head-box-fill-min'
 import { headBoxLevelMin } from './head-box-level-min'
 import { headroomMin } from './headroom-min'
+import { holeBellGap } from './hole-bell-gap'
 import { insideHouse } from './inside-house'
 import { keepClearFree } from './keep-clear-free'
 import { lateralFlushEnd } from './lateral-flush-end'
@@ -44,6 +47,7 @@ import { pumpLiftMin } from './pump-lift-min'
 import { serviceCrossingMin } from './service-crossing-min'
 import { stockLengthMax } from './stock-length-max'
 import { suctionLevelMin } from './suction-level-min'
+import { surveyLoopClose } from './survey-loop-close'
 import { tipAirMin } from './tip-air-min'
 import { tipTroughWidth } from './tip-trough-width'
 import { tipWindowMin } from './tip-window-min'
@@ -67,6 +71,7 @@ export const rules: readonly Rule[] = [
   keepClearFree,
   headroomMin,
   lineReachMax,
+  surveyLoopClose,
   doorMissing,
   cartReachMin,
   exitAccessMin,
@@ -82,6 +87,8 @@ export const rules: readonly Rule[] = [
   drainCoverMin,
   drainPitReach,
   drainBranchLevel,
+  drainCleanout,
+  holeBellGap,
   pitInletLevel,
   pitLevelOrder,
   pitTransitRoom,
@@ -90,6 +97,7 @@ export const rules: readonly Rule[] = [
   pitFootingClear,
   trenchFootClear,
   serviceCrossingMin,
+  digDepthMax,
   zoneMainReach,
   mainSupplyReach,
   zoneValveOpen,

@@ -20,7 +20,13 @@ export const splitWords = (feed: string, name: string): string =>
 /** What one press does to a field, by the field's name. */
 const SAYS: Readonly<Record<string, Say>> = {
   slope: (name, value, { fall }) => `Give ${name} a fall of ${fall(Number(value))}`,
-  startInvertMm: (name) => `Start ${name} as high as its cover allows`,
+  startInvertMm: (name, value, { level }) =>
+    value === null ? `Start ${name} as high as its cover allows` : `Start ${name} at ${level(Number(value))}`,
+  cleanouts: (name) => `Give ${name} its cleanouts`,
+  firstStickMm: (name, value, { onTape }) =>
+    value === null
+      ? `Start ${name} with a whole stick at its low end`
+      : `Start ${name} with a stick of ${onTape(Number(value))} at its low end`,
   overflowMm: (name, value, { length }) => `Set the overflow of ${name} to ${length(Number(value))}`,
   outletBore: (name, value) => `Give ${name} a ${outletOf(String(value)).title}`,
   outletFromLowMm: (name, value, { onTape }) =>

@@ -2,7 +2,7 @@ import { stockOf } from '../catalogue/stock'
 import type { StockItem } from '../catalogue/stock'
 import { straightLegs } from '../geometry/legs'
 import type { Built, CutRule, Stick, Tube } from '../model/built'
-import { toTicks } from '../units/length'
+import { fromTicks, toTicks } from '../units/length'
 
 /** Like pieces of one stock: one stop setting. */
 export interface PieceLine {
@@ -83,9 +83,20 @@ const runsOf = ({ path, lengthMm }: Tube, form: StockItem['form']): number[] => 
   return [...before, lengthMm - before.reduce((sum, leg) => sum + leg, 0)]
 }
 
+/** The last leg of a run that is laid from its end with a piece of its own length, if it is longer than that piece. */
+const firstPiece = ({ firstMm, role }: Tube, legMm: number): PieceLine | undefined =>
+  firstMm !== undefined && firstMm < legMm
+    ? { lengthTicks: toTicks(firstMm), cut: EXACT, count: 1, marks: [role], minusTicks: 0 }
+    : undefined
+
 const tubeLines = (tube: Tube): PieceLine[] => {
   const item = stockOf(tube.stock)
-  return runsOf(tube, item.form).flatMap((runMm) => runLines(runMm, item, tube.role))
+  const runs = runsOf(tube, item.form)
+  const lastMm = runs.at(-1) ?? 0
+  const first = firstPiece(tube, lastMm)
+  if (!first) return runs.flatMap((runMm) => runLines(runMm, item, tube.role))
+  const rest = runs.with(-1, lastMm - fromTicks(first.lengthTicks))
+  return [first, ...rest.flatMap((runMm) => runLines(runMm, item, tube.role))]
 }
 
 const tallyBuilt = ({ sticks, tubes }: Built): PieceTally => {

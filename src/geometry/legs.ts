@@ -9,14 +9,20 @@ const isStraight = (from: Place, via: Place, to: Place): boolean => {
   return length3(from, via) + length3(via, to) - direct <= STRAIGHT_SHARE * direct
 }
 
-/** Lengths of the straight legs of a path in space, mm; points on the way along a leg don't break it. */
-export const straightLegs = (path: readonly Place[]): number[] => {
+/** The ends of a path and the places where it turns; points on the way along a leg are none of them. */
+export const turningPlaces = (path: readonly Place[]): Place[] => {
   const bends: Place[] = []
   for (const [i, at] of path.entries()) {
     const last = bends.at(-1)
     const next = path[i + 1]
     if (last === undefined || next === undefined || !isStraight(last, at, next)) bends.push(at)
   }
+  return bends
+}
+
+/** Lengths of the straight legs of a path in space, mm. */
+export const straightLegs = (path: readonly Place[]): number[] => {
+  const bends = turningPlaces(path)
   return bends.flatMap((at, i) => {
     const next = bends[i + 1]
     return next === undefined ? [] : [length3(at, next)]

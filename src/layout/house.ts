@@ -45,8 +45,20 @@ export const houseSchema = z.object({
       valueMm: level(inches(1200), { label: 'Benchmark value', group: 'House' }),
       /** Its level in the file's own levels. */
       levelMm: level(0, { label: 'Benchmark level', group: 'House' }),
+      /** In the file's own levels. */
+      closingMm: z._default(
+        z.nullable(
+          level(0, {
+            label: 'Benchmark, read again at the end of the round',
+            group: 'House',
+            whenNull: 'Not read',
+            help: 'Shoot the benchmark again after the last spot: over 1/8 in apart, something moved or was misread.',
+          }),
+        ),
+        null,
+      ),
     }),
-    { at: { x: 0, y: 0 }, name: 'Benchmark', valueMm: onTick(inches(1200)), levelMm: 0 },
+    { at: { x: 0, y: 0 }, name: 'Benchmark', valueMm: onTick(inches(1200)), levelMm: 0, closingMm: null },
   ),
   services: z._default(z.array(service).check(z.maxLength(200)), []),
   /** Degrees clockwise from the plan's up to true north. */

@@ -89,6 +89,8 @@ export interface Tube {
   readonly path: readonly Place[]
   /** Length to cut, mm, slack included, so never shorter than the path. */
   readonly lengthMm: number
+  /** Rigid pipe whose laying starts at its last point with a piece other than a whole stick: that piece, mm. */
+  readonly firstMm?: number
 }
 
 /** One counted thing at a place. */

@@ -1,5 +1,6 @@
 import type { Evaluation } from '../evaluate/evaluation'
-import type { BodyRole } from '../model/built'
+import type { Body, BodyRole } from '../model/built'
+import { digCautions } from '../model/digCautions'
 import type { Units } from '../units/length'
 
 /** Stands on every printed sheet. */
@@ -13,8 +14,11 @@ export const AT_THE_PIT = 'Pit: lid on and locked. Never go in alone.'
 const has = ({ bay }: Evaluation, role: BodyRole): boolean =>
   bay.built.some(({ bodies }) => bodies.some((body) => body.role === role))
 
-/** How far spoil stays from a trench's edge: 29 CFR 1926.651(j)(2), 2 ft (0.61 m). */
-const SPOIL_BACK: Readonly<Record<Units, string>> = { 'feet-inches': '2 ft', metric: '610 mm' }
+const isDug = ({ role, fromMm }: Body): boolean => (role === 'trench' || role === 'pit') && fromMm < 0
+
+/** How deep the deepest dig on this floor goes, mm; 0 where nothing is dug. */
+const deepestDig = ({ bay }: Evaluation): number =>
+  Math.max(0, ...bay.built.flatMap(({ bodies }) => bodies.filter(isDug).map(({ fromMm }) => -fromMm)))
 
 /** Density of water to the digits that a builder needs. */
 const WATER_WEIGHS: Readonly<Record<Units, string>> = {
@@ -31,10 +35,7 @@ export const cautions = (evaluation: Evaluation, units: Units): string[] => {
       'Electricity near the pit: pump, heater and receptacle circuits by a licensed electrician, with GFCI/RCD, bonding, ' +
         'in-use covers and drip loops, cords above flood level. Lock out before hands go in the pit.',
     )
-  if (has(evaluation, 'trench') || has(evaluation, 'pit'))
-    words.push(
-      `Digging: call before you dig; dig by hand near marks; keep spoil ${SPOIL_BACK[units]} back from the edge.`,
-    )
+  words.push(...digCautions(deepestDig(evaluation), units))
   if (evaluation.bay.built.some(({ headBox }) => headBox !== undefined))
     words.push(
       `Head box: full of water at the height of a head, ${WATER_WEIGHS[units]}. Its stand is braced and bears it down to the floor; never hang it from the house or a rack.`,

@@ -40,13 +40,13 @@ ruleTable('drain-branch-level', {
       'a branch 3/4 in lower',
       branch(-21),
       'Backs up, -0.75 of 0',
-      'Branch comes into D 3/4" under its invert; it wants to be no lower.',
+      'Branch comes into D 3/4" under its invert; it wants to be no lower. Start D at -1\' 8-3/4".',
     ],
     [
       'a 2 in branch invert to invert with a 4 in line',
       branch(-20.25, { pipe: 'drain-2in' }),
       'Flat, 0 of 1.993',
-      'Branch comes into D 0" over its invert; it wants 2" over it.',
+      'Branch comes into D 0" over its invert; it wants 2" over it. Start D at -1\' 10".',
     ],
   ],
 })

@@ -91,6 +91,24 @@ describe('what must be seen', () => {
     expect(judged('door-head-min', layout)).toEqual(['Tight, 54 of 72'])
   })
 
+  test('34 ft of drain fall 4-1/4 in to the pit, and nothing dug there wants a ladder', () => {
+    // 24 to 432 in is 34 ft, at 1/8 in a foot.
+    const [run] = [...evaluation.bay.levels.drains.values()]
+    expect(inchesOf(run!.lengthMm)).toBe(408)
+    expect(inchesOf(run!.high.invertMm - run!.low.invertMm)).toBe(4.25)
+    expect(judged('dig-depth-max', layout)).toEqual([])
+  })
+
+  test('a whole first stick would put a bell under an outlet: the shorter one keeps every hole in whole pipe', () => {
+    const whole = {
+      ...layout,
+      parts: layout.parts.map((part) => (part.kind === 'drain-line' ? { ...part, firstStickMm: null } : part)),
+    }
+    expect(told('hole-bell-gap', whole)).toEqual([
+      'The hole 19\' 10" from the low end of Drain runs into a bell; it wants 4" of whole pipe beside it. Start Drain with a stick of 94" at its low end.',
+    ])
+  })
+
   test('and no more than that', () => {
     expect([...new Set(evaluation.findings.map(({ rule }) => rule))].sort()).toEqual([
       'aisle-width-min',

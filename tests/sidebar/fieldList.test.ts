@@ -61,5 +61,10 @@ test('settings and house give fields too; their lists are left to tables', () =>
   expect(settings).toContain('cartMm')
   expect(settings).not.toContain('accepted')
   expect(fieldList(houseSchema).map(({ key }) => key)).toEqual(['headroomMm'])
-  expect(fieldList(houseSchema.shape.benchmark).map(({ key }) => key)).toEqual(['name', 'valueMm', 'levelMm'])
+  expect(fieldList(houseSchema.shape.benchmark).map(({ key }) => key)).toEqual([
+    'name',
+    'valueMm',
+    'levelMm',
+    'closingMm',
+  ])
 })

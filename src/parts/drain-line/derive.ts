@@ -14,6 +14,7 @@ import type { DrainFacts } from '../../model/drainFacts'
 import type { Site } from '../../model/site'
 import { dropOver } from '../../units/slope'
 import { bendsOf } from '../points'
+import { cleanoutsOf } from './cleanouts'
 import type { DrainLine } from './schema'
 
 const pipeRunOf = (part: DrainLine): DrainPipeRun => {
@@ -56,14 +57,14 @@ const trenchesOf = (
     }))
   })
 
-/** A cleanout at the high end and at every change of direction; the pipe is capped behind the first. */
-const fittingsOf = (path: readonly Place[]): Fitting[] => {
+/** A cap at the high end, a bend at every change of direction, and the cleanouts. */
+const fittingsOf = (part: DrainLine, path: readonly Place[]): Fitting[] => {
   const ends = path.slice(0, 1)
   const bends = bendsOf(path)
   return [
     ...ends.map((at) => ({ item: 'drain-cap', at })),
     ...bends.map((at) => ({ item: 'drain-bend', at })),
-    ...[...ends, ...bends].map((at) => ({ item: 'drain-cleanout', at })),
+    ...cleanoutsOf(part, path, [...ends, ...bends]).map((at) => ({ item: 'drain-cleanout', at })),
   ]
 }
 
@@ -76,6 +77,8 @@ const factsOf = (part: DrainLine): DrainFacts => ({
   leastCoverMm: part.coverMm,
   bedMm: part.bedMm,
   trenchMm: part.trenchMm,
+  pegTopMm: part.pegTopMm,
+  firstStickMm: part.firstStickMm,
 })
 
 /** A pipe along the inverts in its trench. */
@@ -88,8 +91,16 @@ export const deriveDrainLine = (part: DrainLine, site: Site): Built => {
     part: part.id,
     zFrom: 'benchmark',
     sticks: [],
-    tubes: [{ role: 'drain', stock: part.pipe, path, lengthMm: pathLength(path) }],
-    fittings: fittingsOf(path),
+    tubes: [
+      {
+        role: 'drain',
+        stock: part.pipe,
+        path,
+        lengthMm: pathLength(path),
+        ...(part.firstStickMm !== null && { firstMm: part.firstStickMm }),
+      },
+    ],
+    fittings: fittingsOf(part, path),
     bodies: trenchesOf(part, legs, highMm, pipe),
     mouths: lowEnd(path),
     supports: [],

@@ -39,6 +39,41 @@ export const drainLineSchema = z.object({
   ),
   coverMm: length(inches(3), { label: 'Least cover', group: 'Drain' }, 0, inches(60)),
   bedMm: length(inches(2), { label: 'Sand bed', group: 'Drain' }, 0, inches(12)),
+  pegTopMm: length(
+    inches(6),
+    {
+      label: 'Peg tops over the floor',
+      group: 'Drain',
+      help: 'A hand’s breadth, so that a string over the pegs clears the floor. Cuts are written from there.',
+    },
+    0,
+    inches(36),
+  ),
+  cleanouts: choice(['none', 'bends', 'spaced'], 'spaced', {
+    label: 'Cleanouts',
+    group: 'Drain',
+    choices: {
+      none: 'None',
+      bends: 'At the high end and every bend',
+      spaced: 'At the high end, every bend, and on long runs',
+    },
+  }),
+  firstStickMm: z._default(
+    z.nullable(
+      length(
+        inches(60),
+        {
+          label: 'First stick, at the low end',
+          group: 'Drain',
+          whenNull: 'A whole one',
+          help: 'Sticks are laid from the pit up, bell uphill. A shorter first one shifts every bell off the holes.',
+        },
+        inches(6),
+        inches(240),
+      ),
+    ),
+    null,
+  ),
   trenchMm: length(inches(10), { label: 'Trench width', group: 'Drain' }, inches(4), inches(48)),
   /** From the benchmark's zero. */
   startInvertMm: z._default(

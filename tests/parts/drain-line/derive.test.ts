@@ -54,8 +54,29 @@ describe('a drain line', () => {
     ])
   })
 
-  test('tells the checks its fall, least fall, cover, bed and trench', () => {
-    const { slope, coverMm, bedMm, trenchMm } = line()
+  test.each([
+    ['none', [], []],
+    ['bends', [0, 1300], []],
+    // 1300 in to the bend and 1250 in after it: 100 ft are 1200 in, so each leg has one more in its middle.
+    ['spaced', [0, 1300], [650, 1300 + 625]],
+  ] as const)('with cleanouts “%s” has them there', (cleanouts, atStops, between) => {
+    const points = [at(0, 0), at(1300, 0), at(1300, 1250)]
+    const { fittings, tubes } = drainLine.derive(line({ points, cleanouts }), flatSite())
+    const alongs = fittings
+      .filter(({ item }) => item === 'drain-cleanout')
+      .map(({ at: { x, y } }) => inchesOf(x + y))
+    expect(alongs).toEqual([...atStops, ...between])
+    const [first] = tubes[0]!.path
+    // On the invert: 1/8 in a foot from the high end.
+    for (const { item, at: place } of fittings.filter((fitting) => fitting.item === 'drain-cleanout'))
+      expect([item, toInches(first!.z - place.z)]).toEqual([
+        item,
+        expect.closeTo(toInches(place.x + place.y) / 96, 6),
+      ])
+  })
+
+  test('tells the checks its fall, least fall, cover, bed and trench, its pegs and its first stick', () => {
+    const { slope, coverMm, bedMm, trenchMm, pegTopMm } = line()
     expect(drainLine.derive(line(), flatSite()).drain).toEqual({
       slopeMmPerM: slope,
       // International Plumbing Code, Table 704.1: 1/8 in a foot for 4 in pipe.
@@ -63,6 +84,8 @@ describe('a drain line', () => {
       leastCoverMm: coverMm,
       bedMm,
       trenchMm,
+      pegTopMm,
+      firstStickMm: null,
     })
   })
 

@@ -82,10 +82,15 @@ export const oldDairy = (): Sketch =>
     .row('B', [185, 60], { racks: 3, inlet: 'end' })
     .row('C', [287, 300], { racks: 1, inlet: 'end' })
     .row('D', [389, 300], { racks: 1, inlet: 'end' })
-    .drain('Drain', [
-      [24, 405],
-      [432, 405],
-    ])
+    // A whole first stick would put a bell under the second outlet of row B, 238 in from the pit.
+    .drain(
+      'Drain',
+      [
+        [24, 405],
+        [432, 405],
+      ],
+      { firstStick: 94 },
+    )
     .pit('Pit', { x: [432, 468], y: [375, 435] }, PIT)
     .main(
       'Main',
