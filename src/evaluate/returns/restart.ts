@@ -1,11 +1,11 @@
 import { polyOf } from '../../catalogue/pipe'
 import type { Bay } from '../../checks/context'
 import type { PitRestart, RestartRun, StopMoment, StopRun } from '../../model/stopRun'
-import { storageSteps } from '../../solvers/gravity/storage'
 import { submergenceM } from '../../solvers/water/submergence'
 import { toM3PerS } from '../../units/flow'
 import { headM, toHeadM } from '../../units/head'
 import { toSeconds } from '../../units/time'
+import { atOnce, type InParts, standings } from './standings'
 import { type Placed, pitLevel, pitLitres, stopCascade } from './stopCascade'
 import { stopMoment } from './stopMoment'
 import { type StopPit, type StopSources, stopSources, withCheckValves } from './stopSources'
@@ -55,7 +55,7 @@ const timesOf = (lastDripS: number): readonly number[] => {
   return [...times, lastDripS].toSorted((a, b) => a - b)
 }
 
-const runOf = (sources: StopSources, bay: Bay, stopped: StopRun): RestartRun => {
+function* runOf(sources: StopSources, bay: Bay, stopped: StopRun): InParts<RestartRun> {
   const startL = ({ part, facts }: StopPit) =>
     pitLitres(facts, stopped.pits.get(part)?.endMm ?? facts.runningMm)
   const placed = stopCascade(sources, bay.settings, 'started', stopped.hasCheckValve, startL)
@@ -63,12 +63,8 @@ const runOf = (sources: StopSources, bay: Bay, stopped: StopRun): RestartRun => 
   const running = Float64Array.from(full.cascade.stores, ({ litres }) => litres)
   const lastDripS = sources.refill.seconds
   const times = timesOf(lastDripS)
-  const moments: StopMoment[] = []
-  let i = 0
-  for (const standing of storageSteps(placed.cascade, times)) {
-    moments.push(stopMoment(times[i] ?? 0, standing, running, sources, placed))
-    i += 1
-  }
+  const seen = yield* standings(placed.cascade, times)
+  const moments = seen.map((standing, i) => stopMoment(times[i] ?? 0, standing, running, sources, placed))
   return {
     pits: new Map(sources.pits.map((pit) => [pit.part, pitRestart(pit, moments, lastDripS)])),
     lastDripS,
@@ -81,10 +77,14 @@ const runOf = (sources: StopSources, bay: Bay, stopped: StopRun): RestartRun => 
  * What happens when the pumps start again from where a stop ended: pipes fill at the flows that the bay has once it runs,
  * then towers, troughs and drains take up what they let go. No make-up comes in meanwhile. Undefined where no water runs.
  */
-export const restart = (bay: Bay, stopped: StopRun): RestartRun | undefined => {
+export const restart = (bay: Bay, stopped: StopRun): RestartRun | undefined =>
+  atOnce(restartInParts(bay, stopped))
+
+/** The same in parts. */
+export function* restartInParts(bay: Bay, stopped: StopRun): InParts<RestartRun | undefined> {
   const asked = withCheckValves(bay, stopped.hasCheckValve)
   const sources = stopSources(asked)
-  return sources && runOf(sources, asked, stopped)
+  return sources && (yield* runOf(sources, asked, stopped))
 }
 
 /** The level that a pit has when so much is drawn from a level, mm. */

@@ -1,10 +1,8 @@
 import type { PartId } from '../../model/ids'
 import type { StopMoment } from '../../model/stopRun'
+import type { Standing } from './standings'
 import { type Placed, pitLevel } from './stopCascade'
 import type { StopSources } from './stopSources'
-
-/** What stands in each store at one time, L. */
-export type Standing = ArrayLike<number>
 
 const map = <T>(
   places: ReadonlyMap<PartId, number>,

@@ -3,9 +3,9 @@ import type { PartId } from '../../model/ids'
 import type { PitFacts } from '../../model/pitFacts'
 import type { PitState } from '../../model/returns'
 import { type HomeKind, homeKinds, type HomeSource, type PitStop, type StopRun } from '../../model/stopRun'
-import { storageSteps } from '../../solvers/gravity/storage'
+import { atOnce, type InParts, type Standing, standings } from './standings'
 import { type Placed, pitLevel, pitLitres, stopCascade, TOWER_LEFT } from './stopCascade'
-import { type Standing, stopMoment } from './stopMoment'
+import { stopMoment } from './stopMoment'
 import { haveCheckValves, type StopSources, stopSources, withCheckValves } from './stopSources'
 import { growingTimes, passedAt, untilAllHome, watchedS } from './stopTimes'
 
@@ -109,14 +109,14 @@ export interface StopOptions {
   readonly hasCheckValve?: boolean
 }
 
-const runOf = (sources: StopSources, bay: Bay, holds: boolean): StopRun => {
+function* runOf(sources: StopSources, bay: Bay, holds: boolean): InParts<StopRun> {
   const placed = stopCascade(sources, bay.settings, 'stopped', holds, ({ facts }) =>
     pitLitres(facts, facts.runningMm),
   )
   const lastS = watchedS(bay.settings.towerDripMin)
   const shown = growingTimes(lastS)
   const times = [...shown, ...untilAllHome(lastS)]
-  const seen = [...storageSteps(placed.cascade, times)]
+  const seen = yield* standings(placed.cascade, times)
   const { sources: homes, mostHomeS } = sourcesOf(placed, times, seen, holds)
   return {
     hasCheckValve: holds,
@@ -135,8 +135,12 @@ const runOf = (sources: StopSources, bay: Bay, holds: boolean): StopRun => {
  * gutters and drains let go as water at its normal depth does, towers so that their setting is met, pipes as a tank does
  * through a hole; waves and the seconds that water takes down a drain are left out. Undefined where no water runs.
  */
-export const stopPump = (bay: Bay, { hasCheckValve }: StopOptions = {}): StopRun | undefined => {
+export const stopPump = (bay: Bay, options: StopOptions = {}): StopRun | undefined =>
+  atOnce(stopInParts(bay, options))
+
+/** The same in parts. */
+export function* stopInParts(bay: Bay, { hasCheckValve }: StopOptions): InParts<StopRun | undefined> {
   const asked = withCheckValves(bay, hasCheckValve)
   const sources = stopSources(asked)
-  return sources && runOf(sources, asked, haveCheckValves(asked))
+  return sources && (yield* runOf(sources, asked, haveCheckValves(asked)))
 }

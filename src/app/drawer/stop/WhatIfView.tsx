@@ -1,5 +1,5 @@
 import type { Bay, Words } from '../../../checks/context'
-import { stopPump } from '../../../evaluate/returns/stopPump'
+import { stopInParts } from '../../../evaluate/returns/stopPump'
 import type { WhatIfRow } from '../../../evaluate/returns/whatIfRow'
 import { whatIfRows, zoneFlushes } from '../../../evaluate/returns/whatIfs'
 import { rankOf } from '../../../model/finding'
@@ -13,6 +13,7 @@ import { useTrenchWriter } from '../longCut/LongCutDrawing'
 import { PartChoice } from '../PartChoice'
 import type { Steps } from '../steps'
 import { useAnswer } from '../useAnswer'
+import '../chart/chart.css'
 import './stop.css'
 import { WHAT_IF_TITLES, whatIfLine, whatIfStart } from './whatIfWords'
 
@@ -20,7 +21,7 @@ type Rows = ReadonlyMap<PartId, readonly WhatIfRow[]>
 
 function* whatIfSteps(bay: Bay): Steps<Rows> {
   yield
-  const stopped = stopPump(bay)
+  const stopped = yield* stopInParts(bay, {})
   if (!stopped) return new Map()
   const flushes = yield* zoneFlushes(bay)
   yield

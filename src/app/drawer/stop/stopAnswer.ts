@@ -1,7 +1,7 @@
 import type { Bay } from '../../../checks/context'
-import { restart } from '../../../evaluate/returns/restart'
+import { restartInParts } from '../../../evaluate/returns/restart'
 import { type Siphon, siphonOf } from '../../../evaluate/returns/siphon'
-import { stopPump } from '../../../evaluate/returns/stopPump'
+import { stopInParts } from '../../../evaluate/returns/stopPump'
 import { haveCheckValves } from '../../../evaluate/returns/stopSources'
 import type { RestartRun, StopRun } from '../../../model/stopRun'
 import type { Steps } from '../steps'
@@ -21,10 +21,10 @@ export interface StopAnswer {
 
 function* both(bay: Bay, hasCheckValve: boolean): Steps<StopAndStart | undefined> {
   yield
-  const stop = stopPump(bay, { hasCheckValve })
+  const stop = yield* stopInParts(bay, { hasCheckValve })
   if (!stop) return undefined
   yield
-  return { stop, start: restart(bay, stop) }
+  return { stop, start: yield* restartInParts(bay, stop) }
 }
 
 /** Undefined where no water runs. */
