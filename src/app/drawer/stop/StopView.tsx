@@ -2,13 +2,15 @@ import { useState } from 'react'
 import type { Words } from '../../../checks/context'
 import { chosenCut } from '../../../evaluate/longCut/choices'
 import { longCut } from '../../../evaluate/longCut/cut'
+import { setFields } from '../../../layout/setFields'
 import { rankOf } from '../../../model/finding'
 import type { PartId } from '../../../model/ids'
 import type { StopMoment } from '../../../model/stopRun'
+import { commitEdited } from '../../../sidebar/commitEdited'
 import { Said } from '../../../sidebar/Said'
 import { StateMark } from '../../../sidebar/StateMark'
 import { useWords } from '../../../sidebar/words'
-import { usePlannerState } from '../../../store/react'
+import { usePlanner, usePlannerState } from '../../../store/react'
 import { ChartTable } from '../chart/ChartTable'
 import { LongCutDrawing, useTrenchWriter } from '../longCut/LongCutDrawing'
 import { PartChoice } from '../PartChoice'
@@ -77,6 +79,7 @@ function Tell({ run: { stop, start }, answer, pit, words }: TellProps) {
       <ChartTable title="What comes home" table={sourceRows(stop, words)} />
       <h3>With and without a check valve</h3>
       <PitChoiceTable answer={answer} words={words} level={level} />
+      <ValveMend answer={answer} pit={pit} />
       {start && started && (
         <>
           <h3>Start again</h3>
@@ -94,6 +97,24 @@ function Tell({ run: { stop, start }, answer, pit, words }: TellProps) {
       </p>
     </div>
   )
+}
+
+/** Offered where a check valve would keep in the pit what now runs over, or leave more room in it. */
+function ValveMend({ answer, pit }: { readonly answer: StopAnswer; readonly pit: PartId }) {
+  const planner = usePlanner()
+  const rank = ({ stop }: StopAndStart) =>
+    rankOf({ subject: 'pit', state: stop.pits.get(pit)?.state ?? 'Holds' })
+  if (answer.isDrawnWith || rank(answer.withValve) >= rank(answer.without)) return null
+  const set = () =>
+    commitEdited(planner, 'Check valves at all pumps', (layout) =>
+      setFields(
+        layout,
+        layout.parts.flatMap(({ id, kind }) =>
+          kind === 'sump' ? [{ part: id, values: { checkValve: true } }] : [],
+        ),
+      ),
+    )
+  return <button onClick={set}>Give every pump a check valve</button>
 }
 
 function Stop({ answer }: { readonly answer: StopAnswer }) {
