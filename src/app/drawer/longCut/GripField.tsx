@@ -20,7 +20,10 @@ const isSame =
 /** Chooses what is taken up or down, and takes its level, or a drain's fall, as typed: a typed number beats the mouse. */
 export function GripField({ grips, still, grip, onChoose }: GripFieldProps) {
   const planner = usePlanner()
-  const units = usePlannerState((state) => state.units)
+  const [units, levelsFrom] = usePlannerState((state) => [
+    state.units,
+    state.evaluation.layout.settings.levelsFrom,
+  ])
   const id = useId()
   const writer = fieldWriter(units)
   const isFall = grip.drain !== undefined
@@ -53,6 +56,8 @@ export function GripField({ grips, still, grip, onChoose }: GripFieldProps) {
         label={isFall ? 'Fall' : grip.kind === 'pit' ? 'Overflow at' : 'Level'}
         shown={shown}
         onTyped={take}
+        // The drawing then writes levels from the benchmark's value; fields are typed from the bay's zero everywhere.
+        help={levelsFrom === 'benchmark' && !isFall ? 'From the bay’s zero.' : undefined}
       />
     </>
   )

@@ -17,7 +17,7 @@ export interface CutScale {
 }
 
 /** Room round the section, px: level scale, words of the pit's levels, stubs of towers and names over them, scale of lengths. */
-export const CUT_ROOM = { left: 64, right: 160, top: 44, bottom: 46 }
+const CUT_ROOM = { left: 64, right: 160, top: 44, bottom: 46 }
 
 /** Exaggerations that a person can reckon with. */
 const TIMES = [1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40, 50]

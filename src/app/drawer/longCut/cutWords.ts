@@ -8,7 +8,7 @@ import type { PitLevel } from '../../../model/pitFacts'
 export type Named = (part: string) => string
 
 /** What is cut, for a heading: `N1, N drain, Pit`. */
-export const throughWords = ({ through }: LongCut, name: Named): string => through.map(name).join(', ')
+const throughWords = ({ through }: LongCut, name: Named): string => through.map(name).join(', ')
 
 /** The section in one sentence, for who does not see it. */
 export const cutSentence = (cut: LongCut, times: number, name: Named, { level, length }: Writer): string => {

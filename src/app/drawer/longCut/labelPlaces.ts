@@ -25,7 +25,7 @@ export interface Rect {
   readonly y1: number
 }
 
-export const LABEL_PX = 12
+const LABEL_PX = 12
 
 const LINE_PX = 14
 
@@ -47,9 +47,24 @@ export const labelRect = (left: number, baseline: number, text: string): Rect =>
   y1: baseline + 3,
 })
 
-const placesFor = ({ y, gives }: Label): readonly number[] => {
+/** Shares of its own width by which a label may step aside before it goes a line further. */
+const ASIDE = [0, -0.25, 0.25, -0.5]
+
+interface Spot {
+  readonly left: number
+  readonly baseline: number
+}
+
+/** Where a label may stand, the best first, with its words inside the drawing. */
+const spotsFor = ({ text, x, y, anchor = 'middle', gives }: Label, within: Rect): readonly Spot[] => {
+  const width = textWidth(text, LABEL_PX)
+  const wanted = x - width * STARTS[anchor]
+  const inside = (left: number) => Math.max(within.x0, Math.min(left, within.x1 - width))
+  if (gives === 'no') return [{ left: inside(wanted), baseline: y }]
   const step = gives === 'up' ? -LINE_PX : LINE_PX
-  return Array.from({ length: gives === 'no' ? 1 : MOST_STEPS }, (_, index) => y + index * step)
+  return Array.from({ length: MOST_STEPS }, (_, line) =>
+    ASIDE.map((share) => ({ left: inside(wanted + share * width), baseline: y + line * step })),
+  ).flat()
 }
 
 /**
@@ -63,16 +78,13 @@ export const labelPlaces = (
 ): readonly PlacedLabel[] => {
   const full = [...taken]
   return labels.flatMap((label) => {
-    const width = textWidth(label.text, LABEL_PX)
-    const wanted = label.x - width * STARTS[label.anchor ?? 'middle']
-    const left = Math.max(within.x0, Math.min(wanted, within.x1 - width))
-    for (const baseline of placesFor(label)) {
+    const isFree = ({ left, baseline }: Spot) => {
       const rect = labelRect(left, baseline, label.text)
-      const isInside = rect.y0 >= within.y0 && rect.y1 <= within.y1
-      if (!isInside || !full.every((other) => isClear(rect, other))) continue
-      full.push(rect)
-      return [{ ...label, left, baseline }]
+      return rect.y0 >= within.y0 && rect.y1 <= within.y1 && full.every((other) => isClear(rect, other))
     }
-    return []
+    const spot = spotsFor(label, within).find(isFree)
+    if (!spot) return []
+    full.push(labelRect(spot.left, spot.baseline, label.text))
+    return [{ ...label, ...spot }]
   })
 }
