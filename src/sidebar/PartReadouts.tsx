@@ -1,4 +1,5 @@
 import type { Evaluation } from '../evaluate/evaluation'
+import { levelReading } from '../layout/levelReading'
 import type { Part } from '../layout/schema'
 import type { DrainRun } from '../model/levels'
 import { usePlannerState } from '../store/react'
@@ -16,23 +17,27 @@ import { useWords } from './words'
 
 function Pegs({ run, writer }: { readonly run: DrainRun; readonly writer: Writer }) {
   return (
-    <Fold title={<h3>Pegs at the outlets</h3>}>
+    <Fold title={<h3>Pegs</h3>}>
       <table className="readout-table">
         <thead>
           <tr>
+            <th scope="col">Peg</th>
             <th scope="col">From low end</th>
+            <th scope="col">Hole</th>
             <th scope="col">Invert</th>
-            <th scope="col">Ground</th>
-            <th scope="col">Dig</th>
+            <th scope="col">Floor</th>
+            <th scope="col">Cut from top</th>
           </tr>
         </thead>
         <tbody>
           {drainPegs(run, writer).map((peg) => (
-            <tr key={peg.fromPit}>
-              <th scope="row">{peg.fromPit}</th>
+            <tr key={peg.number}>
+              <th scope="row">{peg.number}</th>
+              <td>{peg.fromPit}</td>
+              <td>{peg.hole}</td>
               <td>{peg.invert}</td>
               <td>{peg.ground}</td>
-              <td>{peg.dig}</td>
+              <td>{peg.cut}</td>
             </tr>
           ))}
         </tbody>
@@ -42,16 +47,23 @@ function Pegs({ run, writer }: { readonly run: DrainRun; readonly writer: Writer
 }
 
 interface ZeroNoteProps {
-  readonly benchmarkMm: number
+  readonly bay: Evaluation['bay']
   readonly writer: Writer
 }
 
 /** Levels are kept from the bay's zero, which need not be the mark that the crew shoots from. */
-function ZeroNote({ benchmarkMm, writer }: ZeroNoteProps) {
-  if (benchmarkMm === 0) return null
+function ZeroNote({ bay: { house, settings }, writer }: ZeroNoteProps) {
+  const { levelMm, name } = house.benchmark
+  if (settings.levelsFrom === 'benchmark')
+    return (
+      <p className="field-help">
+        Levels as shot from {name}, which is called <Said words={writer.level(levelMm)} />.
+      </p>
+    )
+  if (levelMm === 0) return null
   return (
     <p className="field-help">
-      Levels from the bay’s zero; the benchmark lies at <Said words={writer.length(benchmarkMm)} />.
+      Levels from the bay’s zero; the benchmark lies at <Said words={writer.level(levelMm)} />.
     </p>
   )
 }
@@ -75,7 +87,7 @@ export function PartReadouts({ part }: { readonly part: Part }) {
   const [units, evaluation] = usePlannerState((state) => [state.units, state.evaluation])
   const { bay } = evaluation
   const words = useWords(evaluation.layout.parts)
-  const trench = writerFor(units, inTrench)
+  const trench = writerFor(units, inTrench, levelReading(bay.settings, bay.house.benchmark))
   const saw = writerFor(units)
   const run = bay.levels.drains.get(part.id)
   const rack = bay.builtOf.get(part.id)?.rack
@@ -85,11 +97,11 @@ export function PartReadouts({ part }: { readonly part: Part }) {
       <PartWater part={part.id} />
       <PartReturn part={part.id} />
       {readouts.length > 0 && <Readouts lines={readouts} />}
-      {readouts.length > 0 && !rack && <ZeroNote benchmarkMm={bay.house.benchmark.levelMm} writer={trench} />}
+      {readouts.length > 0 && !rack && <ZeroNote bay={bay} writer={trench} />}
       {part.kind === 'rack-row' && rack && (
         <ShimTables row={part} rack={rack} feet={bay.levels.feet.get(part.id) ?? []} writer={saw} />
       )}
-      {run && run.outlets.length > 0 && <Pegs run={run} writer={trench} />}
+      {run && <Pegs run={run} writer={trench} />}
     </>
   )
 }

@@ -1,7 +1,8 @@
 import type { CartReach } from '../checks/context'
 import { type Heading, turnHeading } from '../geometry/motion'
-import type { DrainRun, DrainStation, Join, Levels } from '../model/levels'
+import type { DrainRun, DrainStation, Join, Levels, Peg } from '../model/levels'
 import type { RackFacts } from '../model/rackFacts'
+import { wayHome } from '../model/wayHome'
 import type { Units } from '../units/length'
 import { atDrill } from '../units/precision'
 import { type Writer, writerFor } from '../units/writer'
@@ -79,48 +80,63 @@ const fromPitMm = (run: DrainRun, { alongMm }: DrainStation): number => Math.abs
 /** How a drain line lies. */
 export const drainReadouts = (run: DrainRun, writer: Writer): readonly Readout[] => [
   { name: 'Length', value: writer.length(run.lengthMm) },
-  { name: 'Invert, high end', value: writer.length(run.high.invertMm) },
-  { name: 'Invert, low end', value: writer.length(run.low.invertMm) },
+  { name: 'Invert, high end', value: writer.level(run.high.invertMm) },
+  { name: 'Invert, low end', value: writer.level(run.low.invertMm) },
   {
     name: 'Least cover',
     value: `${writer.onTape(run.tightest.coverMm)}, ${writer.length(fromPitMm(run, run.tightest))} from the low end`,
   },
 ]
 
-/** One peg of a drain: where an outlet drops into it. */
-export interface Peg {
+/** One peg of a drain, as the crew reads it. */
+export interface PegWords {
+  readonly number: number
   readonly fromPit: string
+  readonly hole: string
   readonly invert: string
   readonly ground: string
-  readonly dig: string
+  readonly cut: string
 }
 
-const pegAt = (run: DrainRun, station: DrainStation, { length, onTape }: Writer): Peg => ({
-  fromPit: length(fromPitMm(run, station)),
-  invert: length(station.invertMm),
-  ground: length(station.groundMm),
-  dig: onTape(station.digMm),
-})
-
-/** Pegs of a drain from its low end up, one for each place where outlets drop in. */
-export const drainPegs = (run: DrainRun, writer: Writer): readonly Peg[] => {
-  const pegs = [...run.outlets]
-    .sort((a, b) => fromPitMm(run, a) - fromPitMm(run, b))
-    .map((station) => pegAt(run, station, writer))
-  return pegs.filter((peg, index) => peg.fromPit !== pegs[index - 1]?.fromPit)
+const holeWords = ({ outlets, holeMm, why }: Peg, { onTape }: Writer): string => {
+  const isJoined = why.includes('branch') ? ['branch'] : []
+  const drops = outlets > 0 ? [holeMm > 0 ? onTape(holeMm) : 'tee'] : []
+  const many = outlets > 1 ? [`${outlets} x ${drops.join('')}`] : drops
+  return [...isJoined, ...many].join(', ')
 }
 
-/** The inverts at which drains come into a pit. */
+/** Pegs of a drain from its low end up. Nobody subtracts beside the trench: the cut is from the peg's own top. */
+export const drainPegs = ({ pegs }: DrainRun, writer: Writer): readonly PegWords[] =>
+  pegs.map((peg) => ({
+    number: peg.number,
+    fromPit: writer.length(peg.fromLowMm),
+    hole: holeWords(peg, writer),
+    invert: writer.level(peg.invertMm),
+    ground: writer.level(peg.groundMm),
+    cut: writer.onTape(peg.cutMm),
+  }))
+
+/** Whether water that leaves a drain comes to a pit by another line. */
+const isByAnother = (joins: readonly Join[], drain: string, pit: string): boolean => {
+  const { stretches, pit: end } = wayHome(joins, drain, 0)
+  return end === pit && stretches.length > 1
+}
+
+/** The inverts at which drains come into a pit, and the lines that come to it by others. */
 export const pitReadouts = (
   pit: string,
   joins: readonly Join[],
   { drains }: Levels,
   nameOf: (part: string) => string,
-  { length }: Writer,
-): readonly Readout[] =>
-  joins
+  { level }: Writer,
+): readonly Readout[] => [
+  ...joins
     .filter((join) => join.kind === 'drain-to-pit' && join.to === pit)
     .flatMap((join) => {
       const run = drains.get(join.from)
-      return run ? [{ name: `${nameOf(join.from)} comes in at`, value: length(run.low.invertMm) }] : []
-    })
+      return run ? [{ name: `${nameOf(join.from)} comes in at`, value: level(run.low.invertMm) }] : []
+    }),
+  ...joins
+    .filter(({ kind, from }) => kind === 'drain-to-drain' && isByAnother(joins, from, pit))
+    .map(({ from, to = '' }) => ({ name: `${nameOf(from)} comes in by`, value: nameOf(to) })),
+]

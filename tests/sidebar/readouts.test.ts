@@ -65,15 +65,26 @@ describe('a drain', () => {
     expect(valueOf(readouts, 'Invert, low end')).toBe('-11-1/8"')
   })
 
-  test('has one peg a place where outlets drop in, from the low end up, each deeper the nearer to it', () => {
+  test('has its pegs from the low end up, with the hole, and the cut from the peg’s own top', () => {
     const pegs = drainPegs(run, trench)
-    expect(pegs.length).toBeGreaterThan(1)
-    expect(new Set(pegs.map(({ fromPit }) => fromPit)).size).toBe(pegs.length)
-    const depths = pegs.map(({ invert }) => invert)
-    expect(depths[0]).not.toBe(depths.at(-1))
-    expect(pegs[0]!.fromPit).toBe(
-      trench.length(run.lengthMm - Math.max(...run.outlets.map(({ alongMm }) => alongMm))),
-    )
+    // The pit's end, twelve outlets, the high end; at 10 and 20 ft from the pit an outlet's peg stands near.
+    expect(pegs.map(({ fromPit }) => fromPit)).toHaveLength(14)
+    // Dig 11-1/4 in there, and 6 in of peg: 11.22 + 6 to the eighth. Worked example of the trade notes, hand arithmetic.
+    expect(pegs[1]).toEqual({
+      number: 2,
+      fromPit: '10"',
+      hole: '2-1/2"',
+      invert: '-11"',
+      ground: '-1-7/8"',
+      cut: '17-1/4"',
+    })
+  })
+
+  test('has levels as shot from the benchmark, where the crew wants them so', () => {
+    const rod = writerFor('feet-inches', inTrench, { zeroMm: 1203 * 25.4, in: 'feet' })
+    // 1203 - 8.23 = 1194.77 in = 99.564 ft.
+    expect(valueOf(drainReadouts(run, rod), 'Invert, high end')).toBe('99.56 ft')
+    expect(valueOf(drainReadouts(run, rod), 'Length')).toBe(`22' 10"`)
   })
 })
 
