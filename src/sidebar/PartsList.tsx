@@ -15,14 +15,14 @@ import { StateMark } from './StateMark'
 /** px; the list draws only the rows in sight, so it must know their sizes beforehand. */
 const sizes = { rowSize: 50, headingSize: 38 }
 
-const flowWords = ({ flow }: PartRow): string => (flow ? `${flow.word} ${flow.words}` : '')
+const waterWords = ({ water }: PartRow): string => (water ? `${water.word} ${water.words}` : '')
 
 function Row({ row }: { readonly row: PartRow }) {
   return (
     <ListBoxItem
       id={row.id}
       className="parts-list-row"
-      textValue={[row.name, row.place, row.word, flowWords(row)].filter(Boolean).join(', ')}
+      textValue={[row.name, row.place, row.word, waterWords(row)].filter(Boolean).join(', ')}
     >
       <b>
         {row.name} {row.isLocked && <Lock size={12} aria-label="locked" />}
@@ -31,9 +31,9 @@ function Row({ row }: { readonly row: PartRow }) {
       <span>
         <Said words={row.place} />
       </span>
-      {row.flow && (
+      {row.water && (
         <span className="parts-list-flow">
-          <StateMark word={row.flow.word} rank={row.flow.rank} /> {row.flow.words}
+          <StateMark word={row.water.word} rank={row.water.rank} /> {row.water.words}
         </span>
       )}
     </ListBoxItem>

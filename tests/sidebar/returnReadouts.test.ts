@@ -110,7 +110,7 @@ test('a part that no such water passes has nothing to say', () => {
   expect(saidOf(kestrelBend().layout(), 'Post')).toEqual({ state: undefined, view: undefined, said: [] })
 })
 
-test('the parts list has a pit’s own word', () => {
+test('the parts list has a pit’s room beside its fit, as of a row its flow', () => {
   const pitRow = (running: number) => {
     const layout = bay('40 x 60 ft')
       .row('A', [165, 100], { racks: 2 })
@@ -122,6 +122,9 @@ test('the parts list has a pit’s own word', () => {
       .layout()
     return partRows(evaluate(layout), writer).find(({ kind }) => kind === 'sump')?.rows[0]
   }
-  expect(pitRow(-22.5)).toMatchObject({ word: 'Holds', rank: 0 })
-  expect(pitRow(-15)).toMatchObject({ word: 'Thin', rank: 1 })
+  expect(pitRow(-22.5)).toMatchObject({ water: { word: 'Holds', rank: 0, words: '151 gal for 20 gal' } })
+  expect(pitRow(-15)).toMatchObject({
+    word: 'Fits',
+    water: { word: 'Thin', rank: 1, words: '18 gal for 20 gal' },
+  })
 })

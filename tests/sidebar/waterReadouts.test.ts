@@ -104,6 +104,6 @@ describe('what the inspector says of water', () => {
 
 test('the parts list has the flow of every row beside its place', () => {
   const rows = partRows(wet, writer).flatMap((group) => group.rows)
-  expect(rows.find(({ id }) => id === A)?.flow).toEqual({ word: 'Drifting', rank: 1, words: '17.5 %' })
-  expect(rows.find(({ id }) => id === B)?.flow).toEqual({ word: 'Starved', rank: 2, words: 'no water' })
+  expect(rows.find(({ id }) => id === A)?.water).toEqual({ word: 'Drifting', rank: 1, words: '17.5 %' })
+  expect(rows.find(({ id }) => id === B)?.water).toEqual({ word: 'Starved', rank: 2, words: 'no water' })
 })
