@@ -5,7 +5,7 @@ import { asTyped, onSightTube, type Precision } from './precision'
 import { toFahrenheit } from './temperature'
 import { toFeetPerSecond } from './velocity'
 import { MINUTES_PER_HOUR, SECONDS_PER_MINUTE } from './time'
-import { toGallons } from './volume'
+import { toCubicMetres, toCubicYards, toGallons } from './volume'
 import { writeDecimal } from './writeDecimal'
 import { NO_VALUE, writeOnTape } from './writeLength'
 
@@ -62,6 +62,12 @@ export const writeVelocity = writeAs(
 export const writeVolume = writeAs(
   { numberOf: toGallons, decimals: 0, sign: 'gal' },
   { numberOf: asIs, decimals: 0, sign: 'L' },
+)
+
+/** Earth that is dug, in litres of the hole: `3.1 yd³` or `2.4 m³`. */
+export const writeEarth = writeAs(
+  { numberOf: toCubicYards, decimals: 1, sign: 'yd³' },
+  { numberOf: toCubicMetres, decimals: 1, sign: 'm³' },
 )
 
 /** The head of a pump in mm: `12.5 ft` or `3.81 m`. */

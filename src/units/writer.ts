@@ -4,6 +4,7 @@ import { writeFall } from './writeFall'
 import { writeBore, writeLength, writeOnTape } from './writeLength'
 import { type LevelReading, plainReading, writeLevel } from './writeLevel'
 import {
+  writeEarth,
   writeFlow,
   writeFlowTotal,
   writeMinutes,
@@ -42,6 +43,8 @@ export interface Writer {
   readonly velocity: (ms: number) => string
   /** A volume in litres: `120 gal` or `454 L`. */
   readonly volume: (l: number) => string
+  /** Earth that is dug, in litres of the hole: `3.1 yd³` or `2.4 m³`. */
+  readonly earth: (l: number) => string
   /** A time in minutes: `3.6 min`, `45 s`, `2.2 h`. */
   readonly minutes: (min: number) => string
   /** A share of 1: `31.6 %`. */
@@ -70,6 +73,7 @@ export const writerFor = (
   temperature: (c) => writeTemperature(c, units, precision),
   velocity: (ms) => writeVelocity(ms, units, precision),
   volume: (l) => writeVolume(l, units, precision),
+  earth: (l) => writeEarth(l, units, precision),
   minutes: (min) => writeMinutes(min, units, precision),
   share: (share) => writeShare(share, units, precision),
   watts: (w) => writeWatts(w, units, precision),

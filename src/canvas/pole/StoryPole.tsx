@@ -1,38 +1,27 @@
-import { useMemo, useState, useSyncExternalStore } from 'react'
+import { useMemo, useState } from 'react'
 import type { Evaluation } from '../../evaluate/evaluation'
 import { levelEditOf } from '../../evaluate/levelEdit'
 import { levelStack, type Level, type Stack } from '../../evaluate/levelStack'
 import { shortGaps } from '../../evaluate/shortGaps'
 import { levelReading } from '../../layout/levelReading'
 import { usePlanner, usePlannerState } from '../../store/react'
-import type { Units } from '../../units/length'
-import { asTyped, inTrench } from '../../units/precision'
+import { inTrench } from '../../units/precision'
 import type { LevelReading } from '../../units/writeLevel'
 import { writerFor } from '../../units/writer'
+import { gripOn } from './gripOn'
 import { levelGesture } from './levelGesture'
-import { LevelGrip, type GripOn } from './LevelGrip'
-import { levelStep, onStep, readLevel, stepped } from './levelSteps'
+import { LevelGrip } from './LevelGrip'
 import { labelPx, placed, WIDTH } from './places'
 import { PoleHead } from './PoleHead'
 import { poleScale, type PoleScale } from './poleScale'
 import { Labels, Short, ShortWords, Staff, Water } from './Staff'
 import { useShown, type Shown } from './useShown'
+import { useTargetPx } from './useTargetPx'
 
 const FOOT = 16
 const SHORT_PX = 30
 /** Name, and where levels are read from; between them a row of its own for the lines of a row. */
 const HEAD_PX = 42
-
-const coarse = '(pointer: coarse)'
-const watchCoarse = (hear: () => void) => {
-  const query = matchMedia(coarse)
-  query.addEventListener('change', hear)
-  return () => query.removeEventListener('change', hear)
-}
-
-/** How large what is pressed must be, px: larger for fingers. */
-const useTargetPx = (): number =>
-  useSyncExternalStore(watchCoarse, () => matchMedia(coarse).matches) ? 44 : 28
 
 /** What the pole stays at while one of its levels is in hand, whatever is under the pointer. */
 interface Held {
@@ -44,25 +33,6 @@ const spoken = ({ whose, levels }: Stack, write: (mm: number) => string): string
   `Story pole. Levels of ${whose}: ${levels.map(({ name, levelMm }) => `${name} ${write(levelMm)}`).join(', ')}`
 
 const isSame = (a: Level, b: Level): boolean => a.part === b.part && a.kind === b.kind && a.name === b.name
-
-/** What a grip does on a pole of this reading. */
-const gripOn = (
-  units: Units,
-  reading: LevelReading,
-  scale: PoleScale,
-  hands: Pick<GripOn, 'take' | 'letGo'>,
-): GripOn => {
-  const step = levelStep(units, reading)
-  return {
-    scale,
-    write: writerFor(units, inTrench, reading).level,
-    writeExactly: writerFor(units, asTyped, reading).level,
-    read: (text) => readLevel(text, units, reading),
-    onStep: (levelMm) => onStep(levelMm, step, reading),
-    step: (levelMm, up, isLarge) => stepped(levelMm, up, isLarge, step, reading),
-    ...hands,
-  }
-}
 
 const fromWords = (
   { bay: { house } }: Evaluation,
