@@ -76,6 +76,7 @@ function Tell({ run: { stop, start }, answer, pit, words }: TellProps) {
         <StateMark word={ended.state} rank={rankOf({ subject: 'pit', state: ended.state })} />{' '}
         <Said words={endWords(ended, facts, words, level)} />
       </p>
+      {stop.pits.size > 1 && <h3>What comes home to all pits</h3>}
       <ChartTable title="What comes home" table={sourceRows(stop, words)} />
       <h3>With and without a check valve</h3>
       <PitChoiceTable answer={answer} words={words} level={level} />
