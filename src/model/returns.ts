@@ -71,7 +71,7 @@ export interface DrainReturn {
   /** The worst state of its reaches, and the fullest of them. */
   readonly state: DrainState
   readonly fullest: DrainReach
-  /** What it carries half full at its slope, and what it would take for 2 ft/s; 0 where it does not fall. */
+  /** What it carries half full at its slope, and what it would take for 2 ft/s; 0 where it does not fall, or never runs so fast. */
   readonly halfFullLph: number
   readonly scourLph: number
   /** Water in the line as it runs. */
@@ -85,7 +85,7 @@ export interface Transit {
   readonly drainsL: number
   /** Mains, zone pipes and pump pipes; 0 behind a check valve. */
   readonly mainsL: number
-  /** Riser pipes, headers, laterals and microtubes. */
+  /** Riser pipes, headers, laterals and microtubes; behind a check valve only what of them lies over the tube ends. */
   readonly lateralsL: number
   readonly totalL: number
 }
