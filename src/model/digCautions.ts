@@ -1,7 +1,7 @@
 import { inches } from '../units/length'
 import type { Units } from '../units/length'
 
-/** From here on a dig is a hole that someone can fall into and be hurt. Common practice, no source. */
+/** From here on a dig is a hole that someone can fall into and be hurt, and is fenced. Common practice, no source. */
 export const FALL_DEPTH_MM = inches(24)
 
 /** From here on a trench wants a ladder within 25 ft of whoever is in it: 29 CFR 1926.651(c)(2), from memory. */
@@ -20,11 +20,10 @@ const LADDER_WITHIN: Readonly<Record<Units, string>> = { 'feet-inches': '25 ft',
  */
 export const digCautions = (depthMm: number, units: Units): readonly string[] => {
   if (depthMm <= 0) return []
+  const fenced = depthMm >= FALL_DEPTH_MM ? '; fence it' : ''
   const words = [
-    `Digging: call before you dig; dig by hand near marks; keep spoil ${SPOIL_BACK[units]} back from the edge.`,
+    `Digging: call before you dig; dig by hand near marks; keep spoil ${SPOIL_BACK[units]} back from the edge${fenced}.`,
   ]
-  if (depthMm >= FALL_DEPTH_MM)
-    words.push('Deep dig: fenced or covered while nobody is in it; nobody digs alone.')
   if (depthMm >= LADDER_DEPTH_MM)
     words.push(
       `Ladder: one stands within ${LADDER_WITHIN[units]} of whoever is down there; a competent person looks at the sides daily and after rain, and at the air before anyone goes in.`,

@@ -47,9 +47,13 @@ test('cautions grow with the depth: marks at once, a fence from 2 ft, a ladder f
   expect([0, 12, 24, 48, 60].map(begins)).toEqual([
     [],
     ['Digging'],
-    ['Digging', 'Deep dig'],
-    ['Digging', 'Deep dig', 'Ladder'],
-    ['Digging', 'Deep dig', 'Ladder', 'Sides'],
+    ['Digging'],
+    ['Digging', 'Ladder'],
+    ['Digging', 'Ladder', 'Sides'],
+  ])
+  expect([23.9, 24].map((depth) => digCautions(inches(depth), 'metric')[0]!.includes('fence'))).toEqual([
+    false,
+    true,
   ])
   expect(digCautions(inches(48), 'metric').join(' ')).toContain('7.6 m')
 })

@@ -1,4 +1,6 @@
+import { expect, test } from 'vitest'
 import { bay, type Sketch } from '../support/bay'
+import { findingsOf, judged, mended } from '../support/judged'
 import { ruleTable } from '../support/ruleTable'
 
 /*
@@ -48,5 +50,27 @@ ruleTable('drain-branch-level', {
       'Flat, 0 of 1.993',
       'Branch comes into D 0" over its invert; it wants 2" over it. Start D at -1\' 10".',
     ],
+    // Lowered by 8-3/4 in the line would come into the pit at -23.9 - 8.75 = -32.6, under its overflow at -30: no press mends that.
+    [
+      'a branch so low that the pit would have to follow',
+      branch(-29),
+      'Backs up, -8.75 of 0',
+      'Branch comes into D 8-3/4" under its invert; it wants to be no lower.',
+    ],
   ],
+})
+
+test('of two branches the lower one says how low the line starts', () => {
+  const both = branch(-21).drain(
+    'Other',
+    [
+      [340, 196],
+      [340, 100],
+    ],
+    // The line lies at -22.5 there, 20 ft on; this branch falls 1 in and comes in at -24.5, 2 in too low.
+    { startInvert: -23.5 },
+  )
+  for (const { mend } of findingsOf('drain-branch-level', both))
+    expect(mend).toMatchObject({ field: 'startInvertMm', value: expect.closeTo(-22 * 25.4, 6) })
+  expect(judged('drain-branch-level', mended('drain-branch-level', both))).toEqual([])
 })
