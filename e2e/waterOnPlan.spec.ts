@@ -82,7 +82,7 @@ test.describe('on a 10 in tablet at night', () => {
     await planner.openSample()
     await page.getByRole('radio', { name: 'Flow' }).check()
     const legend = page.getByRole('region', { name: 'Legend of the plan' })
-    for (const thing of [legend, page.getByRole('group', { name: 'Water on the plan' })]) {
+    for (const thing of [legend, page.getByRole('group', { name: 'Painted on the plan' })]) {
       const box = await thing.boundingBox()
       expect(box!.x).toBeGreaterThanOrEqual(0)
       expect(box!.x + box!.width).toBeLessThanOrEqual(1024)

@@ -1,20 +1,11 @@
 import type { Finding } from '../model/finding'
 import type { Foot } from '../model/levels'
 import { rememberEach } from '../model/remember'
-import { inches } from '../units/length'
 import type { Bay, BayRule } from './context'
 import { found, inFeet, lengthOf, term } from './found'
+import { BLOCK_OVER_MM, REFUSED_OVER_MM, shimState, STACKED_MM } from './shimLimits'
 
 const RULE = 'foot-shim-max'
-
-/** Thicker than this a stack of shims creeps: a block is steadier. Common practice, no source. */
-const BLOCK_OVER_MM = inches(1.5)
-
-/** Past this no block makes up for the floor. Common practice, no source. */
-const REFUSED_OVER_MM = inches(4)
-
-/** Shims are stacked to the sixteenth of an inch: what stacks up to a limit is not over it. */
-const STACKED_MM = inches(1 / 32)
 
 /** The foot with the most under it; the first of equals. */
 const tallestOf = rememberEach<readonly Foot[], null, Foot | undefined>((feet) =>
@@ -33,13 +24,14 @@ const isMendedByRow = (feet: readonly Foot[], { settings }: Bay): boolean => {
 
 const findingsOf = (part: string, feet: readonly Foot[], bay: Bay): Finding[] => {
   const worst = tallestOf(feet, null)
-  if (!worst || worst.shimMm <= BLOCK_OVER_MM + STACKED_MM) return []
-  const isRefused = worst.shimMm > REFUSED_OVER_MM + STACKED_MM
+  const state = worst && shimState(worst.shimMm)
+  if (!worst || !state || state === 'Fits') return []
+  const isRefused = state === 'Clash'
   return [
     found({
       rule: RULE,
       subject: 'fit',
-      state: isRefused ? 'Clash' : 'Tight',
+      state,
       parts: [part],
       at: worst.at,
       measured: lengthOf(worst.shimMm),

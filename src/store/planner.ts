@@ -13,8 +13,8 @@ import { fitted, type Size, type View } from './view'
 /** Which tool holds the pointer. `place` drops the shelf item named in `placing`. */
 export type ToolId = 'select' | 'hand' | 'tape' | 'place'
 
-/** What the plan shows of the water: nothing, each tower by its flow, or each stretch of pipe by its velocity. */
-export type Paint = 'plain' | 'flow' | 'velocity'
+/** What the plan is painted by: nothing, each tower's flow, each stretch of pipe's velocity, or the shims under feet and bearers. */
+export type Paint = 'plain' | 'flow' | 'velocity' | 'shims'
 
 /** What the sidebar shows: what is wrong, what is cut, the selected part or the bay, all parts. */
 export type SidebarTab = 'warnings' | 'cuts' | 'part' | 'list'

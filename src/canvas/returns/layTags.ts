@@ -30,6 +30,40 @@ const widthOf = ({ words, state }: DrainTag): number =>
 
 const meets = (a: Slip, b: Slip): boolean => a.x0 < b.x1 && b.x0 < a.x1 && a.y0 < b.y1 && b.y0 < a.y1
 
+/** Side of the squares that the paper is parted into, so that a slip is held against its neighbours alone; px. */
+const SQUARE_PX = 64
+/** More squares than a paper is wide. */
+const SQUARES_WIDE = 1024
+
+const squaresUnder = ({ x0, x1, y0, y1 }: Slip): number[] => {
+  const squares: number[] = []
+  const last = { x: Math.floor(x1 / SQUARE_PX), y: Math.floor(y1 / SQUARE_PX) }
+  for (let y = Math.floor(y0 / SQUARE_PX); y <= last.y; y += 1)
+    for (let x = Math.floor(x0 / SQUARE_PX); x <= last.x; x += 1) squares.push(y * SQUARES_WIDE + x)
+  return squares
+}
+
+/** What is covered already, found by place. */
+interface Covered {
+  readonly isFree: (slip: Slip) => boolean
+  readonly cover: (slip: Slip) => void
+}
+
+const coveredBy = (slips: readonly Slip[]): Covered => {
+  const squares = new Map<number, Slip[]>()
+  const cover = (slip: Slip): void => {
+    for (const square of squaresUnder(slip)) {
+      const there = squares.get(square)
+      if (there) there.push(slip)
+      else squares.set(square, [slip])
+    }
+  }
+  slips.forEach(cover)
+  const isFree = (slip: Slip): boolean =>
+    squaresUnder(slip).every((square) => !squares.get(square)?.some((other) => meets(slip, other)))
+  return { isFree, cover }
+}
+
 const isInside = (a: Slip, room: Slip): boolean =>
   a.x0 >= room.x0 && a.x1 <= room.x1 && a.y0 >= room.y0 && a.y1 <= room.y1
 
@@ -49,9 +83,6 @@ const slipAt = (at: Point, width: number, across: Point, side: number, step: num
 
 interface Laying {
   readonly lens: Lens
-  readonly room: Slip
-  /** What no tag may cover. */
-  readonly taken: Slip[]
   /** Way across each drain on the screen, for its pegs. */
   readonly acrossAt: (tag: DrainTag) => Point
 }
@@ -80,6 +111,20 @@ const isLongEnough = ({ from, to, ofItsLength }: DrainTag, width: number, { view
 /** From here on the floor is too far off for peg numbers of drains that are not chosen, px a mm: under 5 px a foot. */
 const LEAST_PEG_SCALE = 5 / feet(1)
 
+/** Words stand no further off than this from what they name, px. */
+const MARGIN_PX = 200
+
+const isInSight = ({ from, to }: DrainTag, lens: Lens): boolean => {
+  const [a, b] = [pxOf(lens, from), pxOf(lens, to)]
+  const { width, height } = lens.size
+  return (
+    Math.max(a.x, b.x) > -MARGIN_PX &&
+    Math.min(a.x, b.x) < width + MARGIN_PX &&
+    Math.max(a.y, b.y) > -MARGIN_PX &&
+    Math.min(a.y, b.y) < height + MARGIN_PX
+  )
+}
+
 /** The tag in all its words and in few, as far as its stretch bears them. A chosen drain says what it can. */
 const formsOf = (tag: DrainTag, isChosen: boolean, lens: Lens): readonly DrainTag[] => {
   if (tag.as === 'peg') return isChosen || lens.view.pxPerMm >= LEAST_PEG_SCALE ? [tag] : []
@@ -105,21 +150,21 @@ export const layTags = (
       acrossOfDrain.set(part, acrossOf(pxOf(lens, from), pxOf(lens, to)))
   const laying: Laying = {
     lens,
-    room,
-    taken: [...taken],
     acrossAt: ({ part, from, to, as }) =>
       as === 'peg'
         ? (acrossOfDrain.get(part) ?? { x: 0, y: -1 })
         : acrossOf(pxOf(lens, from), pxOf(lens, to)),
   }
+  const { isFree, cover } = coveredBy(taken)
   const isChosen = ({ part }: DrainTag) => chosen.includes(part)
   const inOrder = [...tags.filter(isChosen), ...tags.filter((tag) => !isChosen(tag))]
   return inOrder.flatMap((tag) => {
+    if (!isInSight(tag, lens)) return []
     const found = formsOf(tag, isChosen(tag), lens)
       .flatMap((form) => triesOf(form, isChosen(tag), laying))
-      .find(({ slip }) => isInside(slip, room) && !laying.taken.some((other) => meets(slip, other)))
+      .find(({ slip }) => isInside(slip, room) && isFree(slip))
     if (!found) return []
-    laying.taken.push(found.slip)
+    cover(found.slip)
     return [found]
   })
 }

@@ -6,6 +6,7 @@ import { usePlanner, usePlannerState } from '../../store/react'
 import { centredOn } from '../../store/view'
 import { type Writer, writerFor } from '../../units/writer'
 import { stateRank } from '../stateInk'
+import { shimCounts } from '../shims/shimNotes'
 import { StateShape } from '../StateShape'
 import { dryTowers, legendFacts, stateCounts, type LegendFacts } from './legendFacts'
 import { extremeWords } from './under'
@@ -94,6 +95,30 @@ function States({ evaluation }: { readonly evaluation: Evaluation }) {
   )
 }
 
+/** The feet that have too much under them, by their state. */
+function ShimStates({ evaluation }: { readonly evaluation: Evaluation }) {
+  return (
+    <div className="water-states">
+      {shimCounts(evaluation).map(({ state, feet }) => (
+        <p key={state}>
+          <svg
+            className={`water-state water-state-${stateRank(state)}`}
+            viewBox="-7 -7 14 14"
+            width="13"
+            height="13"
+          >
+            <StateShape state={state} x={0} y={0} />
+          </svg>
+          {state} {feet.toLocaleString()} {feet > 1 ? 'feet' : 'foot'}
+        </p>
+      ))}
+    </div>
+  )
+}
+
+const NO_WATER = 'No water runs in this bay yet, so there is nothing to paint.'
+const NO_FEET = 'No rack stands in this bay yet, so there is nothing to paint.'
+
 interface LegendProps {
   readonly as: Exclude<Paint, 'plain'>
 }
@@ -113,8 +138,9 @@ export function PaintLegend({ as }: LegendProps) {
           <ScaleBar facts={facts} />
         </div>
       ) : (
-        <p>{fault ?? 'No water runs in this bay yet, so there is nothing to paint.'}</p>
+        <p>{as === 'shims' ? NO_FEET : (fault ?? NO_WATER)}</p>
       )}
+      {as === 'shims' && <ShimStates evaluation={evaluation} />}
       {as === 'flow' && (
         <>
           <div>

@@ -2,12 +2,13 @@ import type { Paint } from '../../store/planner'
 import { usePlanner, usePlannerState } from '../../store/react'
 
 const paints: readonly { readonly paint: Paint; readonly word: string; readonly does: string }[] = [
-  { paint: 'plain', word: 'Plain', does: 'The plan without the water' },
+  { paint: 'plain', word: 'Plain', does: 'The plan as it is' },
   { paint: 'flow', word: 'Flow', does: 'Every tower painted by its flow' },
   { paint: 'velocity', word: 'Velocity', does: 'Mains and laterals painted by the velocity of the water' },
+  { paint: 'shims', word: 'Shims', does: 'Feet and gutter bearers painted by the shims under them' },
 ]
 
-/** What the plan shows of the water, one of three. */
+/** What the plan is painted by, one of four. */
 export function PaintSwitch() {
   const planner = usePlanner()
   const shown = usePlannerState((state) => state.paint)
@@ -17,7 +18,7 @@ export function PaintSwitch() {
   }
   return (
     <fieldset className="water-switch">
-      <legend className="only-heard">Water on the plan</legend>
+      <legend className="only-heard">Painted on the plan</legend>
       {paints.map(({ paint, word, does }) => (
         <label key={paint} title={does}>
           <input

@@ -1,8 +1,10 @@
+import { BLOCK_OVER_MM } from '../../checks/shimLimits'
 import type { Evaluation } from '../../evaluate/evaluation'
 import { stateWords } from '../../model/finding'
 import type { FlowState } from '../../model/water'
 import type { Units } from '../../units/length'
 import { writerFor, type Writer } from '../../units/writer'
+import { shimScale, tallestShimMm } from '../shims/shimScale'
 import { fastestMS } from './legs'
 import { bayScale, paintedRows } from './painted'
 import { DRY, FASTEST_MS, shareOn, velocityScale, type Scale } from './scale'
@@ -61,15 +63,28 @@ const velocityLegend = (
   }
 }
 
-/** The legend of a paint in the reader's units; undefined where nothing flows that could be painted. */
+const shimLegend = (evaluation: Evaluation, units: Units, { onTape }: Writer): LegendFacts | undefined => {
+  const tallestMm = tallestShimMm(evaluation)
+  if (tallestMm === 0) return undefined
+  const scale = shimScale(tallestMm, units)
+  return {
+    title: 'Shim under each foot (square), on each gutter bearer (bar)',
+    ticks: ticksOf(scale, onTape),
+    marked: {
+      share: placeOn(scale, BLOCK_OVER_MM),
+      words: `over ${onTape(BLOCK_OVER_MM)} a block is steadier`,
+    },
+  }
+}
+
+const legends = { flow: flowLegend, velocity: velocityLegend, shims: shimLegend } as const
+
+/** The legend of a paint in the reader's units; undefined where there is nothing that could be painted. */
 export const legendFacts = (
-  as: 'flow' | 'velocity',
+  as: keyof typeof legends,
   evaluation: Evaluation,
   units: Units,
-): LegendFacts | undefined =>
-  as === 'flow'
-    ? flowLegend(evaluation, units, writerFor(units))
-    : velocityLegend(evaluation, units, writerFor(units))
+): LegendFacts | undefined => legends[as](evaluation, units, writerFor(units))
 
 /** Towers that hang in the bay and get no water. */
 export const dryTowers = (evaluation: Evaluation, units: Units): number =>

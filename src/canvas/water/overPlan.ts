@@ -7,6 +7,7 @@ import { hitIndexOf } from '../hit'
 import type { Label, Slip } from '../label'
 import type { Lens } from '../lens'
 import { noteLabels } from '../overlayPaint'
+import { shimLabels, shimNotes } from '../shims/shimNotes'
 import { paintWater } from './paintWater'
 import { drawRowStates, rowSlips, slipBox } from './rowStates'
 import { towerNotes } from './under'
@@ -36,22 +37,29 @@ export const drawOver = (
   drawExtremes(ctx, lens, evaluation)
 }
 
-/** The least and the most fed tower, or the fastest stretch of each main. */
+/** The least and the most fed tower, the fastest stretch of each main, or the tallest foot of each row that has too much under it. */
 export const labelsOver = (as: Paint, evaluation: Evaluation, lens: Lens): readonly Label[] => {
   if (as === 'flow') return extremeLabels(lens, evaluation)
+  if (as === 'shims') return shimLabels(lens, evaluation)
   return as === 'velocity' ? velocityLabels(lens, evaluation) : []
 }
 
-/** What the tower under the pointer takes. */
+const notesAt = (as: Paint, evaluation: Evaluation, at: Point, lens: Lens): readonly string[] => {
+  if (as === 'shims') return shimNotes(evaluation, at, lens)
+  if (as !== 'flow') return []
+  const part = hitIndexOf(evaluation.bay.built, null).at(at, 0)
+  return towerNotes(evaluation, part, at, lens.writer)
+}
+
+/** What the tower under the pointer takes, or what is under the foot there. */
 export const pointerLabels = (
   as: Paint,
   evaluation: Evaluation,
   pointer: Point | undefined,
   lens: Lens,
 ): readonly Label[] => {
-  if (as !== 'flow' || !pointer) return []
-  const part = hitIndexOf(evaluation.bay.built, null).at(pointer, 0)
-  const notes = towerNotes(evaluation, part, pointer, lens.writer)
+  if (!pointer) return []
+  const notes = notesAt(as, evaluation, pointer, lens)
   return noteLabels(lens, pointer, notes).map((label) => ({ ...label, isFirm: true }))
 }
 

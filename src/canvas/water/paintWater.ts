@@ -3,6 +3,9 @@ import type { Evaluation } from '../../evaluate/evaluation'
 import type { PartId } from '../../model/ids'
 import type { Paint } from '../../store/planner'
 import type { Lens } from '../lens'
+import { paintShims } from '../shims/paintShims'
+import { shimScale, tallestShimMm } from '../shims/shimScale'
+import { shimSpots } from '../shims/shimSpots'
 import { fastestMS, solvedLegs } from './legs'
 import { paintedRows } from './painted'
 import { paintLegs } from './paintLegs'
@@ -11,7 +14,7 @@ import { velocityScale } from './scale'
 
 type IsTaken = (part: PartId) => boolean
 
-/** Paints the towers of the parts taken by flow, or their pipes by velocity. The context's transform is in mm of floor. */
+/** Paints the towers of the parts taken by flow, their pipes by velocity, or what is under them by shims. The context's transform is in mm of floor. */
 export const paintWater = (
   ctx: CanvasLike,
   as: Paint,
@@ -30,6 +33,13 @@ export const paintWater = (
       ctx,
       solvedLegs(evaluation).filter(({ part }) => isTaken(part)),
       velocityScale(fastestMS(evaluation), lens.units),
+      lens,
+    )
+  if (as === 'shims')
+    paintShims(
+      ctx,
+      shimSpots(evaluation).filter(({ part }) => isTaken(part)),
+      shimScale(tallestShimMm(evaluation), lens.units),
       lens,
     )
 }

@@ -17,7 +17,7 @@ const piecesWords = (heightMm: number, { onTape }: Writer): string[] =>
     count > 1 ? `${count} x ${onTape(thickMm)}` : onTape(thickMm),
   )
 
-const shimWords = (heightMm: number, writer: Writer): ShimWords => ({
+export const shimWords = (heightMm: number, writer: Writer): ShimWords => ({
   height: writer.onTape(heightMm),
   pieces: piecesWords(heightMm, writer),
 })
@@ -51,21 +51,35 @@ const past = (at: Point, from: Point, direction: Point): number =>
 /** How far inside a face a place lies, mm. */
 const behind = ({ from, facing }: RackFace, at: Point): number => -past(at, from, along(facing))
 
+/** The two feet of one riser pair. */
+export interface FootPair {
+  /** From 1 at the row's start. */
+  readonly pair: number
+  readonly left: Foot
+  readonly right: Foot | undefined
+}
+
 /** Riser pairs from the row's start. Feet of one side are as many as of the other: each pair has both. */
-export const pairRows = (
-  { leftFace, rightFace }: RackFacts,
-  feet: readonly Foot[],
-  writer: Writer,
-): readonly PairRow[] => {
+export const footPairs = ({ leftFace, rightFace }: RackFacts, feet: readonly Foot[]): readonly FootPair[] => {
   const onward = along(turnHeading(leftFace.facing, 3))
   const fromStart = [...feet].sort(
     (a, b) => past(a.at, leftFace.from, onward) - past(b.at, leftFace.from, onward),
   )
   const isLeft = ({ at }: Foot): boolean => behind(leftFace, at) < behind(rightFace, at)
   const rights = fromStart.filter((foot) => !isLeft(foot))
-  return fromStart.filter(isLeft).map(({ shimMm }, index) => ({
-    pair: index + 1,
-    left: shimWords(shimMm, writer),
-    right: shimWords(rights[index]?.shimMm ?? 0, writer),
+  return fromStart.filter(isLeft).map((left, index) => ({ pair: index + 1, left, right: rights[index] }))
+}
+
+export const pairRows = (rack: RackFacts, feet: readonly Foot[], writer: Writer): readonly PairRow[] =>
+  footPairs(rack, feet).map(({ pair, left, right }) => ({
+    pair,
+    left: shimWords(left.shimMm, writer),
+    right: shimWords(right?.shimMm ?? 0, writer),
   }))
+
+/** `1-1/8" = 1" + 1/8"`; of one piece its height alone. */
+export const stackWords = (heightMm: number, writer: Writer): string => {
+  const { height, pieces } = shimWords(heightMm, writer)
+  if (pieces.length === 0) return 'no shim'
+  return pieces.length === 1 && pieces[0] === height ? height : `${height} = ${pieces.join(' + ')}`
 }
