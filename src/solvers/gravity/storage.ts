@@ -1,3 +1,5 @@
+import { rootOfRising } from './rising'
+
 /** How fast a store lets go, litres a second, of what stands in it, litres. Never falls where more stands; 0 of nothing. */
 export type LetGo = (litres: number) => number
 
@@ -45,11 +47,6 @@ const SHRINK = 0.2
 const GROW = 2
 /** Steps between two times that are asked for, before the error is taken as it is. */
 const SHORTEST_S = 1e-3
-/** Halvings that leave of any store less than rounding. */
-const HALVINGS = 60
-/** Of what stands in a store, how closely a root is found: below all that is promised of the sum. */
-const ROOT_CLOSE = 1e-13
-
 const sumOf = (values: Litres): number => values.reduce((sum, each) => sum + each, 0)
 
 const letGoAt = (outlets: readonly Outlet[], litres: number): number => {
@@ -62,28 +59,10 @@ const letGoAt = (outlets: readonly Outlet[], litres: number): number => {
  * What is left of `had` litres after a step at whose end the store lets go as what is left says: the root of
  * left + seconds x letGo(left) = had, which lies between 0 and `had` because letting go never falls with more in store.
  */
-const leftOf = (outlets: readonly Outlet[], had: number, seconds: number): number => {
-  if (had <= 0 || outlets.length === 0) return Math.max(had, 0)
-  const excess = (left: number) => left + seconds * letGoAt(outlets, left) - had
-  let [low, high, atLow, atHigh] = [0, had, -had, excess(had)]
-  if (atHigh <= 0) return had
-  // False position, Illinois rule, with a halving where it creeps.
-  for (let i = 0; i < HALVINGS && high - low > ROOT_CLOSE * had; i += 1) {
-    const guess = i % 3 === 2 ? (low + high) / 2 : (low * atHigh - high * atLow) / (atHigh - atLow)
-    const at = excess(guess)
-    if (at === 0) return guess
-    if (at < 0) {
-      low = guess
-      atLow = at
-      atHigh /= 2
-    } else {
-      high = guess
-      atHigh = at
-      atLow /= 2
-    }
-  }
-  return low
-}
+const leftOf = (outlets: readonly Outlet[], had: number, seconds: number): number =>
+  had <= 0 || outlets.length === 0
+    ? Math.max(had, 0)
+    : rootOfRising((left) => left + seconds * letGoAt(outlets, left) - had, 0, had)
 
 /**
  * What pumps take over a step, out of what then stands there: the one thing that runs back to an earlier store, which has it
