@@ -8,7 +8,7 @@ import { CLOSE_MM, found, inFeet, lengthOf, stateFor, term } from './found'
 const RULE = 'outlet-drop-min'
 
 /** Room for outlet, tube and slack. Common practice, no source. */
-const DROP_MM = inches(4)
+export const DROP_MM = inches(4)
 
 const findingOf = (join: Join, run: DrainRun, outletMm: number, crownMm: number): Finding =>
   found({

@@ -24,8 +24,16 @@ export const drawerViews: readonly [DrawerView, ...DrawerView[]] = [
   { id: 'causes', title: 'Causes', run: 'out', View: lazy(() => import('./CausesView')) },
   { id: 'flush', title: 'Flush & refill', run: 'out', View: lazy(() => import('./FlushView')) },
   { id: 'cut', title: 'Long cut', run: 'home', View: lazy(() => import('./longCut/LongCutView')) },
+  { id: 'pegs', title: 'Pegs & levels', run: 'home', View: lazy(() => import('./pegs/PegsView')) },
+  { id: 'pit', title: 'Pit', run: 'home', View: lazy(() => import('./pit/PitView')) },
   { id: 'stop', title: 'Stop the pump', run: 'home', View: lazy(() => import('./stop/StopView')) },
   { id: 'what-if', title: 'What if', run: 'home', View: lazy(() => import('./stop/WhatIfView')) },
+  {
+    id: 'collectors',
+    title: 'Pits or collectors',
+    run: 'home',
+    View: lazy(() => import('./collectors/CollectorsView')),
+  },
 ]
 
 /** The views of one run, in the order of their tabs. */
