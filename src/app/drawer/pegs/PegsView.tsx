@@ -97,15 +97,13 @@ function Drain({ run, words }: DrainProps) {
   const drains = [...bay.levels.drains.keys()]
   return (
     <>
-      <div className="pegs-side">
+      <div className="pegs-drain">
         <PartChoice label="Drain" shown={run.part} parts={drains} words={words.name} />
         {running && (
           <StateMark word={running.state} rank={rankOf({ subject: 'drain', state: running.state })} />
         )}
-        {facts && <RowFigures figures={drainFigures(run, facts, running, words)} />}
-        <DigWords run={run} />
       </div>
-      <div className="pegs-main">
+      <div className="pegs-pegs">
         {run.pegs.length > 0 ? (
           <PegTable
             title={`Pegs of ${words.name(run.part)}`}
@@ -119,8 +117,12 @@ function Drain({ run, words }: DrainProps) {
           Pegs count from the low end up. Measure the cut straight down from the peg’s top to the bottom of
           the trench, sand bed included: nothing is left to subtract. Holes are cut on the crown.
         </p>
-        <RowLevels words={words} />
       </div>
+      <div className="pegs-side">
+        {facts && <RowFigures figures={drainFigures(run, facts, running, words)} />}
+        <DigWords run={run} />
+      </div>
+      <RowLevels words={words} />
     </>
   )
 }

@@ -30,6 +30,9 @@ const outlineOf = ({ rimMm, bottomMm }: PitFacts, { yOf, wallsAt }: PitPicture, 
   return `M${topLeft} ${yOf(toMm)}L${left} ${yOf(bottomMm)}H${right}L${topRight} ${yOf(toMm)}`
 }
 
+/** Earth is drawn so far under the bottom, px. */
+const UNDER_PX = 16
+
 /** Earth and floor, the pit with the water that stands in it while it runs, and the pipe of its overflow. */
 function Pit({ pit, picture, size, floorMm }: DrawnProps) {
   const { yOf, wallsAt, pxPerMm } = picture
@@ -46,7 +49,7 @@ function Pit({ pit, picture, size, floorMm }: DrawnProps) {
         x={left - 14}
         y={floor}
         width={right - left + 28}
-        height={size.height - floor}
+        height={Math.max(0, yOf(pit.bottomMm) + UNDER_PX - floor)}
       />
       <path className="pit-inside" d={`${outlineOf(pit, picture)}Z`} />
       <path className="pit-water" d={`${outlineOf(pit, picture, pit.runningMm)}Z`} />
