@@ -1,5 +1,6 @@
 import { sizeMend } from '../../../checks/pitAsks'
 import { applyMend } from '../../../layout/mend'
+import type { Layout, Part } from '../../../layout/schema'
 import type { PartId } from '../../../model/ids'
 import { usePlanner, usePlannerState } from '../../../store/react'
 
@@ -8,6 +9,12 @@ interface SizePitProps {
   readonly name: string
 }
 
+const partOf = ({ parts }: Layout, id: PartId): Part | undefined => parts.find((part) => part.id === id)
+
+/** Whether a part is as it was, field by field. */
+const isSame = (before: Part | undefined, after: Part | undefined): boolean =>
+  JSON.stringify(before) === JSON.stringify(after)
+
 /** All levels of a pit from its inlet down, set as its water asks, at one press. */
 export function SizePit({ part, name }: SizePitProps) {
   const planner = usePlanner()
@@ -15,7 +22,7 @@ export function SizePit({ part, name }: SizePitProps) {
   const mend = sizeMend(bay, part)
   if (!mend)
     return <p className="water-note">No depth of this pit holds what comes home: make it longer or wider.</p>
-  const isSized = applyMend(layout, mend) === layout
+  const isSized = isSame(partOf(layout, part), partOf(applyMend(layout, mend), part))
   return isSized ? (
     <p className="water-note">Its levels are as its water asks.</p>
   ) : (
