@@ -44,7 +44,8 @@ export const drainFallMin: BayRule = {
   over: 'bay',
   id: RULE,
   title: 'Fall of a drain',
-  limit: '1/8 in a foot for pipe of 3 to 6 in, 1/4 in a foot for smaller, 1/16 for 8 in; editable on the line',
+  limit:
+    '1/8 in a foot for pipe of 3 to 6 in, 1/4 in a foot for smaller, 1/16 for 8 in; editable on the line',
   source: 'International Plumbing Code, Table 704.1, as adopted: a check value, not a permit',
   mending: 'Give the line more fall, or bring the pit nearer.',
   check,

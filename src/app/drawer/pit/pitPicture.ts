@@ -5,7 +5,7 @@ import type { PitReturn } from '../../../model/returns'
 import type { PlotSize } from '../chart/plot'
 
 /** Room round the pit, px: words of its volumes, labels of its levels, earth over and under it. */
-export const PICTURE_ROOM = { left: 128, right: 140, top: 26, bottom: 22 }
+const PICTURE_ROOM = { left: 128, right: 140, top: 26, bottom: 22 }
 
 /** A pit across its shorter side, to scale in both directions. All px of the picture. */
 export interface PitPicture {
