@@ -5,7 +5,7 @@ const WRITTEN = String.raw`-?(?:\d+' )?(?:\d+-)?\d+(?:[./]\d+)?`
 const LETTERS = 'mm/m|mm|in/ft|ft/s|ft|m/s|min|m|gph|gpm|gal|L/h|L/min|L|W|h|s'
 
 /** A written measure with its unit, as the writers write them. */
-const LENGTH = new RegExp(String.raw`(${WRITTEN}(?:"| (?:(?:${LETTERS})\b|%|°[CF]\b)))`)
+const LENGTH = new RegExp(String.raw`(${WRITTEN}(?:"| (?:yd³|m³|(?:${LETTERS})\b|%|°[CF]\b)))`)
 
 export interface Wording {
   readonly text: string

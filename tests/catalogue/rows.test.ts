@@ -59,6 +59,7 @@ const rowsOf = {
       idMm: mm,
       wallMm: mm,
       stickMm: mm,
+      bellMm: mm,
       leastFallMmPerM: z.number().check(z.gt(0), z.lt(100)),
     }),
   ],
