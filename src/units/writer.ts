@@ -25,6 +25,8 @@ export interface Writer {
   readonly onTape: (mm: number) => string
   /** A level in mm above the file's zero, from the zero and in the unit that the crew reads levels in: `99.31 ft`. */
   readonly level: (mm: number) => string
+  /** A level in mm whose number no benchmark moves, such as the benchmark's own value, in the unit of levels: `100.00 ft`. */
+  readonly plainLevel: (mm: number) => string
   /** The bore of a small tube in mm: `0.125"` or `3.18 mm`. */
   readonly bore: (mm: number) => string
   /** A fall in mm per metre: `1/8 in/ft` or `10.4 mm/m`. */
@@ -64,6 +66,7 @@ export const writerFor = (
   length: (mm) => writeLength(mm, units, precision),
   onTape: (mm) => writeOnTape(mm, units, precision),
   level: (mm) => writeLevel(mm, units, precision, reading),
+  plainLevel: (mm) => writeLevel(mm, units, precision, { ...reading, zeroMm: 0 }),
   bore: (mm) => writeBore(mm, units),
   fall: (mmPerM) => writeFall(mmPerM, units),
   flow: (lph) => writeFlow(lph, units, precision),

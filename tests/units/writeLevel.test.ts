@@ -19,12 +19,17 @@ test('from the value of the benchmark nothing is negative', () => {
   expect(writeLevel(inches(-8.25), 'feet-inches', inTrench, fromNail('feet'))).toBe('99.56 ft')
   expect(writeLevel(inches(-8.25), 'feet-inches', inTrench, fromNail('mm'))).toBe('30347 mm')
   expect(writeLevel(inches(-8.25), 'metric', inTrench, fromNail('feet'))).toBe('99.56 ft')
-  expect(writeLevel(inches(-8.25), 'feet-inches', asTyped, fromNail('feet'))).toBe('99.563 ft')
+  expect(writeLevel(inches(-8.25), 'feet-inches', asTyped, fromNail('feet'))).toBe('99.5625 ft')
 })
 
 test('what is no number has no level, and nothing has no sign', () => {
   expect(writeLevel(NaN, 'metric')).toBe('—')
   expect(writeLevel(-0.001, 'feet-inches', inTrench, { zeroMm: 0, in: 'inches' })).toBe('0.00"')
+})
+
+test('what says where levels are counted from is not counted from there', () => {
+  const { plainLevel } = writerFor('feet-inches', inTrench, fromNail('feet'))
+  expect([plainLevel(inches(1200)), plainLevel(inches(-3))]).toEqual(['100.00 ft', '-0.25 ft'])
 })
 
 test('a writer takes the reading along when it writes what is typed', () => {

@@ -1,9 +1,10 @@
 import type { Units } from '../../units/length'
 import { asTyped, inTrench } from '../../units/precision'
+import { parseLevel } from '../../units/parseLevel'
 import type { LevelReading } from '../../units/writeLevel'
 import { writerFor } from '../../units/writer'
 import type { GripOn } from './LevelGrip'
-import { levelStep, onStep, readLevel, stepped } from './levelSteps'
+import { levelStep, onStep, stepped } from './levelSteps'
 import type { PoleScale } from './poleScale'
 
 /** What a grip does on a scale of this reading. */
@@ -18,7 +19,7 @@ export const gripOn = (
     scale,
     write: writerFor(units, inTrench, reading).level,
     writeExactly: writerFor(units, asTyped, reading).level,
-    read: (text) => readLevel(text, units, reading),
+    read: (text) => parseLevel(text, units, reading),
     onStep: (levelMm) => onStep(levelMm, step, reading),
     step: (levelMm, up, isLarge) => stepped(levelMm, up, isLarge, step, reading),
     ...hands,

@@ -1,6 +1,5 @@
 import { inches, type Units } from '../../units/length'
-import { parseLength, type ParsedLength } from '../../units/parseLength'
-import type { LevelReading, LevelUnits } from '../../units/writeLevel'
+import type { LevelReading } from '../../units/writeLevel'
 
 /** How far a level goes with one press of a key, and with Shift, mm. */
 export interface LevelStep {
@@ -33,15 +32,4 @@ export const stepped = (
   const steps = (levelMm + zeroMm) / smallMm
   const next = up > 0 ? Math.floor(steps + HAIR) + 1 : Math.ceil(steps - HAIR) - 1
   return next * smallMm - zeroMm
-}
-
-/** Signs that a bare number has where levels are read in one unit. */
-const signs: Readonly<Partial<Record<LevelUnits, string>>> = { inches: '"', feet: "'", mm: ' mm' }
-
-const isBare = (text: string): boolean => /^[+-]?[\d.]+$/.test(text.trim())
-
-/** What was typed as a level, read as the crew reads levels; mm from the benchmark's zero. */
-export const readLevel = (text: string, units: Units, reading: LevelReading): ParsedLength => {
-  const read = parseLength(isBare(text) ? `${text.trim()}${signs[reading.in] ?? ''}` : text, units)
-  return read.ok ? { ok: true, mm: read.mm - reading.zeroMm } : read
 }
