@@ -1,7 +1,7 @@
 import type { Built } from '../model/built'
 import type { Finding } from '../model/finding'
 import type { Bay, BayRule } from './context'
-import { found, inFeet, lengthOf, term } from './found'
+import { found, lengthOf, levelOf, term } from './found'
 import { type AirTrap, lateralTraps } from './lateralAir'
 import { humpOf } from './mainHump'
 
@@ -20,7 +20,7 @@ const ofMain = (built: Built, bay: Bay): Finding[] => {
           measured: lengthOf(hump.riseMm),
           limit: lengthOf(hump.mayMm),
           facts: { how: 'hump' },
-          terms: [term('Level of the high place', inFeet(hump.at.z))],
+          terms: [term('Level of the high place', levelOf(hump.at.z))],
         }),
       ]
     : []

@@ -3,7 +3,7 @@ import type { DrainRun, Join } from '../model/levels'
 import { INLET_OVER_OVERFLOW_MM } from '../model/pitFacts'
 import { dropOver } from '../units/slope'
 import type { Bay, BayRule } from './context'
-import { CLOSE_MM, found, inFeet, lengthOf, stateFor, term } from './found'
+import { CLOSE_MM, found, lengthOf, levelOf, stateFor, term } from './found'
 
 const RULE = 'drain-branch-level'
 
@@ -64,8 +64,8 @@ const findingOf = (join: Join, { branch, line, lineMm, overMm, wantsMm }: Meetin
       measured: lengthOf(overMm),
       limit: lengthOf(wantsMm),
       terms: [
-        term('Invert of the branch at its low end', inFeet(branch.low.invertMm)),
-        term('Invert of the line there', inFeet(lineMm)),
+        term('Invert of the branch at its low end', levelOf(branch.low.invertMm)),
+        term('Invert of the line there', levelOf(lineMm)),
       ],
       ...(mend && { mend }),
     }),

@@ -1,5 +1,5 @@
 import type { BayRule } from './context'
-import { CLOSE_MM, found, inFeet, lengthOf, term } from './found'
+import { CLOSE_MM, found, inFeet, lengthOf, levelOf, term } from './found'
 
 const RULE = 'drain-cover-min'
 
@@ -28,8 +28,8 @@ export const drainCoverMin: BayRule = {
           limit: lengthOf(run.coverMm),
           facts: { alongMm: tightest.alongMm },
           terms: [
-            term('Floor at the tightest station', inFeet(tightest.groundMm)),
-            term('Crown there', inFeet(tightest.crownMm)),
+            term('Floor at the tightest station', levelOf(tightest.groundMm)),
+            term('Crown there', levelOf(tightest.crownMm)),
             term('From the high end', inFeet(tightest.alongMm)),
           ],
           mend: { kind: 'set', part: run.part, field: 'startInvertMm', value: null },

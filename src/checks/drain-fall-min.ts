@@ -4,7 +4,7 @@ import type { DrainRun } from '../model/levels'
 import type { Built } from '../model/built'
 import { inchesPerFoot } from '../units/slope'
 import type { Bay, BayRule } from './context'
-import { fallOf, found, inFeet, term } from './found'
+import { fallOf, found, inFeet, levelOf, term } from './found'
 
 const RULE = 'drain-fall-min'
 
@@ -24,8 +24,8 @@ const findingsOf = (built: Built, run: DrainRun): Finding[] => {
       measured: fallOf(run.slopeMmPerM),
       limit: fallOf(least),
       terms: [
-        term('Invert at the high end', inFeet(run.high.invertMm)),
-        term('Invert at the low end', inFeet(run.low.invertMm)),
+        term('Invert at the high end', levelOf(run.high.invertMm)),
+        term('Invert at the low end', levelOf(run.low.invertMm)),
         term('Length', inFeet(run.lengthMm)),
       ],
       mend: { kind: 'set', part: run.part, field: 'slope', value: least },

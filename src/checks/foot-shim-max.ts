@@ -2,7 +2,7 @@ import type { Finding } from '../model/finding'
 import type { Foot } from '../model/levels'
 import { rememberEach } from '../model/remember'
 import type { Bay, BayRule } from './context'
-import { found, inFeet, lengthOf, term } from './found'
+import { found, lengthOf, levelOf, term } from './found'
 import { BLOCK_OVER_MM, REFUSED_OVER_MM, shimState, STACKED_MM } from './shimLimits'
 
 const RULE = 'foot-shim-max'
@@ -39,9 +39,9 @@ const findingsOf = (part: string, feet: readonly Foot[], bay: Bay): Finding[] =>
       terms: [
         term(
           'Floor under the highest foot that the rails are level with',
-          inFeet(worst.groundMm + worst.shimMm),
+          levelOf(worst.groundMm + worst.shimMm),
         ),
-        term('Floor under this foot', inFeet(worst.groundMm)),
+        term('Floor under this foot', levelOf(worst.groundMm)),
       ],
       ...(isRefused && isMendedByRow(feet, bay) && { mend: { kind: 'level-rows' } }),
     }),

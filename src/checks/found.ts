@@ -5,8 +5,11 @@ import type { PartId } from '../model/ids'
 /** A length as a quantity, read along a tape: a clearance, a cover, a drop, a gap. */
 export const lengthOf = (value: number): Quantity => ({ value, unit: 'mm' })
 
-/** A length that is read in feet where the reader has feet: a run, a piece of stock, a level from the bay's zero. */
+/** A length that is read in feet where the reader has feet: a run, a piece of stock. */
 export const inFeet = (value: number): Quantity => ({ value, unit: 'mm', isInFeet: true })
+
+/** A level above the file's zero, mm, as the crew reads levels. What lies between two levels is a length. */
+export const levelOf = (value: number): Quantity => ({ value, unit: 'mm', isLevel: true })
 
 /** A fall as a quantity. */
 export const fallOf = (value: number): Quantity => ({ value, unit: 'mm/m' })

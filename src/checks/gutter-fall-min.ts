@@ -5,7 +5,7 @@ import { datumAt, type Levels } from '../model/levels'
 import type { RackFacts } from '../model/rackFacts'
 import { inchesPerFoot } from '../units/slope'
 import type { Bay, BayRule } from './context'
-import { fallOf, found, inFeet, stateFor, term } from './found'
+import { fallOf, found, inFeet, levelOf, stateFor, term } from './found'
 
 const RULE = 'gutter-fall-min'
 
@@ -33,8 +33,8 @@ const findingsFor = (built: Built, rack: RackFacts, levels: Levels): readonly Fi
       measured: fallOf(fall),
       limit: fallOf(LEAST_FALL),
       terms: [
-        term('Invert at the high end', inFeet(highMm)),
-        term('Invert at the outlet’s end', inFeet(lowMm)),
+        term('Invert at the high end', levelOf(highMm)),
+        term('Invert at the outlet’s end', levelOf(lowMm)),
         term('Length', inFeet(rack.runMm)),
       ],
       mend: { kind: 'level-rows' },

@@ -4,7 +4,7 @@ import { siteLevel } from '../model/levels'
 import type { HeadBoxFacts } from '../model/supplyFacts'
 import { inches } from '../units/length'
 import type { Bay, BayRule } from './context'
-import { CLOSE_MM, found, inFeet, lengthOf, term } from './found'
+import { CLOSE_MM, found, lengthOf, levelOf, term } from './found'
 import { systemOf } from './waterSystems'
 
 const RULE = 'head-box-level-min'
@@ -39,7 +39,7 @@ const findingOf = (part: string, { at, waterMm }: HeadBoxFacts, bay: Bay): Findi
       at: { x: at.x, y: at.y },
       measured: lengthOf(overMm),
       limit: lengthOf(OVER_LATERALS_MM),
-      terms: [term('Water in the box', inFeet(waterMm)), term('Highest lateral', inFeet(lateralMm))],
+      terms: [term('Water in the box', levelOf(waterMm)), term('Highest lateral', levelOf(lateralMm))],
       mend: { kind: 'set', part, field: 'waterAboveFloorMm', value },
     }),
   ]

@@ -4,11 +4,15 @@ import type { Writer } from '../units/writer'
 /**
  * How lengths are read. What a builder holds a tape to is in inches alone, `36"`: clearances, aisles, carts, headroom,
  * covers, drops, gaps, shims, and how far a mend shifts a thing. What is long, and where a thing lies, is in feet,
- * `34' 0"`: gutter runs, drains, stock, places, levels. A rule's sentence and its arithmetic never differ.
+ * `34' 0"`: gutter runs, drains, stock, places. Levels are read as the crew reads them. A rule's sentence and its arithmetic never differ.
  */
-export const quantityWords = ({ value, unit, isInFeet, isTotal }: Quantity, writer: Writer): string => {
+export const quantityWords = (
+  { value, unit, isInFeet, isLevel, isTotal }: Quantity,
+  writer: Writer,
+): string => {
   switch (unit) {
     case 'mm':
+      if (isLevel) return writer.level(value)
       return isInFeet ? writer.length(value) : writer.onTape(value)
     case 'mm/m':
       return writer.fall(value)

@@ -3,7 +3,7 @@ import { datumAt, type DrainRun, type Join } from '../model/levels'
 import { dropOver } from '../units/slope'
 import type { Bay, BayRule } from './context'
 import { inches } from '../units/length'
-import { CLOSE_MM, found, inFeet, lengthOf, stateFor, term } from './found'
+import { CLOSE_MM, found, lengthOf, levelOf, stateFor, term } from './found'
 
 const RULE = 'outlet-drop-min'
 
@@ -20,8 +20,8 @@ const findingOf = (join: Join, run: DrainRun, outletMm: number, crownMm: number)
     measured: lengthOf(outletMm - crownMm),
     limit: lengthOf(DROP_MM),
     terms: [
-      term('Trough invert at the outlet', inFeet(outletMm)),
-      term('Drain crown under it', inFeet(crownMm)),
+      term('Trough invert at the outlet', levelOf(outletMm)),
+      term('Drain crown under it', levelOf(crownMm)),
     ],
   })
 

@@ -2,7 +2,7 @@ import type { Finding, Mend } from '../model/finding'
 import type { DrainRun, Join } from '../model/levels'
 import { DRAIN_BACK_UNDER_OVERFLOW_MM, INLET_OVER_OVERFLOW_MM, type PitFacts } from '../model/pitFacts'
 import type { Bay, BayRule } from './context'
-import { CLOSE_MM, found, inFeet, lengthOf, stateFor, term } from './found'
+import { CLOSE_MM, found, lengthOf, levelOf, stateFor, term } from './found'
 
 const RULE = 'pit-inlet-level'
 
@@ -27,7 +27,7 @@ const findingOf = (join: Join, run: DrainRun, part: string, pit: PitFacts): Find
       at: join.at,
       measured: lengthOf(overMm),
       limit: lengthOf(INLET_OVER_OVERFLOW_MM),
-      terms: [term('Inlet invert', inFeet(inletMm)), term('Overflow invert', inFeet(pit.overflowMm))],
+      terms: [term('Inlet invert', levelOf(inletMm)), term('Overflow invert', levelOf(pit.overflowMm))],
       mend: mendFor(part, pit, inletMm),
     }),
   ]

@@ -2,7 +2,7 @@ import type { Built } from '../model/built'
 import type { Finding } from '../model/finding'
 import { PIT_RUNGS, type PitFacts, type PitRung } from '../model/pitFacts'
 import type { PartRule } from './context'
-import { CLOSE_MM, found, inFeet, lengthOf, stateFor, term } from './found'
+import { CLOSE_MM, found, lengthOf, levelOf, stateFor, term } from './found'
 
 const RULE = 'pit-level-order'
 
@@ -27,7 +27,7 @@ const stepOf = (
       measured: lengthOf(underMm),
       limit: lengthOf(above.nextUnderMm),
       facts: { above: above.title, below: below.title },
-      terms: [above, below].map(({ title, level }) => term(`The ${title}`, inFeet(pit[level]))),
+      terms: [above, below].map(({ title, level }) => term(`The ${title}`, levelOf(pit[level]))),
     }),
   ]
 }

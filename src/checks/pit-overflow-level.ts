@@ -4,7 +4,7 @@ import { DRAIN_BACK_UNDER_OVERFLOW_MM, OVERFLOW_UNDER_EDGE_MM, type PitFacts } f
 import type { PartId } from '../model/ids'
 import { inches } from '../units/length'
 import type { Bay, BayRule } from './context'
-import { CLOSE_MM, found, inFeet, lengthOf, stateFor, term } from './found'
+import { CLOSE_MM, found, lengthOf, levelOf, stateFor, term } from './found'
 
 const RULE = 'pit-overflow-level'
 
@@ -51,8 +51,8 @@ const check = ({ built, site }: Bay): Finding[] =>
         limit: lengthOf(OVERFLOW_UNDER_EDGE_MM),
         facts: { edge: edge.title },
         terms: [
-          term(edge.title === 'rim' ? 'Rim' : 'Lowest floor around it', inFeet(edge.levelMm)),
-          term('Overflow invert', inFeet(pit.overflowMm)),
+          term(edge.title === 'rim' ? 'Rim' : 'Lowest floor around it', levelOf(edge.levelMm)),
+          term('Overflow invert', levelOf(pit.overflowMm)),
         ],
         mend: mendFor(part, pit, edge.levelMm - OVERFLOW_UNDER_EDGE_MM),
       }),

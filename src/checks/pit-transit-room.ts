@@ -3,7 +3,7 @@ import type { Finding } from '../model/finding'
 import { DRAIN_BACK_UNDER_OVERFLOW_MM, type PitFacts } from '../model/pitFacts'
 import type { PitReturn, Transit } from '../model/returns'
 import type { Bay, BayRule } from './context'
-import { found, inFeet, term, volumeOf } from './found'
+import { found, levelOf, term, volumeOf } from './found'
 import { sizeMend } from './pitAsks'
 
 const RULE = 'pit-transit-room'
@@ -34,8 +34,8 @@ const findingOf = (bay: Bay, { part, mouths }: Built, pit: PitFacts, home: PitRe
       facts: { home: transit.totalL },
       terms: [
         ...PARTS.map(([name, key]) => term(name, volumeOf(transit[key]))),
-        term('The running level', inFeet(pit.runningMm)),
-        term('The overflow', inFeet(pit.overflowMm)),
+        term('The running level', levelOf(pit.runningMm)),
+        term('The overflow', levelOf(pit.overflowMm)),
       ],
       ...(mend && { mend }),
     }),

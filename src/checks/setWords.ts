@@ -27,7 +27,7 @@ const SAYS: Readonly<Record<string, Say>> = {
     value === null
       ? `Start ${name} with a whole stick at its low end`
       : `Start ${name} with a stick of ${onTape(Number(value))} at its low end`,
-  overflowMm: (name, value, { length }) => `Set the overflow of ${name} to ${length(Number(value))}`,
+  overflowMm: (name, value, { level }) => `Set the overflow of ${name} to ${level(Number(value))}`,
   outletBore: (name, value) => `Give ${name} a ${outletOf(String(value)).title}`,
   outletFromLowMm: (name, value, { onTape }) =>
     `Set the outlet of ${name} ${onTape(Number(value))} from its low end`,
@@ -57,9 +57,9 @@ const SAYS: Readonly<Record<string, Say>> = {
   pipe: (name, value) => `Give ${name} ${lineOrMain(String(value))}`,
   discharge: (name, value) => `Give ${name} a discharge of ${pipe(value)}`,
   pump: (name, value) => `Give ${name} a ${pumpCurveRowOf(String(value)).title.toLowerCase()}`,
-  pumpOffMm: (name, value, { length }) => `Set the pump-off level of ${name} to ${length(Number(value))}`,
-  intakeMm: (name, value, { length }) => `Set the pump intake of ${name} to ${length(Number(value))}`,
-  bottomMm: (name, value, { length }) => `Set the bottom of ${name} to ${length(Number(value))}`,
+  pumpOffMm: (name, value, { level }) => `Set the pump-off level of ${name} to ${level(Number(value))}`,
+  intakeMm: (name, value, { level }) => `Set the pump intake of ${name} to ${level(Number(value))}`,
+  bottomMm: (name, value, { level }) => `Set the bottom of ${name} to ${level(Number(value))}`,
   waterAboveFloorMm: (name, value, { length }) =>
     `Set the water of ${name} to ${length(Number(value))} over the floor`,
 }

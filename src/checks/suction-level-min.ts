@@ -4,7 +4,7 @@ import { INTAKE_OVER_BOTTOM_MM, type PitFacts } from '../model/pitFacts'
 import type { PumpWater } from '../model/water'
 import { inches } from '../units/length'
 import type { Bay, BayRule } from './context'
-import { CLOSE_MM, flowTotalOf, found, inFeet, lengthOf, term } from './found'
+import { CLOSE_MM, flowTotalOf, found, lengthOf, levelOf, term } from './found'
 import { submergenceMm } from './pitAsks'
 
 const RULE = 'suction-level-min'
@@ -64,8 +64,8 @@ const findingOf = (part: string, pump: PumpWater, { pit, pump: facts }: Built): 
       limit: lengthOf(first.needMm),
       facts: { level: first.title },
       terms: [
-        term(`The ${first.title}`, inFeet(first.levelMm)),
-        term('Intake of the pump', inFeet(pit.intakeMm)),
+        term(`The ${first.title}`, levelOf(first.levelMm)),
+        term('Intake of the pump', levelOf(pit.intakeMm)),
         term('Flow of one pump', flowTotalOf(eachLph)),
         term('Water over an intake of that bore at that flow', lengthOf(needMm)),
       ],

@@ -1,6 +1,6 @@
 import { inches } from '../units/length'
 import type { BayRule } from './context'
-import { CLOSE_MM, found, inFeet, lengthOf, term } from './found'
+import { CLOSE_MM, found, lengthOf, levelOf, term } from './found'
 
 const RULE = 'survey-loop-close'
 
@@ -33,8 +33,8 @@ export const surveyLoopClose: BayRule = {
         measured: lengthOf(offMm),
         limit: lengthOf(MOST_MM),
         terms: [
-          term('Benchmark at the start', inFeet(levelMm)),
-          term('Benchmark at the end', inFeet(closingMm)),
+          term('Benchmark at the start', levelOf(levelMm)),
+          term('Benchmark at the end', levelOf(closingMm)),
         ],
       }),
     ]

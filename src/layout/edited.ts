@@ -2,6 +2,7 @@ import { fieldNumberWords } from '../model/fieldWords'
 import { asTyped } from '../units/precision'
 import { writerFor } from '../units/writer'
 import type { NumberWriter } from './faultWords'
+import { levelReading } from './levelReading'
 import type { Layout } from './schema'
 
 /** What comes of an edit that can be refused, such as a typed number. */
@@ -17,7 +18,7 @@ export const refusal = (words: string): Edited => ({
 })
 
 /** Numbers in the units that the layout's builder reads. A number just out of bounds must not be written as the bound. */
-export const asRead = ({ settings }: Layout): NumberWriter => {
-  const writer = writerFor(settings.units, asTyped)
+export const asRead = ({ settings, house }: Layout): NumberWriter => {
+  const writer = writerFor(settings.units, asTyped, levelReading(settings, house.benchmark))
   return (value, unit) => fieldNumberWords(value, unit, writer)
 }

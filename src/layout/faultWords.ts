@@ -10,6 +10,7 @@ export type NumberWriter = (value: number, unit: FieldMeta['unit'] | undefined) 
 const unitsInFile: Readonly<Partial<Record<FieldMeta['unit'], string>>> = {
   length: 'mm',
   level: 'mm',
+  'plain-level': 'mm',
   fall: 'mm/m',
   flow: 'L/h',
   temperature: '°C',

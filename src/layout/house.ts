@@ -1,5 +1,5 @@
 import * as z from 'zod/mini'
-import { choice, length, level, point, text } from '../model/fields'
+import { choice, length, level, plainLevel, point, text } from '../model/fields'
 import { inches, onTick } from '../units/length'
 
 /** What is under the floor, with its depth to the top of it. */
@@ -42,9 +42,13 @@ export const houseSchema = z.object({
       at: point,
       name: text('Benchmark', { label: 'Benchmark', group: 'House' }),
       /** What the benchmark is called on paper, such as 100 ft; every level in the file is from zero, not from here. */
-      valueMm: level(inches(1200), { label: 'Benchmark value', group: 'House' }),
+      valueMm: plainLevel(inches(1200), { label: 'Benchmark value', group: 'House' }),
       /** Its level in the file's own levels. */
-      levelMm: level(0, { label: 'Benchmark level', group: 'House' }),
+      levelMm: plainLevel(0, {
+        label: 'Benchmark level',
+        group: 'House',
+        help: 'From the bay’s zero, whatever levels are counted from.',
+      }),
       /** In the file's own levels. */
       closingMm: z._default(
         z.nullable(

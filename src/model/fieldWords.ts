@@ -8,9 +8,10 @@ export const fieldNumberWords = (
   writer: Writer,
 ): string => {
   switch (unit) {
+    case 'plain-level':
+      return writer.plainLevel(value)
     case 'length':
     case 'level':
-      return writer.length(value)
     case 'fall':
     case 'flow':
     case 'temperature':

@@ -21,6 +21,7 @@ export interface FieldMeta extends FieldWords {
   readonly unit:
     | 'length'
     | 'level'
+    | 'plain-level'
     | 'fall'
     | 'flow'
     | 'temperature'
@@ -52,9 +53,19 @@ export const tickMm = (minMm: number, maxMm: number) =>
 export const length = (defaultMm: number, meta: FieldWords, minMm = 0, maxMm = LONGEST_MM) =>
   z._default(tickMm(minMm, maxMm), onTick(defaultMm)).register(fields, { ...meta, unit: 'length' })
 
-/** A level or coordinate, which may be negative, mm. */
+const upOrDown = (defaultMm: number) => z._default(tickMm(-LONGEST_MM, LONGEST_MM), onTick(defaultMm))
+
+/** A level above the file's zero, which may be negative, mm; read and typed as the crew reads levels. */
 export const level = (defaultMm: number, meta: FieldWords) =>
-  z._default(tickMm(-LONGEST_MM, LONGEST_MM), onTick(defaultMm)).register(fields, { ...meta, unit: 'level' })
+  upOrDown(defaultMm).register(fields, { ...meta, unit: 'level' })
+
+/** A level that says where the crew's levels are counted from, and so is never counted from there itself, mm. */
+export const plainLevel = (defaultMm: number, meta: FieldWords) =>
+  upOrDown(defaultMm).register(fields, { ...meta, unit: 'plain-level' })
+
+/** How far up from what its label names, such as the floor, mm; less than 0 is down. */
+export const rise = (defaultMm: number, meta: FieldWords) =>
+  upOrDown(defaultMm).register(fields, { ...meta, unit: 'length' })
 
 /** A fall, mm per metre. */
 export const fall = (defaultMmPerM: number, meta: FieldWords, min = 0, max = 200) =>

@@ -17,8 +17,10 @@ export type StateWord = (typeof stateWords)[Subject][number]
 export interface Quantity {
   readonly value: number
   readonly unit: 'mm' | 'mm/m' | 'lph' | 'm/s' | 'C' | 'share' | 'L' | 'min' | 'count'
-  /** A long thing or a level, which is read in feet; other lengths are read along a tape. */
+  /** A long thing, which is read in feet; other lengths are read along a tape. */
   readonly isInFeet?: true
+  /** Above the file's zero, which is read as the crew reads levels. */
+  readonly isLevel?: true
   /** What a lateral, a main or a pump carries, which is read a minute; the flow of one tower is read an hour. */
   readonly isTotal?: true
 }

@@ -43,11 +43,15 @@ const cells = ({ towers, sites }: Evaluation, plan: Plan, options: SheetOptions)
   ],
 ]
 
-const readingNote = ({ bay: { house } }: Evaluation, gridMm: number, write: Words): string =>
+/** What the benchmark is called, and whether levels on this sheet are counted from it. */
+const benchmarkNote = ({ house: { benchmark }, settings }: Evaluation['bay'], write: Words): string =>
+  `BM, benchmark: ${benchmark.name}, ${write.plainLevel(benchmark.valueMm)}${settings.levelsFrom === 'benchmark' ? '; levels are counted from it' : ''}.`
+
+const readingNote = ({ bay }: Evaluation, gridMm: number, write: Words): string =>
   `Grid lines stand ${write.length(gridMm)} apart. ` +
   'Running dimensions are read from the inside of the west and south walls. Numbers in a row: racks along its middle, ' +
   'lines at its start. Aisles are measured leaf to leaf. ' +
-  `BM, benchmark: ${house.benchmark.name}, ${write.length(house.benchmark.valueMm)}.`
+  benchmarkNote(bay, write)
 
 /** What one sheet puts in its column. */
 interface Told {

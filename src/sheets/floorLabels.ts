@@ -17,7 +17,7 @@ export const benchmarkWords = (
   write: Words,
 ): TextMark[] => {
   const { at, valueMm } = bay.house.benchmark
-  const text = `BM ${write.length(valueMm)}`
+  const text = `BM ${write.plainLevel(valueMm)}`
   const out = (BENCHMARK_MM + 1.2) * ratio
   const place = (dx: number, dy: number, anchor: TextMark['anchor']) =>
     lettered(text, { x: at.x + dx * out, y: at.y + dy * out }, LETTERS.body, { anchor })

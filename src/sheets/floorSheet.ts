@@ -4,6 +4,7 @@ import { onPaper, type Page } from '../drawing/page'
 import type { OrientedPaper } from '../drawing/paper'
 import type { Evaluation } from '../evaluate/evaluation'
 import { boxOf, grown, type Box } from '../geometry/box'
+import { levelReading } from '../layout/levelReading'
 import type { Mark } from '../model/drawing'
 import { shapeMark } from '../parts/marks'
 import type { Units } from '../units/length'
@@ -36,7 +37,8 @@ const LETTERED_APART_MM = 1
 
 const wordsFor = ({ layout }: Evaluation, { units }: SheetOptions): Words => {
   const names = new Map(layout.parts.map(({ id, name }) => [id, name]))
-  return { ...writerFor(units, inTrench), name: (part) => names.get(part) || part }
+  const reading = levelReading(layout.settings, layout.house.benchmark)
+  return { ...writerFor(units, inTrench, reading), name: (part) => names.get(part) || part }
 }
 
 const benchmarkBox = ({ bay }: Evaluation, ratio: number): Box => {

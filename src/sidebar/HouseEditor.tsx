@@ -85,6 +85,7 @@ function SpotLevels({ house, units, onHouse }: HouseProps) {
     <LengthTable
       rowName="Spot level"
       columns={['East', 'North', 'Level']}
+      levelColumn="Level"
       rows={spotLevelRows(house)}
       units={units}
       leastRows={0}

@@ -1,7 +1,10 @@
 import { Plus, X } from 'lucide-react'
 import { useState } from 'react'
+import type { FieldMeta } from '../model/fields'
+import { fieldNumberWords } from '../model/fieldWords'
+import { useLevelReading } from '../store/useLevelReading'
 import type { Units } from '../units/length'
-import { fieldWriter, readLength } from './fieldText'
+import { fieldWriter, readField } from './fieldText'
 import type { LengthRow } from './houseRows'
 import { Said } from './Said'
 import { TypedField } from './TypedField'
@@ -10,6 +13,8 @@ interface LengthTableProps {
   /** What one row is: `Corner`, `Point`. Rows are numbered after it. */
   readonly rowName: string
   readonly columns: readonly string[]
+  /** The column that holds levels above the file's zero; the others hold lengths. */
+  readonly levelColumn?: string
   /** Words that stand in an empty cell of a column that may have some, by its name. */
   readonly whenEmpty?: Readonly<Record<string, string>>
   readonly rows: readonly LengthRow[]
@@ -32,20 +37,25 @@ const withCell = (
 ): LengthRow[] =>
   rows.map((cells, r) => (r === row ? cells.map((old, c) => (c === column ? mm : old)) : cells))
 
-/** A table of typed lengths: corners, points, levels. */
+/** A table of typed lengths and levels: corners, points, spots of the floor. */
 export function LengthTable(props: LengthTableProps) {
   const { rowName, columns, rows, units, onRows, newRow, rowAfter, leastRows, isDisabled = false } = props
-  const { whenEmpty = {} } = props
+  const { whenEmpty = {}, levelColumn } = props
   const [refusal, setRefusal] = useState<string>()
-  const { length } = fieldWriter(units)
+  const reading = useLevelReading()
+  const writer = fieldWriter(units, reading)
   const name = rowName.toLowerCase()
-  const cellText = (mm: number | undefined, empty: string | undefined) =>
-    mm === undefined && empty !== undefined ? empty : length(mm ?? 0)
+  const unitOf = (column: string | undefined): FieldMeta['unit'] =>
+    column !== undefined && column === levelColumn ? 'level' : 'length'
+  const cellText = (mm: number | undefined, column: string) => {
+    const empty = whenEmpty[column]
+    return mm === undefined && empty !== undefined ? empty : fieldNumberWords(mm ?? 0, unitOf(column), writer)
+  }
   const take = (row: number, column: number) => (text: string) => {
     const empty = whenEmpty[columns[column] ?? '']
     if (empty !== undefined && (text.trim() === '' || text.trim() === empty))
       return onRows(withCell(rows, row, column, undefined))
-    const read = readLength(text, units)
+    const read = readField(unitOf(columns[column]), text, units, reading)
     return read.ok ? onRows(withCell(rows, row, column, Number(read.value))) : read.sentence
   }
   return (
@@ -71,7 +81,7 @@ export function LengthTable(props: LengthTableProps) {
               label={`${rowName} ${row + 1}, ${column}`}
               isLabelHidden
               isDisabled={isDisabled}
-              shown={cellText(cells[index], whenEmpty[column])}
+              shown={cellText(cells[index], column)}
               onTyped={take(row, index)}
             />
           ))}

@@ -1,3 +1,4 @@
+import { useLevelReading } from '../store/useLevelReading'
 import type { Units } from '../units/length'
 import { ChoiceField } from './ChoiceField'
 import type { Field } from './fieldList'
@@ -14,8 +15,9 @@ interface SchemaFieldProps {
 }
 
 function TypedValue({ field: { meta }, value, units, onValue }: SchemaFieldProps) {
+  const reading = useLevelReading()
   const take = (text: string) => {
-    const read = readField(meta.unit, text, units)
+    const read = readField(meta.unit, text, units, reading)
     if (!read.ok) return read.sentence
     return read.value === value ? undefined : onValue(read.value)
   }
@@ -24,7 +26,7 @@ function TypedValue({ field: { meta }, value, units, onValue }: SchemaFieldProps
       label={meta.label}
       help={meta.help}
       isWide={meta.unit === 'text'}
-      shown={fieldText(meta.unit, value, fieldWriter(units))}
+      shown={fieldText(meta.unit, value, fieldWriter(units, reading))}
       onTyped={take}
     />
   )

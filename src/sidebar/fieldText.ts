@@ -2,9 +2,11 @@ import type { FieldMeta } from '../model/fields'
 import { fieldNumberWords } from '../model/fieldWords'
 import type { Units } from '../units/length'
 import { parseFall } from '../units/parseFall'
-import { parseLength } from '../units/parseLength'
+import { parseLength, type ParsedLength } from '../units/parseLength'
+import { parseLevel } from '../units/parseLevel'
 import { parseFlow, parseMinutes, parseShare, parseTemperature, parseVolume } from '../units/parseWater'
 import { asTyped } from '../units/precision'
+import { type LevelReading, plainReading } from '../units/writeLevel'
 import { type Writer, writerFor } from '../units/writer'
 
 /** What came of a typed text: a value for the file, or a sentence. */
@@ -13,9 +15,10 @@ export type Typed =
 
 /**
  * The writer of fields. A field shows every 1/64 in or 0.1 mm that the file holds: rounded to the tape, 15/32 in
- * would be read as 1/2.
+ * would be read as 1/2. A level stands in its field as it is read everywhere else.
  */
-export const fieldWriter = (units: Units): Writer => writerFor(units, asTyped)
+export const fieldWriter = (units: Units, reading: LevelReading = plainReading): Writer =>
+  writerFor(units, asTyped, reading)
 
 /** A value as it stands in its field. */
 export const fieldText = (unit: FieldMeta['unit'], value: unknown, writer: Writer): string => {
@@ -39,10 +42,9 @@ export const readNumber = (text: string): Typed => {
     : { ok: false, sentence: `“${typed}” is not a number.` }
 }
 
-export const readLength = (text: string, units: Units): Typed => {
-  const read = parseLength(text, units)
-  return read.ok ? { ok: true, value: read.mm } : read
-}
+const typedMm = (read: ParsedLength): Typed => (read.ok ? { ok: true, value: read.mm } : read)
+
+export const readLength = (text: string, units: Units): Typed => typedMm(parseLength(text, units))
 
 const readFall = (text: string, units: Units): Typed => {
   const read = parseFall(text, units)
@@ -50,11 +52,19 @@ const readFall = (text: string, units: Units): Typed => {
 }
 
 /** What a builder typed into a field of a unit; its bounds are for the schema to judge. */
-export const readField = (unit: FieldMeta['unit'], text: string, units: Units): Typed => {
+export const readField = (
+  unit: FieldMeta['unit'],
+  text: string,
+  units: Units,
+  reading: LevelReading = plainReading,
+): Typed => {
   switch (unit) {
     case 'length':
-    case 'level':
       return readLength(text, units)
+    case 'level':
+      return typedMm(parseLevel(text, units, reading))
+    case 'plain-level':
+      return typedMm(parseLevel(text, units, { ...reading, zeroMm: 0 }))
     case 'fall':
       return readFall(text, units)
     case 'count':

@@ -57,11 +57,12 @@ describe('fields of water', () => {
 
 test('the number of every sort of field is written in the units of the reader', () => {
   const written = (units: 'feet-inches' | 'metric') =>
-    (['length', 'level', 'fall', 'flow', 'temperature', 'share', 'count', undefined] as const).map((unit) =>
-      fieldNumberWords(1, unit, writerFor(units)),
-    )
+    (
+      ['length', 'level', 'plain-level', 'fall', 'flow', 'temperature', 'share', 'count', undefined] as const
+    ).map((unit) => fieldNumberWords(1, unit, writerFor(units)))
   // 1 mm is 0.0394 in; 1 mm/m is 0.012 in/ft; 1 L/h is 0.264 gph; 1 °C is 33.8 °F.
   expect(written('feet-inches')).toEqual([
+    '1/16"',
     '1/16"',
     '1/16"',
     '0.012 in/ft',
@@ -71,5 +72,15 @@ test('the number of every sort of field is written in the units of the reader', 
     '1',
     '1',
   ])
-  expect(written('metric')).toEqual(['1 mm', '1 mm', '1 mm/m', '1.0 L/h', '1 °C', '100.0 %', '1', '1'])
+  expect(written('metric')).toEqual([
+    '1 mm',
+    '1 mm',
+    '1 mm',
+    '1 mm/m',
+    '1.0 L/h',
+    '1 °C',
+    '100.0 %',
+    '1',
+    '1',
+  ])
 })

@@ -58,6 +58,25 @@ test('degrees are a plain number with its sign', () => {
   expect(readNumber('north')).toEqual({ ok: false, sentence: '“north” is not a number.' })
 })
 
+describe('a level stands in its field as it is read', () => {
+  // A benchmark called 100 ft that lies at -3 in: 0 in the file is 100 ft 3 in on paper, 1203 in.
+  const reading = { zeroMm: 25.4 * 1203, in: 'feet' } as const
+
+  test('and is typed likewise', () => {
+    // By hand: 1203 - 8.25 = 1194.75 in = 99.5625 ft.
+    expect(fieldText('level', -209.55, fieldWriter('feet-inches', reading))).toBe('99.5625 ft')
+    expect(readField('level', '99.5625', 'feet-inches', reading)).toEqual({ ok: true, value: -209.55 })
+  })
+
+  test('but no length is, and not what the benchmark itself is called', () => {
+    const exact = fieldWriter('feet-inches', reading)
+    expect(fieldText('length', -209.55, exact)).toBe(`-8-1/4"`)
+    expect(readField('length', '8-1/4', 'feet-inches', reading)).toEqual({ ok: true, value: 209.55 })
+    expect(fieldText('plain-level', 25.4 * 1200, exact)).toBe('100.00 ft')
+    expect(readField('plain-level', '100', 'feet-inches', reading)).toEqual({ ok: true, value: 30480 })
+  })
+})
+
 describe('a field refuses with a sentence', () => {
   test.each([
     ['count', '3.5'],

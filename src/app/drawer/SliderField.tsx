@@ -8,6 +8,7 @@ import type { Layout } from '../../layout/schema'
 import { usePlanner, usePlannerState } from '../../store/react'
 import { commitEdited } from '../../sidebar/commitEdited'
 import { fieldWriter } from '../../sidebar/fieldText'
+import { useLevelReading } from '../../store/useLevelReading'
 
 interface SliderFieldProps {
   readonly label: string
@@ -26,14 +27,15 @@ const kept = (edited: Edited, before: Layout): Layout => (edited.ok ? edited.lay
 export function SliderField({ label, unit, value, least, most, step, onSet }: SliderFieldProps) {
   const planner = usePlanner()
   const units = usePlannerState((state) => state.units)
-  const written = fieldNumberWords(value, unit, fieldWriter(units))
+  const reading = useLevelReading()
+  const written = fieldNumberWords(value, unit, fieldWriter(units, reading))
   const slidTo = (next: number) => (layout: Layout) => kept(onSet(layout, next), layout)
   /** What the slider itself stands at: the page may not have been drawn since it moved. */
   const keep = ({ currentTarget }: SyntheticEvent<HTMLInputElement>) => {
     if (planner.store.getState().preview) planner.commit(label, slidTo(Number(currentTarget.value)))
   }
   const take = (text: string) => {
-    const read = readField(unit, text, units)
+    const read = readField(unit, text, units, reading)
     if (!read.ok) return read.sentence
     return commitEdited(planner, label, (layout) => onSet(layout, Number(read.value)))
   }

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini'
-import { choice, level, point, tickMm } from '../../model/fields'
+import { choice, point, rise, tickMm } from '../../model/fields'
 import { inches, LONGEST_MM } from '../../units/length'
 import { baseFields } from '../base'
 import { MOST_POINTS } from '../points'
@@ -22,7 +22,7 @@ export const mainSchema = z.object({
       'pe-2': '2 in poly pipe',
     },
   }),
-  heightMm: level(inches(4), { label: 'Centre above floor', group: 'Main' }),
+  heightMm: rise(inches(4), { label: 'Centre above floor', group: 'Main' }),
 })
 
 export type Main = z.infer<typeof mainSchema>

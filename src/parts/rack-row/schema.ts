@@ -262,7 +262,7 @@ export const rackRowSchema = z.object({
   lateralRiseMm: z._default(tickMm(-MOST_RISE_MM, MOST_RISE_MM), 0).register(fields, {
     label: 'Far end of the laterals over their inlet',
     group: 'Feed',
-    unit: 'level',
+    unit: 'length',
     help: 'Measured; less than 0 where the far end lies lower. With water in at the middle: the end of the row over its start.',
   }),
   microtube: choice(['tube-1/8', 'tube-1/4'], 'tube-1/8', {

@@ -2,6 +2,7 @@ import { useId } from 'react'
 import { fieldWriter, readField } from '../../../sidebar/fieldText'
 import { TypedField } from '../../../sidebar/TypedField'
 import { usePlanner, usePlannerState } from '../../../store/react'
+import { useLevelReading } from '../../../store/useLevelReading'
 import type { Grip } from './grips'
 
 interface GripFieldProps {
@@ -20,18 +21,16 @@ const isSame =
 /** Chooses what is taken up or down, and takes its level, or a drain's fall, as typed: a typed number beats the mouse. */
 export function GripField({ grips, still, grip, onChoose }: GripFieldProps) {
   const planner = usePlanner()
-  const [units, levelsFrom] = usePlannerState((state) => [
-    state.units,
-    state.evaluation.layout.settings.levelsFrom,
-  ])
+  const units = usePlannerState((state) => state.units)
+  const reading = useLevelReading()
   const id = useId()
-  const writer = fieldWriter(units)
+  const writer = fieldWriter(units, reading)
   const isFall = grip.drain !== undefined
-  const shown = grip.drain ? writer.fall(grip.drain.slopeMmPerM) : writer.length(grip.levelMm)
+  const shown = grip.drain ? writer.fall(grip.drain.slopeMmPerM) : writer.level(grip.levelMm)
   const take = (text: string): string | undefined => {
     const from = still.find(isSame(grip))
     if (!from) return undefined
-    const read = readField(isFall ? 'fall' : 'level', text, units)
+    const read = readField(isFall ? 'fall' : 'level', text, units, reading)
     if (!read.ok) return read.sentence
     const typed = Number(read.value)
     const { layout } = planner.store.getState()
@@ -56,8 +55,6 @@ export function GripField({ grips, still, grip, onChoose }: GripFieldProps) {
         label={isFall ? 'Fall' : grip.kind === 'pit' ? 'Overflow at' : 'Level'}
         shown={shown}
         onTyped={take}
-        // The drawing then writes levels from the benchmark's value; fields are typed from the bay's zero everywhere.
-        help={levelsFrom === 'benchmark' && !isFall ? 'From the bay’s zero.' : undefined}
       />
     </>
   )
