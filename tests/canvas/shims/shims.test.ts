@@ -10,7 +10,7 @@ import { inches } from '../../../src/units/length'
 import { bay } from '../../support/bay'
 import { inchesOf } from '../../support/site'
 
-const lens = lensOf({ x: 0, y: 20000, pxPerMm: 0.05 }, { width: 900, height: 700 }, paperTheme, 'feet-inches')
+const lens = lensOf({ x: 0, y: 18000, pxPerMm: 0.04 }, { width: 900, height: 700 }, paperTheme, 'feet-inches')
 
 /** The floor falls 2 in over 480 in to the east: 1 in in 240 in. */
 const sloping = (fallIn: number) =>
