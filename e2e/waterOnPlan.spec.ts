@@ -31,7 +31,7 @@ test('flow on the plan: the least tower by name, a row dragged away from its mai
   const [, row, place, flow] = said
   await least.click()
   const part = await planner.tab('Part')
-  const water = part.getByRole('region', { name: 'Water' })
+  const water = part.getByRole('region', { name: 'Water', exact: true })
   await expect(part.getByRole('heading', { level: 2 })).toContainText(row!)
   await expect(water).toContainText(`${flow}, ${place}`)
   await expect(water.getByRole('heading')).toContainText(/Even|Drifting|Starved/)

@@ -12,7 +12,7 @@ const waterLine = async (water: Locator, name: string): Promise<string> =>
 /** Selects a row and gives back what the inspector says of its water. */
 const waterOf = async ({ pick, tab }: Planner, row: string): Promise<Locator> => {
   await pick(row)
-  return (await tab('Part')).getByRole('region', { name: 'Water' })
+  return (await tab('Part')).getByRole('region', { name: 'Water', exact: true })
 }
 
 /** How many of all counted things the bay takes, by what they are called. */

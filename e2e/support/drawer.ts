@@ -19,7 +19,7 @@ export interface Drawer {
 export const drawerOn = (page: Page): Drawer => {
   const foot = page.getByRole('region', { name: 'Water, out and home', exact: true })
   const toggle = foot.getByRole('button', { name: 'Water run' })
-  const tab = (name: string) => foot.getByRole('tab', { name })
+  const tab = (name: string) => foot.getByRole('tab', { name, exact: true })
   const open = async (run: Run) => {
     const opens = foot.getByRole('button', { name: run })
     if ((await opens.getAttribute('aria-expanded')) === 'false') await opens.click()
