@@ -17,6 +17,12 @@ export interface LevelReading {
 /** Levels as the file keeps them, written like lengths. */
 export const plainReading: LevelReading = { zeroMm: 0, in: 'tape' }
 
+/** The units in whose round numbers levels are read: a scale of levels has its marks there. */
+export const unitsOfLevels = (units: Units, { in: unit }: LevelReading): Units => {
+  if (unit === 'tape') return units
+  return unit === 'mm' ? 'metric' : 'feet-inches'
+}
+
 /** A builder's rod is painted in hundredths of a foot, which is about 1/8 in; a hundredth of an inch is finer than any level shot. */
 const DECIMALS = 2
 

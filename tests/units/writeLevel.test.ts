@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
 import { inches } from '../../src/units/length'
 import { asTyped, inTrench } from '../../src/units/precision'
-import { type LevelReading, writeLevel } from '../../src/units/writeLevel'
+import { type LevelReading, plainReading, unitsOfLevels, writeLevel } from '../../src/units/writeLevel'
 import { writerFor } from '../../src/units/writer'
 
 /** The sample bay's benchmark: a nail in the sill of the south-east door, called 100.00 ft, 3 in under the file's zero. */
@@ -20,6 +20,12 @@ test('from the value of the benchmark nothing is negative', () => {
   expect(writeLevel(inches(-8.25), 'feet-inches', inTrench, fromNail('mm'))).toBe('30347 mm')
   expect(writeLevel(inches(-8.25), 'metric', inTrench, fromNail('feet'))).toBe('99.56 ft')
   expect(writeLevel(inches(-8.25), 'feet-inches', asTyped, fromNail('feet'))).toBe('99.5625 ft')
+})
+
+test('a scale of levels has its marks in the units that levels are read in', () => {
+  expect(unitsOfLevels('metric', plainReading)).toBe('metric')
+  expect(unitsOfLevels('metric', fromNail('feet'))).toBe('feet-inches')
+  expect(unitsOfLevels('feet-inches', fromNail('mm'))).toBe('metric')
 })
 
 test('what is no number has no level, and nothing has no sign', () => {

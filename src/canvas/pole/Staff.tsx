@@ -2,6 +2,7 @@ import { clipped } from '../../drawing/lettering'
 import type { Level } from '../../evaluate/levelStack'
 import type { ShortGap } from '../../evaluate/shortGaps'
 import type { Units } from '../../units/length'
+import { type LevelReading, unitsOfLevels } from '../../units/writeLevel'
 import { multiples, rulerStep } from '../rulerSteps'
 import { StateShape } from '../StateShape'
 import { LABEL_LEFT, STAFF, WIDTH, type Placed } from './places'
@@ -14,9 +15,16 @@ interface PoleProps {
 const staffTick = (y: number, isMajor: boolean) =>
   `M${STAFF.right} ${y}H${isMajor ? STAFF.left : STAFF.right - 6}`
 
-export function Staff({ scale, units }: PoleProps & { readonly units: Units }) {
-  const { majorMm, minorMm } = rulerStep(scale.pxPerMm, units)
-  const ticks = multiples(scale.lowMm, scale.highMm, minorMm)
+interface StaffProps extends PoleProps {
+  readonly units: Units
+  readonly reading: LevelReading
+}
+
+/** The pole itself, with its long marks where levels read round numbers. */
+export function Staff({ scale, units, reading }: StaffProps) {
+  const { zeroMm } = reading
+  const { majorMm, minorMm } = rulerStep(scale.pxPerMm, unitsOfLevels(units, reading))
+  const ticks = multiples(scale.lowMm + zeroMm, scale.highMm + zeroMm, minorMm)
   const isMajor = (mm: number) => Math.round(mm / minorMm) % Math.round(majorMm / minorMm) === 0
   const top = scale.pxOf(scale.highMm)
   return (
@@ -28,7 +36,10 @@ export function Staff({ scale, units }: PoleProps & { readonly units: Units }) {
         width={STAFF.right - STAFF.left}
         height={Math.max(0, scale.pxOf(scale.lowMm) - top + 16)}
       />
-      <path className="pole-tick" d={ticks.map((mm) => staffTick(scale.pxOf(mm), isMajor(mm))).join('')} />
+      <path
+        className="pole-tick"
+        d={ticks.map((mm) => staffTick(scale.pxOf(mm - zeroMm), isMajor(mm))).join('')}
+      />
     </>
   )
 }

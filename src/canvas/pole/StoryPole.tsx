@@ -90,7 +90,7 @@ export function StoryPole() {
           onLine={shown.isPointed ? undefined : pickLine}
         />
         <svg width={WIDTH} height={tall} role="img" aria-label={spoken(stack, write)}>
-          <Staff scale={scale} units={units} />
+          <Staff scale={scale} units={units} reading={reading} />
           <Water scale={scale} levels={stack.levels} />
           <Labels all={all} write={write} />
           {gaps.map((gap) => (

@@ -1,5 +1,5 @@
 import { inches, type Units } from '../../units/length'
-import type { LevelReading } from '../../units/writeLevel'
+import { type LevelReading, unitsOfLevels } from '../../units/writeLevel'
 
 /** How far a level goes with one press of a key, and with Shift, mm. */
 export interface LevelStep {
@@ -9,7 +9,7 @@ export interface LevelStep {
 
 /** 1/8 in is what a trench is dug to, and a whole mm on a metric rod. */
 export const levelStep = (units: Units, reading: LevelReading): LevelStep =>
-  reading.in === 'mm' || (reading.in === 'tape' && units === 'metric')
+  unitsOfLevels(units, reading) === 'metric'
     ? { smallMm: 1, largeMm: 10 }
     : { smallMm: inches(1 / 8), largeMm: inches(1) }
 

@@ -1,6 +1,8 @@
 import { multiples, rulerStep, tickWords } from '../../../canvas/rulerSteps'
 import type { LongCut } from '../../../evaluate/longCut/section'
+import { useLevelReading } from '../../../store/useLevelReading'
 import type { Units } from '../../../units/length'
+import { unitsOfLevels } from '../../../units/writeLevel'
 import type { Writer } from '../../../units/writer'
 import type { CutScale } from './cutScale'
 
@@ -14,11 +16,14 @@ interface ScalesProps {
 /** Words of the level scale are lines of text, and stand closer than those of a ruler that lies. */
 const UPRIGHT_SHARE = 2.2
 
-/** Levels at the left edge of the drawing. */
+/** Levels at the left edge of the drawing, where they read round numbers. */
 function LevelScale({ scale, units, writer }: Omit<ScalesProps, 'cut'>) {
   const { left, top, bottom, yOf, highMm, levelAt, pxPerMm, times } = scale
-  const step = rulerStep(pxPerMm * times * UPRIGHT_SHARE, units)
-  const ticks = multiples(levelAt(bottom + 8), highMm, step.majorMm)
+  const reading = useLevelReading()
+  const { zeroMm } = reading
+  const step = rulerStep(pxPerMm * times * UPRIGHT_SHARE, unitsOfLevels(units, reading))
+  const read = multiples(levelAt(bottom + 8) + zeroMm, highMm + zeroMm, step.majorMm)
+  const ticks = read.map((mm) => mm - zeroMm)
   const x = left - 6
   return (
     <g className="cut-scale">
