@@ -68,7 +68,7 @@ const flowOf = ({ rows, dry }: Water, id: PartId, { share }: Writer): WaterState
 const roomOf = ({ pits }: Returns, id: PartId, { share }: Writer): WaterState | undefined => {
   const pit = pits.get(id)
   if (!pit) return undefined
-  const words = pit.designL > 0 ? `${share(Math.max(pit.roomL, 0) / pit.designL)} of room` : ''
+  const words = pit.designL > 0 ? share(Math.max(pit.roomL, 0) / pit.designL) : ''
   return { word: pit.state, rank: stateWords.pit.indexOf(pit.state), words }
 }
 
