@@ -25,8 +25,8 @@ export interface PartRow {
 }
 
 /**
- * Word and rank of a row's flow, with its spread; a row without water is starved, and says so. Of a pit, with its room as a
- * share of what it is sized for: the list is too narrow for two volumes.
+ * Word and rank of a row's flow, with its spread; a row without water is starved, and says so. Of a pit, with its room for
+ * what comes home.
  */
 export interface WaterState {
   readonly word: StateWord
@@ -65,10 +65,10 @@ const flowOf = ({ rows, dry }: Water, id: PartId, { share }: Writer): WaterState
   return dry.has(id) ? { word, rank: flowRank(word), words: 'no water' } : undefined
 }
 
-const roomOf = ({ pits }: Returns, id: PartId, { share }: Writer): WaterState | undefined => {
+const roomOf = ({ pits }: Returns, id: PartId, { volume }: Writer): WaterState | undefined => {
   const pit = pits.get(id)
   if (!pit) return undefined
-  const words = pit.designL > 0 ? share(Math.max(pit.roomL, 0) / pit.designL) : ''
+  const words = volume(Math.max(pit.roomL, 0))
   return { word: pit.state, rank: stateWords.pit.indexOf(pit.state), words }
 }
 

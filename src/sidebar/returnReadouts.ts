@@ -120,9 +120,25 @@ const runningLines = (trough: TroughReturn, { onTape, length, flowTotal }: Write
   ]
 }
 
+const GROWTH =
+  'Plastic, 30 °C (54 °F) from a frosty night to a hot noon: an assumption. Screwed tight it bows; leave the room at each joiner.'
+
+/** Only of gutters that are joined. */
+const growthLines = ({ joinerGrowthMm, joinerRoomMm }: TroughReturn, { onTape }: Writer): Readout[] =>
+  joinerRoomMm > 0
+    ? [
+        {
+          name: 'A section grows in the heat',
+          value: `${onTape(joinerGrowthMm)}, joiners have ${onTape(joinerRoomMm)}`,
+          why: GROWTH,
+        },
+      ]
+    : []
+
 const troughLines = (trough: TroughReturn, writer: Writer): Readout[] => [
   ...(trough.flowLph > 0 ? runningLines(trough, writer) : []),
   { name: 'Puddle behind the outlet', value: writer.onTape(trough.puddleMm) },
+  ...growthLines(trough, writer),
 ]
 
 /** What the water on its way home does in a part; nothing of one that no such water passes. */

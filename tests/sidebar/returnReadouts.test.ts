@@ -66,6 +66,8 @@ describe('what the inspector says of the water on its way home in the sample bay
     expect(said[0]).toMatch(/^Line \d carries most: 1\.6 gpm$/)
     expect(said.join()).toMatch(/Water over the outlet: .*\(Its rim holds the water back, as a weir\.\)/)
     expect(said.join()).toContain('Puddle behind the outlet')
+    // A section of 120 in of PVC, 5.4e-5 a degree C, grows by 120 x 5.4e-5 x 30 = 0.194 in.
+    expect(said.join()).toContain('A section grows in the heat: 3/16", joiners have 1/4"')
   })
 })
 
@@ -122,9 +124,9 @@ test('the parts list has a pit’s room beside its fit, as of a row its flow', (
       .layout()
     return partRows(evaluate(layout), writer).find(({ kind }) => kind === 'sump')?.rows[0]
   }
-  expect(pitRow(-22.5)).toMatchObject({ water: { word: 'Holds', rank: 0, words: '151 gal for 20 gal' } })
+  expect(pitRow(-22.5)).toMatchObject({ water: { word: 'Holds', rank: 0, words: '151 gal' } })
   expect(pitRow(-15)).toMatchObject({
     word: 'Fits',
-    water: { word: 'Thin', rank: 1, words: '18 gal for 20 gal' },
+    water: { word: 'Thin', rank: 1, words: '18 gal' },
   })
 })
