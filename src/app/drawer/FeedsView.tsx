@@ -13,6 +13,7 @@ import { NoRow, RowChoice } from './RowChoice'
 import { inOne } from './steps'
 import { useAnswer } from './useAnswer'
 import { useShownRow } from './useShownRow'
+import { HeadRow } from './chart/HeadRow'
 
 type Row = Part & { readonly kind: 'rack-row' }
 
@@ -76,15 +77,7 @@ function Choices({ row, choices }: ChoicesProps) {
   return (
     <div className="chart-table water-feeds" role="region" aria-label="Feeds of the row" tabIndex={0}>
       <table>
-        <thead>
-          <tr>
-            {COLUMNS.map((column) => (
-              <th key={column} scope="col">
-                {column}
-              </th>
-            ))}
-          </tr>
-        </thead>
+        <HeadRow columns={COLUMNS} />
         <tbody>
           {choices.map((choice) => (
             <Line key={feedName(choice)} choice={choice} onTake={() => take(choice)} />

@@ -7,6 +7,7 @@ import { Said } from '../../sidebar/Said'
 import { useWords } from '../../sidebar/words'
 import { usePlanner, usePlannerState } from '../../store/react'
 import { changeWords, effectWords } from './zoneWords'
+import { HeadRow } from './chart/HeadRow'
 
 interface ZoneRowProps {
   readonly zone: PartId
@@ -61,20 +62,14 @@ export function ZoneScenarios({ effects }: { readonly effects: ZoneEffects }) {
       </p>
       <div className="chart-table" role="region" aria-label="Zones opened and shut" tabIndex={0}>
         <table>
-          <thead>
-            <tr>
-              {[
-                'Zone',
-                'Flow',
-                asked === undefined ? 'Change' : `With ${words.name(asked)} shut`,
-                'Valve',
-              ].map((column) => (
-                <th key={column} scope="col">
-                  {column}
-                </th>
-              ))}
-            </tr>
-          </thead>
+          <HeadRow
+            columns={[
+              'Zone',
+              'Flow',
+              asked === undefined ? 'Change' : `With ${words.name(asked)} shut`,
+              'Valve',
+            ]}
+          />
           <tbody>
             {zones.map(({ part, feed }) => {
               const change = effect?.changes.get(part)

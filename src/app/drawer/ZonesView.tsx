@@ -13,6 +13,7 @@ import type { Steps } from './steps'
 import { useAnswer } from './useAnswer'
 import { ZoneScenarios } from './ZoneScenarios'
 import { handWords, isSetSo, turnsWords, verdictWords } from './zoneWords'
+import { HeadRow } from './chart/HeadRow'
 
 interface CardProps {
   readonly card: ValveCard
@@ -24,15 +25,7 @@ function Card({ card, hand, words }: CardProps) {
   return (
     <div className="chart-table" role="region" aria-label="Valve card" tabIndex={0}>
       <table>
-        <thead>
-          <tr>
-            {['Zone', 'Sight tube', 'Turns open', 'K', 'Flow', 'Set by hand'].map((column) => (
-              <th key={column} scope="col">
-                {column}
-              </th>
-            ))}
-          </tr>
-        </thead>
+        <HeadRow columns={['Zone', 'Sight tube', 'Turns open', 'K', 'Flow', 'Set by hand']} />
         <tbody>
           {card.zones.map((zone) => (
             <tr key={zone.part}>

@@ -1,3 +1,4 @@
+import type { StateWord } from '../../model/finding'
 import { CIVIDIS } from '../../drawing/cividis'
 import type { Evaluation } from '../../evaluate/evaluation'
 import type { TowerAt } from '../../model/water'
@@ -74,22 +75,29 @@ function DryWords({ count }: { readonly count: number }) {
   )
 }
 
+/** A state by its shape, with what is said of it. */
+function StateLine({ state, words }: { readonly state: StateWord; readonly words: string }) {
+  return (
+    <p>
+      <svg
+        className={`water-state water-state-${stateRank(state)}`}
+        viewBox="-7 -7 14 14"
+        width="13"
+        height="13"
+      >
+        <StateShape state={state} x={0} y={0} />
+      </svg>
+      {state} {words}
+    </p>
+  )
+}
+
 /** The word of each shape that stands on a row, with how many rows have it. */
 function States({ evaluation }: { readonly evaluation: Evaluation }) {
   return (
     <div className="water-states">
       {stateCounts(evaluation).map(({ state, rows }) => (
-        <p key={state}>
-          <svg
-            className={`water-state water-state-${stateRank(state)}`}
-            viewBox="-7 -7 14 14"
-            width="13"
-            height="13"
-          >
-            <StateShape state={state} x={0} y={0} />
-          </svg>
-          {state} {rows}
-        </p>
+        <StateLine key={state} state={state} words={String(rows)} />
       ))}
     </div>
   )
@@ -100,17 +108,11 @@ function ShimStates({ evaluation }: { readonly evaluation: Evaluation }) {
   return (
     <div className="water-states">
       {shimCounts(evaluation).map(({ state, feet }) => (
-        <p key={state}>
-          <svg
-            className={`water-state water-state-${stateRank(state)}`}
-            viewBox="-7 -7 14 14"
-            width="13"
-            height="13"
-          >
-            <StateShape state={state} x={0} y={0} />
-          </svg>
-          {state} {feet.toLocaleString()} {feet > 1 ? 'feet' : 'foot'}
-        </p>
+        <StateLine
+          key={state}
+          state={state}
+          words={`${feet.toLocaleString()} ${feet > 1 ? 'feet' : 'foot'}`}
+        />
       ))}
     </div>
   )

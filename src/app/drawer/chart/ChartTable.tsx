@@ -1,4 +1,5 @@
 import type { ChartRows } from './chartData'
+import { HeadRow } from './HeadRow'
 
 /** The numbers of a chart in rows and columns. */
 export function ChartTable({ title, table }: { readonly title: string; readonly table: ChartRows }) {
@@ -6,15 +7,7 @@ export function ChartTable({ title, table }: { readonly title: string; readonly 
     // It scrolls, so it takes the keys that scroll it.
     <div className="chart-table" role="region" aria-label={`${title}, as a table`} tabIndex={0}>
       <table>
-        <thead>
-          <tr>
-            {table.columns.map((column) => (
-              <th key={column} scope="col">
-                {column}
-              </th>
-            ))}
-          </tr>
-        </thead>
+        <HeadRow columns={table.columns} />
         <tbody>
           {table.rows.map(([first, ...cells], row) => (
             <tr key={row}>

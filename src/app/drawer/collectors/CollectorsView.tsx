@@ -10,6 +10,7 @@ import { inOne } from '../steps'
 import { useAnswer } from '../useAnswer'
 import './collectors.css'
 import { choiceSentence, COLLECTOR_COLUMNS, collectorRow, pipeWords, wayWords } from './collectorWords'
+import { HeadRow } from '../chart/HeadRow'
 
 /** Choices of one way stand together under its name. */
 const byWay = (
@@ -49,16 +50,7 @@ function Choices({ choices }: { readonly choices: readonly CollectorChoice[] }) 
   return (
     <div className="chart-table collectors-table" role="region" aria-label="Pits or collectors" tabIndex={0}>
       <table>
-        <thead>
-          <tr>
-            <th scope="col">In the ground</th>
-            {COLLECTOR_COLUMNS.map((column) => (
-              <th key={column} scope="col">
-                {column}
-              </th>
-            ))}
-          </tr>
-        </thead>
+        <HeadRow columns={['In the ground', ...COLLECTOR_COLUMNS]} />
         {byWay(choices).map(([way, all]) => (
           <tbody key={way}>
             <tr className="collectors-way">

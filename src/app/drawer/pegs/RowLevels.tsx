@@ -7,6 +7,7 @@ import { StateMark } from '../../../sidebar/StateMark'
 import { usePlannerState } from '../../../store/react'
 import { PartChoice } from '../PartChoice'
 import { type GapRow, gapRows } from './stackRows'
+import { HeadRow } from '../chart/HeadRow'
 
 interface GapsProps {
   readonly rows: readonly GapRow[]
@@ -17,15 +18,7 @@ function Gaps({ rows, words: { onTape } }: GapsProps) {
   return (
     <div className="chart-table pegs-gaps" role="region" aria-label="Gaps that rules look at" tabIndex={0}>
       <table>
-        <thead>
-          <tr>
-            {['From', 'down to', 'Gap', 'Least', 'State'].map((column) => (
-              <th key={column} scope="col">
-                {column}
-              </th>
-            ))}
-          </tr>
-        </thead>
+        <HeadRow columns={['From', 'down to', 'Gap', 'Least', 'State']} />
         <tbody>
           {rows.map(({ from, to, gapMm, leastMm, state, rank }) => (
             <tr key={`${from.name} ${to.name}`}>

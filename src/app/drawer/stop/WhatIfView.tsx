@@ -16,6 +16,7 @@ import { useAnswer } from '../useAnswer'
 import '../chart/chart.css'
 import './stop.css'
 import { WHAT_IF_TITLES, whatIfLine, whatIfStart } from './whatIfWords'
+import { HeadRow } from '../chart/HeadRow'
 
 type Rows = ReadonlyMap<PartId, readonly WhatIfRow[]>
 
@@ -57,15 +58,7 @@ function Table({ rows, words, level }: Omit<LineProps, 'row'> & { readonly rows:
   return (
     <div className="chart-table what-if-table" role="region" aria-label="What if" tabIndex={0}>
       <table>
-        <thead>
-          <tr>
-            {COLUMNS.map((column) => (
-              <th key={column} scope="col">
-                {column}
-              </th>
-            ))}
-          </tr>
-        </thead>
+        <HeadRow columns={COLUMNS} />
         <tbody>
           {rows.map((row) => (
             <Line key={row.kind} row={row} words={words} level={level} />
