@@ -17,7 +17,7 @@ const piecesWords = (heightMm: number, { onTape }: Writer): string[] =>
     count > 1 ? `${count} x ${onTape(thickMm)}` : onTape(thickMm),
   )
 
-export const shimWords = (heightMm: number, writer: Writer): ShimWords => ({
+const shimWords = (heightMm: number, writer: Writer): ShimWords => ({
   height: writer.onTape(heightMm),
   pieces: piecesWords(heightMm, writer),
 })

@@ -8,7 +8,7 @@ export const STAFF = { left: 8, right: 22 }
 export const LABEL_LEFT = 38
 
 /** A label of two lines of words, px high. */
-export const LABEL_PX = 28
+const LABEL_PX = 28
 
 /** A level with its label: where it is on the staff and where its words have room, px down the pole. */
 export interface Placed {
