@@ -47,5 +47,9 @@ test('what was accepted counts no more', () => {
     return edited.ok ? edited.layout : layout
   }, bay)
   expect(rowNamed(bay, 'Pit').rank).toBe(2)
-  expect(rowNamed(accepted, 'Pit')).toMatchObject({ word: 'Fits', rank: 0, water: { word: 'Holds', rank: 0 } })
+  expect(rowNamed(accepted, 'Pit')).toMatchObject({
+    word: 'Fits',
+    rank: 0,
+    water: { word: 'Holds', rank: 0 },
+  })
 })
