@@ -1,12 +1,13 @@
 import { polyOf } from '../../catalogue/pipe'
 import type { Bay } from '../../checks/context'
+import { levelAt, litresAt } from '../../model/pitFacts'
 import type { PitRestart, RestartRun, StopMoment, StopRun } from '../../model/stopRun'
 import { submergenceM } from '../../solvers/water/submergence'
 import { toM3PerS } from '../../units/flow'
 import { headM, toHeadM } from '../../units/head'
 import { toSeconds } from '../../units/time'
 import { atOnce, type InParts, standings } from './standings'
-import { type Placed, pitLevel, pitLitres, stopCascade } from './stopCascade'
+import { type Placed, stopCascade } from './stopCascade'
 import { stopMoment } from './stopMoment'
 import { type StopPit, type StopSources, stopSources, withCheckValves } from './stopSources'
 import { growingTimes } from './stopTimes'
@@ -57,7 +58,7 @@ const timesOf = (lastDripS: number): readonly number[] => {
 
 function* runOf(sources: StopSources, bay: Bay, stopped: StopRun): InParts<RestartRun> {
   const startL = ({ part, facts }: StopPit) =>
-    pitLitres(facts, stopped.pits.get(part)?.endMm ?? facts.runningMm)
+    litresAt(facts, stopped.pits.get(part)?.endMm ?? facts.runningMm)
   const placed = stopCascade(sources, bay.settings, 'started', stopped.hasCheckValve, startL)
   const full: Placed = stopCascade(sources, bay.settings, 'stopped', stopped.hasCheckValve, startL)
   const running = Float64Array.from(full.cascade.stores, ({ litres }) => litres)
@@ -89,4 +90,4 @@ export function* restartInParts(bay: Bay, stopped: StopRun): InParts<RestartRun 
 
 /** The level that a pit has when so much is drawn from a level, mm. */
 export const levelAfter = ({ facts }: StopPit, fromMm: number, litres: number): number =>
-  pitLevel(facts, pitLitres(facts, fromMm) - litres)
+  levelAt(facts, litresAt(facts, fromMm) - litres)

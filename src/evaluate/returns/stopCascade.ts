@@ -1,7 +1,6 @@
 import type { Settings } from '../../layout/settings'
 import type { PartId } from '../../model/ids'
-import type { PitFacts } from '../../model/pitFacts'
-import { depthMm, volumeL } from '../../solvers/gravity/basin'
+import { levelAt, litresAt } from '../../model/pitFacts'
 import { crestLph } from '../../solvers/gravity/orifice'
 import { overflowLph } from '../../solvers/gravity/overflow'
 import type { Cascade, LetGo, Lift, Outlet, Store } from '../../solvers/gravity/storage'
@@ -32,12 +31,6 @@ const PASS_S = 2
 
 /** Mains run back as a tank does through a hole: flow as the root of what is left, from the pump's own flow on. */
 const ROOT = 0.5
-
-export const pitLitres = (facts: PitFacts, levelMm: number): number =>
-  volumeL(facts.basin, levelMm - facts.bottomMm)
-
-export const pitLevel = (facts: PitFacts, litres: number): number =>
-  facts.bottomMm + depthMm(facts.basin, litres)
 
 /** Both states have the same stores: running and then stopped, or stopped and then started. */
 export type StopState = 'stopped' | 'started'
@@ -141,12 +134,12 @@ const troughStore = (row: StopRow, { number, state }: Made): Store => {
 
 /** Over the overflow's invert its pipe takes water, over the rim its whole edge does. */
 const pitStore = ({ part, facts }: StopPit, { number }: Made, litres: number): Store => {
-  const overL = pitLitres(facts, facts.overflowMm)
-  const rimL = pitLitres(facts, facts.rimMm)
+  const overL = litresAt(facts, facts.overflowMm)
+  const rimL = litresAt(facts, facts.rimMm)
   const pipe: LetGo = (now) =>
-    now <= overL ? 0 : perSecond(overflowLph(facts.overflowBoreMm, pitLevel(facts, now) - facts.overflowMm))
+    now <= overL ? 0 : perSecond(overflowLph(facts.overflowBoreMm, levelAt(facts, now) - facts.overflowMm))
   const edge: LetGo = (now) =>
-    now <= rimL ? 0 : perSecond(crestLph(rimAroundMm(facts.basin), pitLevel(facts, now) - facts.rimMm))
+    now <= rimL ? 0 : perSecond(crestLph(rimAroundMm(facts.basin), levelAt(facts, now) - facts.rimMm))
   return {
     litres,
     outlets: [
@@ -182,7 +175,7 @@ const liftsOf = ({ sources, number }: Made): readonly Lift[] =>
         from: number.of('pit', part),
         to: number.of('pipes', row.part),
         lps: share * perSecond(row.flowLph),
-        keepsL: facts ? pitLitres(facts, facts.pumpOffMm) : 0,
+        keepsL: facts ? litresAt(facts, facts.pumpOffMm) : 0,
       }
     }),
   )

@@ -1,7 +1,8 @@
 import type { PartId } from '../../model/ids'
+import { levelAt } from '../../model/pitFacts'
 import type { StopMoment } from '../../model/stopRun'
 import type { Standing } from './standings'
-import { type Placed, pitLevel } from './stopCascade'
+import type { Placed } from './stopCascade'
 import type { StopSources } from './stopSources'
 
 const map = <T>(
@@ -25,7 +26,7 @@ export const stopMoment = (
   return {
     seconds,
     pitMm: new Map(
-      pits.map(({ part, facts }) => [part, pitLevel(facts, now[placed.pits.get(part) ?? -1] ?? 0)]),
+      pits.map(({ part, facts }) => [part, levelAt(facts, now[placed.pits.get(part) ?? -1] ?? 0)]),
     ),
     spiltL: map(placed.overflows, (place, part) => (now[place] ?? 0) + rim(part)),
     towerShare: map(placed.towers, share),

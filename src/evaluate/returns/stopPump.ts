@@ -1,11 +1,11 @@
 import type { Bay } from '../../checks/context'
 import type { PartId } from '../../model/ids'
-import type { PitFacts } from '../../model/pitFacts'
+import { levelAt, litresAt, type PitFacts } from '../../model/pitFacts'
 import type { PitState } from '../../model/returns'
 import type { PitStop, StopRun } from '../../model/stopRun'
 import { homeSources } from './homeSources'
 import { atOnce, type InParts, type Standing, standings } from './standings'
-import { type Placed, pitLevel, pitLitres, stopCascade } from './stopCascade'
+import { type Placed, stopCascade } from './stopCascade'
 import { stopMoment } from './stopMoment'
 import { haveCheckValves, type StopSources, stopSources, withCheckValves } from './stopSources'
 import { growingTimes, passedAt, untilAllHome, watchedS } from './stopTimes'
@@ -28,14 +28,14 @@ const pitStop = (
   const at = (places: ReadonlyMap<PartId, number>, litres: Standing | undefined) =>
     litres?.[places.get(part) ?? -1] ?? 0
   const last = seen.at(-1)
-  const endMm = pitLevel(facts, at(placed.pits, last))
+  const endMm = levelAt(facts, at(placed.pits, last))
   const [overflowL, overRimL] = [at(placed.overflows, last), at(placed.rims, last)]
   const startL = at(placed.pits, seen[0])
-  const levels = seen.map((litres) => pitLevel(facts, at(placed.pits, litres)))
+  const levels = seen.map((litres) => levelAt(facts, at(placed.pits, litres)))
   const isOver = overflowL + overRimL > SPILL_L
   return {
     part,
-    startMm: pitLevel(facts, startL),
+    startMm: levelAt(facts, startL),
     endMm,
     highestMm: Math.max(...levels),
     homeL: at(placed.pits, last) + overflowL + overRimL - startL,
@@ -53,7 +53,7 @@ export interface StopOptions {
 
 function* runOf(sources: StopSources, bay: Bay, holds: boolean): InParts<StopRun> {
   const placed = stopCascade(sources, bay.settings, 'stopped', holds, ({ facts }) =>
-    pitLitres(facts, facts.runningMm),
+    litresAt(facts, facts.runningMm),
   )
   const lastS = watchedS(bay.settings.towerDripMin)
   const shown = growingTimes(lastS)

@@ -1,7 +1,8 @@
+import { litresAt } from '../../model/pitFacts'
 import { overflowLph } from '../../solvers/gravity/overflow'
 import { rootOfRising } from '../../solvers/gravity/rising'
 import { HOURS_PER_DAY } from '../../units/time'
-import { pitLitres } from './stopCascade'
+import { systemWater } from './pitFigures'
 import { litresBetween, minutesFor, type PitNow, type WhatIfRow } from './whatIfRow'
 
 /** The head, mm, over its invert at which an overflow takes a flow, L/h; Infinity for more than it takes under `mostMm`. */
@@ -30,26 +31,11 @@ export const stuckMakeUp = (pit: PitNow): WhatIfRow | undefined => {
   }
 }
 
-/** All the water of the system, L: in tanks, in pits at their running level, and under way. */
-const systemL = ({ bay, sources }: PitNow): number => {
-  const pits = (sources?.pits ?? []).reduce((sum, { facts }) => sum + pitLitres(facts, facts.runningMm), 0)
-  const rows = (sources?.rows ?? []).reduce(
-    (sum, { towersL, pipesL, troughsL }) => sum + towersL + pipesL + troughsL,
-    0,
-  )
-  const drains = (sources?.drains ?? []).reduce((sum, { standingL }) => sum + standingL, 0)
-  return bay.settings.otherWaterL + pits + rows + drains + (sources?.mainsL ?? 0)
-}
-
 /** A valve or a float that never opens again: plants and air take so much a day, each pit's share as large as its water. */
 export const dryDays = (pit: PitNow): WhatIfRow | undefined => {
-  const { facts, bay, sources } = pit
-  const pitsL = (sources?.pits ?? []).reduce(
-    (sum, each) => sum + pitLitres(each.facts, each.facts.runningMm),
-    0,
-  )
-  const share = pitsL > 0 ? pitLitres(facts, facts.runningMm) / pitsL : 0
-  const perDayL = bay.settings.dailyUse * systemL(pit) * share
+  const { facts, bay } = pit
+  const { pitsL, usePerDayL } = systemWater(bay)
+  const perDayL = pitsL > 0 ? (usePerDayL * litresAt(facts, facts.runningMm)) / pitsL : 0
   if (perDayL <= 0) return undefined
   const days = (levelMm: number) => litresBetween(pit, facts.runningMm, levelMm) / perDayL
   const [alarmDays, pumpOffDays] = [days(facts.lowAlarmMm), days(facts.pumpOffMm)]

@@ -1,9 +1,9 @@
+import { litresAt } from '../../model/pitFacts'
 import type { Bay } from '../../checks/context'
 import type { PartId } from '../../model/ids'
 import type { PitState } from '../../model/returns'
 import type { PitStop } from '../../model/stopRun'
 import { MINUTES_PER_HOUR } from '../../units/time'
-import { pitLitres } from './stopCascade'
 import type { StopPit, StopSources } from './stopSources'
 
 /** A pit as it stands in its bay, and what a stop makes of it. */
@@ -76,7 +76,7 @@ export type WhatIfKind = WhatIfRow['kind']
 
 /** L between two levels of a pit, mm. */
 export const litresBetween = ({ facts }: StopPit, highMm: number, lowMm: number): number =>
-  pitLitres(facts, highMm) - pitLitres(facts, lowMm)
+  litresAt(facts, highMm) - litresAt(facts, lowMm)
 
 /** How long a flow, L/h, takes for a volume, L, min; Infinity where nothing flows. */
 export const minutesFor = (litres: number, lph: number): number =>
