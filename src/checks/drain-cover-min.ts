@@ -37,7 +37,8 @@ export const drainCoverMin: BayRule = {
       ]
     }),
   say: ({ parts, measured, limit, facts }, { length, onTape, name }) => {
-    const where = `${length(Number(facts['alongMm']))} from its high end`
+    const alongMm = Number(facts['alongMm'])
+    const where = alongMm > CLOSE_MM ? `${length(alongMm)} from its high end` : 'at its high end'
     return measured.value > 0
       ? `${name(parts[0] ?? '')} has ${onTape(measured.value)} of cover ${where}; it wants ${onTape(limit.value)}.`
       : `${name(parts[0] ?? '')} comes ${onTape(-measured.value)} out of the floor ${where}; it wants ${onTape(limit.value)} of cover.`

@@ -27,7 +27,8 @@ const findingOf = ({ part, bodies }: Built, pit: PitFacts): Finding[] => {
   const outline = bodies.find(({ role }) => role === 'pit')?.outline
   const wantedLph = pit.makeUpLph / SCREEN_SHARE
   const lph = passesLph(pit, pit.overflowBoreMm)
-  if (!outline || lph >= wantedLph * (1 - CLOSE)) return []
+  // Of an overflow that is not under its rim the order of the levels tells.
+  if (!outline || pit.overflowMm >= pit.rimMm || lph >= wantedLph * (1 - CLOSE)) return []
   const bore = boreFor(pit, wantedLph)
   return [
     found({

@@ -44,19 +44,19 @@ ruleTable('drain-cover-min', {
       '2-15/16 in at the high end',
       on(-2.9375),
       'Flat, 2.938 of 3',
-      `D has 2-15/16" of cover 0" from its high end; it wants 3". ${mend}`,
+      `D has 2-15/16" of cover at its high end; it wants 3". ${mend}`,
     ],
     [
       '3 in under carts, which want 6',
       on(-3, { cover: 6 }),
       'Flat, 3 of 6',
-      `D has 3" of cover 0" from its high end; it wants 6". ${mend}`,
+      `D has 3" of cover at its high end; it wants 6". ${mend}`,
     ],
     [
       'a pipe that comes out of the floor',
       on(0.75),
       'Backs up, -0.75 of 3',
-      `D comes 3/4" out of the floor 0" from its high end; it wants 3" of cover. ${mend}`,
+      `D comes 3/4" out of the floor at its high end; it wants 3" of cover. ${mend}`,
     ],
   ],
 })

@@ -15,6 +15,7 @@ ruleTable('pit-overflow-size', {
     ['2 in against 24 gpm', pit({ makeUpLph: gpm(24) })],
     ['1 in against 6 gpm', pit({ overflowBore: '1', makeUpLph: gpm(6) })],
     ['no make-up at all', pit({ overflowBore: '1', makeUpLph: 0 })],
+    ['an overflow over the rim, of which another rule tells', pit({ overflow: 2 })],
   ],
   fails: [
     [
