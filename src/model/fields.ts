@@ -35,6 +35,8 @@ export interface FieldMeta extends FieldWords {
     | 'choice'
     | 'switch'
     | 'list'
+  /** What a choice is between, in the order in which it is shown: an object's keys that are numbers would come first. */
+  readonly order?: readonly string[]
 }
 
 export const fields = z.registry<FieldMeta>()
@@ -129,7 +131,7 @@ export const choice = <const T extends readonly [string, ...string[]]>(
   values: T,
   first: T[number],
   meta: FieldWords,
-) => z._default(z.enum(values), first as never).register(fields, { ...meta, unit: 'choice' })
+) => z._default(z.enum(values), first as never).register(fields, { ...meta, unit: 'choice', order: values })
 
 /** A place on the floor, mm. */
 export const point = z.object({ x: tickMm(-LONGEST_MM, LONGEST_MM), y: tickMm(-LONGEST_MM, LONGEST_MM) })

@@ -29,9 +29,10 @@ export interface FieldGroup {
 const choicesOf = (schema: Schema, meta: FieldMeta): Choice[] => {
   const def = defOf(schema)
   if (def.type !== 'enum') return []
-  return Object.values(def.entries)
-    .map(String)
-    .map((value) => ({ value, words: meta.choices?.[value] ?? value }))
+  return (meta.order ?? Object.values(def.entries).map(String)).map((value) => ({
+    value,
+    words: meta.choices?.[value] ?? value,
+  }))
 }
 
 const isNullable = (schema: Schema): boolean => {

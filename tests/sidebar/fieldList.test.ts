@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest'
 import { houseSchema } from '../../src/layout/house'
 import { settingsSchema } from '../../src/layout/settings'
+import { sumpSchema } from '../../src/parts/sump/schema'
+import { troughSchema } from '../../src/parts/trough/schema'
 import { kinds } from '../../src/parts/index'
 import { rackRowSchema } from '../../src/parts/rack-row/schema'
 import { fieldList, grouped } from '../../src/sidebar/fieldList'
@@ -11,6 +13,20 @@ const onThePlan = ['id', 'kind', 'at', 'heading', 'points', 'takenOut']
 
 /** Typed in a table of its own beside the fields. */
 const besideThem = ['curve']
+
+test('bores are offered from the least up, though some are whole numbers', () => {
+  const wordsOf = (schema: Parameters<typeof fieldList>[0], label: string) =>
+    fieldList(schema)
+      .find(({ meta }) => meta.label === label)
+      ?.choices.map(({ words }) => words)
+  expect(wordsOf(troughSchema, 'Outlet bore')).toEqual([
+    '1/2 in outlet',
+    '3/4 in outlet',
+    '1 in outlet',
+    '2 in outlet',
+  ])
+  expect(wordsOf(sumpSchema, 'Overflow pipe')).toEqual(['1 in', '1-1/2 in', '2 in', '3 in', '4 in'])
+})
 
 describe.each(kinds.map((kind) => ({ name: kind.kind, kind })))('the inspector of a $name', ({ kind }) => {
   const fields = fieldList(kind.schema)
