@@ -59,7 +59,7 @@ const drainTag = (run: DrainRun, flowLph: number, writer: Writer): DrainTag => (
 const isAlike = (a: DrainReach, b: DrainReach): boolean => a.state === b.state && a.flowLph === b.flowLph
 
 /** Reaches that run straight on and say the same are one: a cleanout between them changes nothing. */
-const joinedReaches = (reaches: readonly DrainReach[]): readonly DrainReach[] => {
+export const joinedReaches = (reaches: readonly DrainReach[]): readonly DrainReach[] => {
   const joined: DrainReach[] = []
   for (const reach of reaches) {
     const last = joined.at(-1)

@@ -1,6 +1,7 @@
+import { arrowHeads } from '../../drawing/arrow'
 import type { CanvasLike } from '../../drawing/paint'
 import type { Evaluation } from '../../evaluate/evaluation'
-import type { Point } from '../../geometry/point'
+import { distance, type Point } from '../../geometry/point'
 import type { PartId } from '../../model/ids'
 import { rememberLast } from '../../model/remember'
 import type { Paint } from '../../store/planner'
@@ -9,7 +10,7 @@ import type { Slip } from '../label'
 import { pxOf, type Lens } from '../lens'
 import { drawState, stateColour } from '../stateInk'
 import { strokeLine } from '../strokes'
-import { drainTags } from './drainTags'
+import { drainTags, joinedReaches } from './drainTags'
 import { acrossOf, layTags, TAG_LETTER_PX, TAG_PAD_PX, TAG_SHAPE_PX, type LaidTag } from './layTags'
 
 /** What is said of the drains over the plan. Asked for behind the first drawing, like the rules. */
@@ -72,6 +73,27 @@ const drawBadReaches = (ctx: CanvasLike, { bay }: Evaluation, lens: Lens): void 
     }
 }
 
+/** Length of a fall arrow, and the shortest reach on the screen that has one of its own, px. */
+const ARROW_PX = 11
+const LEAST_ARROW_RUN_PX = 4 * ARROW_PX
+
+/** Which way the water of every reach runs, wherever the line is looked at. */
+const drawFallArrows = (ctx: CanvasLike, { bay }: Evaluation, lens: Lens): void => {
+  ctx.fillStyle = lens.theme.pens.drain.colour
+  ctx.beginPath()
+  for (const { reaches } of bay.returns.drains.values())
+    for (const { from, to } of joinedReaches(reaches)) {
+      const [a, b] = [pxOf(lens, from), pxOf(lens, to)]
+      if (distance(a, b) < LEAST_ARROW_RUN_PX) continue
+      const head = arrowHeads(Float64Array.from([a.x, a.y, b.x, b.y]), 'middle', ARROW_PX)
+      ctx.moveTo(head[0] ?? 0, head[1] ?? 0)
+      ctx.lineTo(head[2] ?? 0, head[3] ?? 0)
+      ctx.lineTo(head[4] ?? 0, head[5] ?? 0)
+      ctx.closePath()
+    }
+  ctx.fill()
+}
+
 const drawPeg = (ctx: CanvasLike, { x, y }: Point, { theme }: Lens): void => {
   ctx.beginPath()
   ctx.rect(x - 2.5, y - 2.5, 5, 5)
@@ -119,6 +141,7 @@ export const drawDrains = (
 ): void => {
   drawBadReaches(ctx, evaluation, lens)
   ctx.setLineDash([])
+  drawFallArrows(ctx, evaluation, lens)
   for (const laidTag of tags) if (laidTag.isFar) drawLeader(ctx, laidTag, lens)
   for (const { tag, at } of tags) if (tag.as === 'peg') drawPeg(ctx, at, lens)
   for (const laidTag of tags) drawTag(ctx, laidTag, lens)
