@@ -70,6 +70,8 @@ export interface TextMark {
   readonly as: 'text'
   readonly pen: Pen
   readonly text: string
+  /** What is written on the screen where the words would be longer than what they name. */
+  readonly short?: string
   readonly at: Point
   readonly paperMm: number
   readonly anchor: 'start' | 'middle' | 'end'

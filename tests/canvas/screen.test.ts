@@ -115,6 +115,23 @@ describe('labels', () => {
 })
 
 describe('names on the plan', () => {
+  test('leave the size of a drain away where they would be longer than the drain, 30 ft', () => {
+    const drained = drawnParts(
+      evaluate(
+        bay('40 x 60 ft')
+          .drain('Drain N', [
+            [40, 205],
+            [400, 205],
+          ])
+          .layout(),
+      ),
+    )
+    const wordsAt = (pxPerInch: number) =>
+      roomyWords(namesIn(drained, lens(pxPerInch)), lens(pxPerInch)).map(({ text }) => text)
+    expect(wordsAt(1)).toEqual(['Drain N, 4 in drain pipe'])
+    expect(wordsAt(0.25)).toEqual(['Drain N'])
+  })
+
   const drawn = drawnParts(
     evaluate(
       bay('40 x 60 ft')

@@ -15,6 +15,9 @@ export const drawDrainLine = (part: DrainLine, built: Built): readonly Mark[] =>
     ...built.fittings
       .filter(({ item }) => item === 'drain-cleanout')
       .map((cleanout) => discMark(cleanout.at, odMm / 2, 'drain', 'paper')),
-    ...nameMarks([part.name, title].filter(Boolean).join(', '), at, upright),
+    ...nameMarks([part.name, title].filter(Boolean).join(', '), at, upright).map((mark) => ({
+      ...mark,
+      short: part.name || title,
+    })),
   ]
 }
