@@ -57,20 +57,23 @@ export const roomyWords = (words: readonly Mark[], lens: Lens): TextMark[] => {
   })
 }
 
-/** Words that would be longer than what they name are said in few where they can be. */
-const asItBears = ({ box }: DrawnPart, mark: Mark, { view, paint }: Lens): Mark => {
-  if (mark.as !== 'text' || mark.short === undefined || !box) return mark
-  const longestPx = Math.max(box.x1 - box.x0, box.y1 - box.y0) * view.pxPerMm
-  return textWidth(mark.text, letterPx(mark.paperMm, paint)) <= longestPx
-    ? mark
-    : { ...mark, text: mark.short }
+/** The most that words may cover of a line that they lie along. */
+const MOST_SHARE = 0.75
+
+/** Words that would hide the line that they name are said in few, or not at all. */
+const asItBears = ({ box }: DrawnPart, mark: Mark, { view, paint }: Lens): readonly Mark[] => {
+  if (mark.as !== 'text' || mark.short === undefined || !box) return [mark]
+  const roomPx = MOST_SHARE * Math.max(box.x1 - box.x0, box.y1 - box.y0) * view.pxPerMm
+  const letter = letterPx(mark.paperMm, paint)
+  const text = [mark.text, mark.short].find((words) => textWidth(words, letter) <= roomPx)
+  return text === undefined ? [] : [{ ...mark, text }]
 }
 
 /** The names of all parts that are large enough to bear one, in the order of the parts. */
 export const namesIn = (parts: readonly DrawnPart[], lens: Lens): readonly Mark[] =>
   parts
     .filter((part) => isLargeEnough(part, lens))
-    .flatMap((part) => part.words.map((mark) => asItBears(part, mark, lens)))
+    .flatMap((part) => part.words.flatMap((mark) => asItBears(part, mark, lens)))
 
 /** Where the names of parts stand on the canvas, px. */
 export const nameBoxes = (parts: readonly DrawnPart[], lens: Lens): readonly Box[] =>

@@ -70,7 +70,7 @@ export interface TextMark {
   readonly as: 'text'
   readonly pen: Pen
   readonly text: string
-  /** What is written on the screen where the words would be longer than what they name. */
+  /** Of words that lie along a line: what is written on the screen where they would hide it. */
   readonly short?: string
   readonly at: Point
   readonly paperMm: number

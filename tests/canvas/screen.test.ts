@@ -115,7 +115,7 @@ describe('labels', () => {
 })
 
 describe('names on the plan', () => {
-  test('leave the size of a drain away where they would be longer than the drain, 30 ft', () => {
+  test('leave the size of a drain of 30 ft away where they would hide it, and then its name', () => {
     const drained = drawnParts(
       evaluate(
         bay('40 x 60 ft')
@@ -130,6 +130,7 @@ describe('names on the plan', () => {
       roomyWords(namesIn(drained, lens(pxPerInch)), lens(pxPerInch)).map(({ text }) => text)
     expect(wordsAt(1)).toEqual(['Drain N, 4 in drain pipe'])
     expect(wordsAt(0.25)).toEqual(['Drain N'])
+    expect(wordsAt(0.1)).toEqual([])
   })
 
   const drawn = drawnParts(

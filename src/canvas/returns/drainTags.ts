@@ -85,7 +85,10 @@ const reachTags = (home: DrainReturn, run: DrainRun, writer: Writer): DrainTag[]
   const worst = longest(reaches.filter(({ state }) => state === home.state && state !== 'Falls'))
   return reaches.map((reach) => {
     const tag = reachTag(reach, run, writer)
-    return tag.state && reach !== worst ? { ...tag, rank: 4, ofItsLength: 1 } : tag
+    if (!tag.state || reach === worst) return tag
+    // Its shape says the state again; in few words there is the flow.
+    const short = reach.flowLph > 0 ? writer.flowTotal(reach.flowLph) : tag.short
+    return { ...tag, short, rank: 4, ofItsLength: 1 }
   })
 }
 

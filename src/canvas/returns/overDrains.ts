@@ -77,7 +77,7 @@ const drawBadReaches = (ctx: CanvasLike, { bay }: Evaluation, lens: Lens): void 
 const ARROW_PX = 11
 const LEAST_ARROW_RUN_PX = 4 * ARROW_PX
 
-/** Which way the water of every reach runs, wherever the line is looked at. */
+/** Toward the low end of its line on every reach, wherever it is looked at; what does not fall that way is cased besides. */
 const drawFallArrows = (ctx: CanvasLike, { bay }: Evaluation, lens: Lens): void => {
   ctx.fillStyle = lens.theme.pens.drain.colour
   ctx.beginPath()
