@@ -54,6 +54,9 @@ export default defineConfig({
   test: {
     environment: 'node',
     restoreMocks: true,
+    // A slow or busy machine proves nothing wrong: a test ends when it is done, and only what hangs is stopped.
+    testTimeout: 120_000,
+    hookTimeout: 120_000,
     // Pure functions share what a worker has loaded, which takes a third of the time. What mocks the page away must load all
     // anew to prove anything.
     projects: [
