@@ -1,8 +1,8 @@
 import { expect, type Locator, type Page } from '@playwright/test'
 
-type Run = 'Water run' | 'Falls home'
+type Run = 'Water run' | 'Falls home' | 'Saw bench' | 'Counter'
 
-/** The drawer with the water run at the foot of the page, as a person has it before them. */
+/** The drawer at the foot of the page, as a person has it before them. */
 export interface Drawer {
   readonly foot: Locator
   readonly toggle: Locator
@@ -17,7 +17,7 @@ export interface Drawer {
 }
 
 export const drawerOn = (page: Page): Drawer => {
-  const foot = page.getByRole('region', { name: 'Water, out and home', exact: true })
+  const foot = page.getByRole('region', { name: 'Drawer', exact: true })
   const toggle = foot.getByRole('button', { name: 'Water run' })
   const tab = (name: string) => foot.getByRole('tab', { name, exact: true })
   const open = async (run: Run) => {

@@ -58,11 +58,18 @@ const boardOf = ({ stockTicks, count, cuts, offcutTicks }: CutBoard, lines: read
   offcutMm: fromTicks(offcutTicks),
 })
 
-const cutListOf = (item: StockItem, lines: readonly PieceLine[], problem: CuttingProblem): CutList => {
+const cutListOf = (
+  key: string,
+  item: StockItem,
+  lines: readonly PieceLine[],
+  problem: CuttingProblem,
+): CutList => {
   const plan = firstPlan(problem)
   const isTooLong = new Set(plan.tooLong.map(({ piece }) => piece))
   const made = lines.filter((_, i) => !isTooLong.has(i))
   return {
+    key,
+    problem,
     stock: item.key,
     title: item.title,
     lines: made.map((line) => cutLine(line, line.count)),
@@ -91,7 +98,7 @@ const remember = (key: string, list: CutList): CutList => {
 const listFor = (item: StockItem, lines: readonly PieceLine[], settings: SawSettings): CutList => {
   const problem = problemOf(lines, item, settings)
   const key = JSON.stringify([item.key, lines, problem.stocks, problem.saw])
-  return remember(key, remembered.get(key) ?? cutListOf(item, lines, problem))
+  return remember(key, remembered.get(key) ?? cutListOf(key, item, lines, problem))
 }
 
 /**

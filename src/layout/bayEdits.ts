@@ -1,4 +1,6 @@
 import type * as z from 'zod/mini'
+import { benchSchema, type Bench } from './bench'
+import { counterSchema, type Counter } from './counter'
 import { asRead, done, refusal, type Edited } from './edited'
 import { issueWords } from './faultWords'
 import { houseSchema, type House } from './house'
@@ -6,7 +8,7 @@ import { layoutSchema, type Layout } from './schema'
 import { settingsSchema, type Accepted, type Settings } from './settings'
 import { houseFault } from './soundness'
 
-/** Edits of the bay as a whole: its title, its house, its settings. All are checked by the schema of what they set. */
+/** Edits of the bay as a whole: its title, its house, its settings, its saw bench and its counter. All are checked by the schema of what they set. */
 
 /** The value as its schema holds it, or the refusal. */
 const checkedBy = <T>(
@@ -37,6 +39,18 @@ export const setHouse = (layout: Layout, house: House): Edited => {
 export const setSettings = (layout: Layout, changes: Partial<Settings>): Edited => {
   const checked = checkedBy(settingsSchema, { ...layout.settings, ...changes }, layout)
   return 'refused' in checked ? checked.refused : done({ ...layout, settings: checked.value })
+}
+
+/** Changes of what the saw bench knows: stock as measured, leftovers, what is cut. */
+export const setBench = (layout: Layout, changes: Partial<Bench>): Edited => {
+  const checked = checkedBy(benchSchema, { ...layout.bench, ...changes }, layout)
+  return 'refused' in checked ? checked.refused : done({ ...layout, bench: checked.value })
+}
+
+/** Changes of what the counter knows: prices, tax, crew and norms. */
+export const setCounter = (layout: Layout, changes: Partial<Counter>): Edited => {
+  const checked = checkedBy(counterSchema, { ...layout.counter, ...changes }, layout)
+  return 'refused' in checked ? checked.refused : done({ ...layout, counter: checked.value })
 }
 
 const without = (accepted: readonly Accepted[], key: string): Accepted[] =>

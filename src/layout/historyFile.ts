@@ -1,4 +1,6 @@
 import * as z from 'zod/mini'
+import { benchSchema } from './bench'
+import { counterSchema } from './counter'
 import { apply, fits, reverse } from './difference'
 import { emptyHistory, type Entry, type History } from './history'
 import { houseSchema } from './house'
@@ -12,6 +14,8 @@ const bayFields = z.object({
   title: z.exactOptional(layoutSchema.shape.title),
   house: z.exactOptional(houseSchema),
   settings: z.exactOptional(settingsSchema),
+  bench: z.exactOptional(benchSchema),
+  counter: z.exactOptional(counterSchema),
 })
 
 const selection = z.array(z.string())

@@ -7,6 +7,8 @@ import { openingSchema } from '../parts/opening/schema'
 import { rackRowSchema } from '../parts/rack-row/schema'
 import { sumpSchema } from '../parts/sump/schema'
 import { troughSchema } from '../parts/trough/schema'
+import { benchSchema } from './bench'
+import { counterSchema } from './counter'
 import { houseSchema } from './house'
 import { settingsSchema } from './settings'
 
@@ -35,6 +37,8 @@ export const layoutSchema = z.object({
   house: houseSchema,
   parts: z.array(partSchema).check(z.maxLength(MOST_PARTS)),
   settings: settingsSchema,
+  bench: z._default(benchSchema, benchSchema.parse({})),
+  counter: z._default(counterSchema, counterSchema.parse({})),
 })
 
 export type Part = z.infer<typeof partSchema>

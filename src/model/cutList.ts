@@ -1,3 +1,4 @@
+import type { CuttingProblem } from '../solvers/cutting/problem'
 import type { CutRule } from './built'
 
 /** All pieces of one stop setting. */
@@ -21,6 +22,10 @@ export interface Board {
 }
 
 export interface CutList {
+  /** Names the problem: lists of the same pieces, stock and saw have the same key, and so the same plan. */
+  readonly key: string
+  /** What the boards are planned from; a proof is of this. */
+  readonly problem: CuttingProblem
   /** Catalogue key of the material. */
   readonly stock: string
   readonly title: string

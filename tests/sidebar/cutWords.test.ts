@@ -24,6 +24,8 @@ const line = (cut: CutList['lines'][number]['cut']) => ({
 })
 
 const list = (changes: Partial<CutList>): CutList => ({
+  key: 'lumber-2x4',
+  problem: { pieces: [], stocks: [], saw: { kerfTicks: 0, trimTicks: 0 } },
   stock: 'lumber-2x4',
   title: '2x4 lumber',
   lines: [],

@@ -7,6 +7,8 @@ import { runOf, runs, viewsOf } from './views'
 
 type Run = keyof typeof runs
 
+const RUNS = ['out', 'home', 'saw', 'counter'] as const satisfies readonly Run[]
+
 const Drawer = lazy(async () => ({ default: (await import('./Drawer')).Drawer }))
 const WaterInBrief = lazy(async () => ({ default: (await import('./WaterInBrief')).WaterInBrief }))
 
@@ -16,13 +18,13 @@ interface RunsProps {
   readonly last: Readonly<Partial<Record<Run, string>>>
 }
 
-/** The two runs of water as a pair of buttons, in one place whether the drawer is open or shut: a run opens, and shuts again. */
+/** What the drawer is about as a row of buttons, in one place whether it is open or shut: each opens it, and shuts it again. */
 function Runs({ open, last }: RunsProps) {
   const planner = usePlanner()
   const shown = open === undefined ? undefined : runOf(open)
   return (
-    <div className="drawer-runs" role="group" aria-label="Run of water">
-      {(['out', 'home'] as const).map((run) => (
+    <div className="drawer-runs" role="group" aria-label="What the drawer shows">
+      {RUNS.map((run) => (
         <button
           key={run}
           aria-expanded={run === shown}
@@ -48,7 +50,7 @@ export function DrawerFoot() {
   return (
     <section
       className={isOpen ? 'frame-foot frame-foot-open' : 'frame-foot'}
-      aria-label="Water, out and home"
+      aria-label="Drawer"
       // A custom property is not among the style names that React's types know.
       style={{ '--drawer': share } as CSSProperties}
     >

@@ -1,9 +1,14 @@
 import { type ComponentType, lazy, type LazyExoticComponent } from 'react'
 
-/** The two runs of water that the drawer shows: out to the towers under pressure, and home again by gravity. */
-export const runs = { out: 'Water run', home: 'Falls home' } as const
+/** What the drawer is about: water out to the towers under pressure and home again by gravity, then what is cut and what is bought. */
+export const runs = {
+  out: 'Water run',
+  home: 'Falls home',
+  saw: 'Saw bench',
+  counter: 'Counter',
+} as const
 
-/** A view of one run. It is handed nothing: it reads the planner's state, and its code comes when it is first opened. */
+/** A view of one of them. It is handed nothing: it reads the planner's state, and its code comes when it is first opened. */
 interface DrawerView {
   readonly id: string
   readonly title: string
@@ -34,6 +39,14 @@ export const drawerViews: readonly [DrawerView, ...DrawerView[]] = [
     run: 'home',
     View: lazy(() => import('./collectors/CollectorsView')),
   },
+  { id: 'saw-list', title: 'Saw list', run: 'saw', View: lazy(() => import('./saw/SawListView')) },
+  { id: 'shave', title: 'Shave & save', run: 'saw', View: lazy(() => import('./shave/ShaveView')) },
+  { id: 'sawn', title: 'What’s cut', run: 'saw', View: lazy(() => import('./sawn/SawnView')) },
+  { id: 'stock', title: 'Stock', run: 'saw', View: lazy(() => import('./stock/StockView')) },
+  { id: 'shop', title: 'Shop list', run: 'counter', View: lazy(() => import('./shop/ShopView')) },
+  { id: 'prices', title: 'Price book', run: 'counter', View: lazy(() => import('./prices/PricesView')) },
+  { id: 'cost', title: 'Cost & hours', run: 'counter', View: lazy(() => import('./cost/CostView')) },
+  { id: 'take-off', title: 'Take-off', run: 'counter', View: lazy(() => import('./takeOff/TakeOffView')) },
 ]
 
 /** The views of one run, in the order of their tabs. */

@@ -23,9 +23,21 @@ export type PieceRule =
   /** A whole board of this stock as it comes. */
   | { readonly kind: 'uncut'; readonly stockTicks: number }
 
+/** Boards of one length and one price: a length on offer at the yard, or leftovers on hand. */
 export interface Stock {
+  /** What a tape finds, which may be more than the length that it is sold by. */
   readonly lengthTicks: number
+  /**
+   * What one costs, a whole number of at least 0 in one unit for all stocks of the problem: cents, or ticks of length
+   * where a price is missing. Leftovers cost 0. Undefined: its length in ticks.
+   */
+  readonly cost?: number
+  /** How many there are; undefined for as many as wanted. */
+  readonly most?: number
 }
+
+/** What one board of a stock adds to the cost of a plan. */
+export const costOf = ({ cost, lengthTicks }: Stock): number => cost ?? lengthTicks
 
 export interface Saw {
   /** What each cut turns to dust. */

@@ -1,0 +1,3 @@
+export default function PricesView() {
+  return <h2>Price book</h2>
+}

@@ -1,0 +1,3 @@
+export default function SawListView() {
+  return <h2>Saw list</h2>
+}

@@ -1,0 +1,3 @@
+export default function SawnView() {
+  return <h2>What’s cut</h2>
+}

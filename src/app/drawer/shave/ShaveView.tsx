@@ -1,0 +1,3 @@
+export default function ShaveView() {
+  return <h2>Shave &amp; save</h2>
+}

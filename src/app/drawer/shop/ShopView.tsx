@@ -1,0 +1,3 @@
+export default function ShopView() {
+  return <h2>Shop list</h2>
+}

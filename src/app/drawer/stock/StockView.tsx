@@ -1,0 +1,3 @@
+export default function StockView() {
+  return <h2>Stock</h2>
+}

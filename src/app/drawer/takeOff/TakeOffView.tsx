@@ -1,0 +1,3 @@
+export default function TakeOffView() {
+  return <h2>Take-off</h2>
+}
