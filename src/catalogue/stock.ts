@@ -1,3 +1,4 @@
+import { feet, inches } from '../units/length'
 import { conduits } from './conduit'
 import { gutters } from './gutter'
 import { finder } from './lookup'
@@ -34,3 +35,12 @@ export const stocks: readonly StockItem[] = [
 
 /** The stock of a catalogue key, such as `lumber-2x4` or `conduit-3/4`. */
 export const stockOf: (key: string) => StockItem = finder('stock', stocks, (item) => item.key)
+
+/** Key of the price book's row for a length of stock, by the length that it is sold by: `lumber-2x4@12ft`, `lumber-2x4@104.625in`. */
+export const stockKey = (stock: string, nominalMm: number): string => {
+  const inchesLong = Math.round((nominalMm / inches(1)) * 1000) / 1000
+  const feetLong = (inchesLong * inches(1)) / feet(1)
+  return Number.isInteger(Math.round(feetLong * 1e6) / 1e6)
+    ? `${stock}@${Math.round(feetLong)}ft`
+    : `${stock}@${inchesLong}in`
+}

@@ -3,7 +3,7 @@ import { stockOf, stocks } from '../catalogue/stock'
 import type { StockItem } from '../catalogue/stock'
 import type { Settings } from '../layout/settings'
 import type { Built, CutRule } from '../model/built'
-import type { Board, CutLine, CutList } from '../model/cutList'
+import type { Board, CutLine, CutList, Standing } from '../model/cutList'
 import { firstPlan } from '../solvers/cutting/firstPlan'
 import { lowerBound } from '../solvers/cutting/lowerBound'
 import type { CutBoard } from '../solvers/cutting/plan'
@@ -58,6 +58,10 @@ const boardOf = ({ stockTicks, count, cuts, offcutTicks }: CutBoard, lines: read
   offcutMm: fromTicks(offcutTicks),
 })
 
+/** A first plan that costs no more than its bound needs no further proof. */
+const standingOf = (cost: number, bound: number): Standing =>
+  cost <= bound ? { kind: 'proven' } : { kind: 'first', share: cost / bound - 1 }
+
 const cutListOf = (
   key: string,
   item: StockItem,
@@ -66,6 +70,7 @@ const cutListOf = (
 ): CutList => {
   const plan = firstPlan(problem)
   const isTooLong = new Set(plan.tooLong.map(({ piece }) => piece))
+  const boundTicks = lowerBound(problem)
   const made = lines.filter((_, i) => !isTooLong.has(i))
   return {
     key,
@@ -77,7 +82,9 @@ const cutListOf = (
     bought: plan.bought.map(({ stockTicks, count }) => ({ stockMm: fromTicks(stockTicks), count })),
     netMm: fromTicks(made.reduce((sum, line) => sum + line.count * line.lengthTicks, 0)),
     boughtMm: fromTicks(plan.boughtTicks),
-    boundMm: fromTicks(lowerBound(problem)),
+    standing: standingOf(plan.boughtTicks, boundTicks),
+    cents: undefined,
+    boundMm: fromTicks(boundTicks),
     tooLong: lines.filter((_, i) => isTooLong.has(i)).map((line) => cutLine(line, line.count)),
   }
 }

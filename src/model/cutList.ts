@@ -21,6 +21,15 @@ export interface Board {
   readonly offcutMm: number
 }
 
+/**
+ * How good a plan is known to be: a first answer with a quick bound; a plan that a proof is still short of; or the cheapest that
+ * there can be. `share` is how much more it may cost than the cheapest, in parts of 1.
+ */
+export type Standing =
+  | { readonly kind: 'first'; readonly share: number }
+  | { readonly kind: 'within'; readonly share: number }
+  | { readonly kind: 'proven' }
+
 export interface CutList {
   /** Names the problem: lists of the same pieces, stock and saw have the same key, and so the same plan. */
   readonly key: string
@@ -36,6 +45,9 @@ export interface CutList {
   /** Sum of the pieces, and of the boards bought, mm. */
   readonly netMm: number
   readonly boughtMm: number
+  readonly standing: Standing
+  /** What the boards bought cost, whole cents; undefined where one of their lengths has no price. */
+  readonly cents: number | undefined
   /** No plan can buy less than this, mm. */
   readonly boundMm: number
   /** Longer than any stock: no board makes them. */

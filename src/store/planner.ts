@@ -7,6 +7,7 @@ import { beforeChecks } from '../evaluate/beforeChecks'
 import { commit, emptyHistory, type History, redo, undo } from '../layout/history'
 import type { Layout } from '../layout/schema'
 import type { PartId } from '../model/ids'
+import type { Proof } from '../solvers/cutting/proof'
 import type { Units } from '../units/length'
 import { fitted, type Size, type View } from './view'
 
@@ -65,6 +66,10 @@ export interface PlannerState {
   readonly drawer: string | undefined
   readonly sidebar: SidebarTab
   readonly said: Said
+  /** What was proved of cut lists, by their keys. */
+  readonly proofs: ReadonlyMap<string, Proof>
+  /** What the plan points out: the places of a line of the shop list or the take-off, by its item. */
+  readonly pointedOut: string | undefined
 }
 
 export type Edit = (layout: Layout) => Layout
@@ -100,6 +105,8 @@ export type Session = Pick<
   | 'notice'
   | 'drawer'
   | 'sidebar'
+  | 'proofs'
+  | 'pointedOut'
 >
 
 const START_SIZE: Size = { width: 800, height: 600 }
@@ -146,6 +153,8 @@ export const createPlanner = (layout: Layout): Planner => {
     drawer: undefined,
     sidebar: 'warnings',
     said: { words: '', times: 0 },
+    proofs: new Map(),
+    pointedOut: undefined,
   }))
   const { getState: get, setState: set } = store
 

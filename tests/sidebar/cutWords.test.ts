@@ -33,6 +33,8 @@ const list = (changes: Partial<CutList>): CutList => ({
   bought: [],
   netMm: 0,
   boughtMm: 0,
+  standing: { kind: 'proven' },
+  cents: undefined,
   boundMm: 0,
   tooLong: [],
   ...changes,
