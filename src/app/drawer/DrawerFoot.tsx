@@ -1,4 +1,4 @@
-import { ChevronDown, ChevronUp } from 'lucide-react'
+import { ChevronDown } from 'lucide-react'
 import { type CSSProperties, lazy, Suspense, useState } from 'react'
 import { usePlanner, usePlannerState } from '../../store/react'
 import { DrawerEdge } from './DrawerEdge'
@@ -33,7 +33,7 @@ function Runs({ open, last }: RunsProps) {
             planner.set({ drawer: run === shown ? undefined : (last[run] ?? viewsOf(run)[0]?.id) })
           }
         >
-          {run === shown ? <ChevronDown size={18} /> : <ChevronUp size={18} />} {runs[run]}
+          {run === shown && <ChevronDown size={18} />} {runs[run]}
         </button>
       ))}
     </div>

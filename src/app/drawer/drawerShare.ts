@@ -1,5 +1,5 @@
 /** How much of the window's height the drawer takes, as shares of it. */
-export const DRAWER_SHARE = { start: 0.38, least: 0.22, most: 0.75 }
+export const DRAWER_SHARE = { start: 0.42, least: 0.22, most: 0.75 }
 
 const KEY_STEP = 0.03
 
