@@ -1,6 +1,4 @@
 import type { PartId } from '../../model/ids'
-import { stateWords } from '../../model/finding'
-import type { DrainState, PitState, Returns } from '../../model/returns'
 import type { FlowState, Water } from '../../model/water'
 import { standWords } from '../../store/waterWords'
 import type { Writer } from '../../units/writer'
@@ -31,22 +29,3 @@ export const briefWords = (
   ]
   return words.join(' · ')
 }
-
-/** The worst of some states, by the order of their words; undefined for none. */
-const worstOf = <S extends string>(states: readonly S[], order: readonly S[]): S | undefined =>
-  order.findLast((state) => states.includes(state))
-
-/** The run home in brief: the worst state that any drain and any pit is in. */
-export const homeStates = ({
-  drains,
-  pits,
-}: Returns): { readonly drain: DrainState | undefined; readonly pit: PitState | undefined } => ({
-  drain: worstOf(
-    [...drains.values()].map(({ state }) => state),
-    stateWords.drain,
-  ),
-  pit: worstOf(
-    [...pits.values()].map(({ state }) => state),
-    stateWords.pit,
-  ),
-})
