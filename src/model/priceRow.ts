@@ -11,9 +11,9 @@ export interface PriceRow {
   /** How many of what is counted are in one unit: 100 screws in a box, 1 tee in a piece; for coils and sticks 1. */
   readonly pack: number
   /** Only for stock that pieces are cut from: the length it is sold by, mm. */
-  readonly stockMm?: number
+  readonly stockMm?: number | undefined
   /** Price of one unit, whole cents; undefined where nobody has asked yet, which is never 0. */
-  readonly cents?: number
+  readonly cents?: number | undefined
   /** From so many units on, each of all of them costs `cents`; ascending by `from`. */
   readonly breaks: readonly { readonly from: number; readonly cents: number }[]
   readonly supplier: string
@@ -47,6 +47,10 @@ export const priceGroups = [
 
 export type PriceGroup = (typeof priceGroups)[number]
 
+/**
+ * A share of a coil is of the length that is needed, of sticks and boards of those that the plan buys, of all else of the count;
+ * rounded up to what is sold.
+ */
 export type PriceWaste =
   | { readonly kind: 'cut' }
   | { readonly kind: 'none' }
@@ -55,6 +59,13 @@ export type PriceWaste =
 
 /** Which layer of the price book a price comes from; the later wins. */
 export type PriceLayer = 'base' | 'book' | 'quote'
+
+/** The rows that a job lays over those that come with the program. */
+export interface PriceLayers {
+  /** The supplier's, and over it this job's. */
+  readonly book: readonly PriceRow[]
+  readonly quotes: readonly PriceRow[]
+}
 
 /** A row as it stands once the layers are laid over each other. */
 export interface KnownPrice {
