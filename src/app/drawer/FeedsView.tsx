@@ -1,4 +1,5 @@
-import { useState } from 'react'
+import { useMemo, useState } from 'react'
+import { pricesOf } from '../../catalogue/priceBook/knownPrice'
 import { compareFeeds, type FeedChoice } from '../../evaluate/water/compareFeeds'
 import type { Part } from '../../layout/schema'
 import { setFields } from '../../layout/setFields'
@@ -89,13 +90,17 @@ function Choices({ row, choices }: ChoicesProps) {
 }
 
 function FeedsOf({ row }: { readonly row: Row }) {
-  const [bay, flow, units] = usePlannerState((state) => [
+  const [bay, counter, flow, units] = usePlannerState((state) => [
     state.evaluation.bay,
+    state.evaluation.layout.counter,
     state.evaluation.layout.settings.targetLph,
     state.units,
   ])
   const [isBoth, setIsBoth] = useState(false)
-  const { answer, isCurrent } = useAnswer(row.id, [row, bay], () => inOne(() => compareFeeds(row, bay)))
+  const priceOf = useMemo(() => pricesOf(counter), [counter])
+  const { answer, isCurrent } = useAnswer(row.id, [row, bay, priceOf], () =>
+    inOne(() => compareFeeds(row, bay, priceOf)),
+  )
   if (!answer) return <p className="water-none">Trying every feed of {nameOf(row)} …</p>
   if (answer.length === 0) return <p className="water-none">{nameOf(row)} has no towers to feed.</p>
   const shown = answer.filter(({ isOffered, isChosen }) => isBoth || isOffered || isChosen)
@@ -103,8 +108,8 @@ function FeedsOf({ row }: { readonly row: Row }) {
     <div className={isCurrent ? 'water-view' : 'water-view water-stale'} aria-busy={!isCurrent}>
       <p>
         Each is the row alone in its place, with a mean tower at {writerFor(units).flow(flow)} and its valves
-        wide open. Head wanted is over the tube ends, where water comes in. Prices are placeholders: put your
-        own before you buy.
+        wide open. Head wanted is over the tube ends, where water comes in. Prices are as the price book has
+        them: placeholders, until you put your own.
       </p>
       <Choices row={row} choices={shown} />
       <label className="water-toggle">

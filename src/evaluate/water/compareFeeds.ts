@@ -1,5 +1,5 @@
 import { polyOf } from '../../catalogue/pipe'
-import { priceOf as placeholderOf, type PriceOf } from '../../catalogue/prices'
+import { type PriceOf, pricesOf } from '../../catalogue/priceBook/knownPrice'
 import type { Built } from '../../model/built'
 import type { FeedKind } from '../../model/feedFacts'
 import type { RowGrade } from '../../model/levels'
@@ -107,6 +107,9 @@ const choiceOf = (
   ]
 }
 
+/** The very same at every call, so that a comparison made with it is remembered. */
+const placeholders = pricesOf()
+
 /** All that the comparison of a row depends on besides the row, so that it is known when to make it again. */
 interface Context {
   readonly bay: RowBay
@@ -141,7 +144,7 @@ const compared = rememberEach<RackRow, Context, readonly FeedChoice[]>((row, { b
 export const compareFeeds = (
   row: RackRow,
   bay: RowBay,
-  priceOf: PriceOf = placeholderOf,
+  priceOf: PriceOf = placeholders,
 ): readonly FeedChoice[] =>
   compared(row, {
     bay,

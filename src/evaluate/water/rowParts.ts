@@ -1,6 +1,7 @@
 import { fittingOf } from '../../catalogue/fittings'
 import { polyOf } from '../../catalogue/pipe'
-import { centsOfLength, type PriceOf } from '../../catalogue/prices'
+import { centsOf, centsOfLength, type PriceOf } from '../../catalogue/priceBook/knownPrice'
+import { stockKey } from '../../catalogue/stock'
 import type { Built } from '../../model/built'
 
 /** What a row's water is bought as: fittings by their keys, pipe and tube by its stock, mm cut off the coil. */
@@ -69,11 +70,11 @@ const isPipe = (stock: string): boolean => polyOf(stock).family !== 'microtube'
 
 const pieceCents = (item: string, count: number, priceOf: PriceOf): number | undefined => {
   const price = priceOf(item)
-  return price?.per === 'piece' ? price.cents * count : undefined
+  return price && centsOf(price, count)
 }
 
 const lengthCents = (stock: string, lengthMm: number, priceOf: PriceOf): number | undefined => {
-  const price = priceOf(stock)
+  const price = priceOf(stockKey(stock, polyOf(stock).coilMm))
   return price && centsOfLength(price, lengthMm)
 }
 

@@ -87,10 +87,11 @@ describe('what a split takes more', () => {
     expect(pieces).toBe(-1 - 4 + 1 + 1 + 1 + 1 + 7 + 4)
   })
 
-  // Placeholder prices: elbow 280, clamps 180 and 54, tee 114, cap 72, sight tube 180, its tee 168, tie 3 cents.
+  // Placeholder prices: elbow 140, ten clamps 720 and 216, tee 58, cap 36, sight tube 90, its tee 74, a hundred ties 300 cents;
+  // 7 of the small clamps are 151.2.
   test('is paid for by hand', () => {
     const pipes = lengths.reduce((sum, length) => sum + (length.cents ?? NaN), 0)
-    expect(cents - pipes).toBe(-280 - 4 * 180 + 114 + 72 + 180 + 168 + 7 * 54 + 4 * 3)
+    expect(cents - pipes).toBe(-140 - 4 * 72 + 58 + 36 + 90 + 74 + 151 + 4 * 3)
     expect(unpriced).toBe(0)
   })
 
