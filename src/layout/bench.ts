@@ -39,16 +39,32 @@ const measuredStock = z.object({
 /** Boards and offcuts on hand, which cost nothing. */
 const leftover = z.object({ stock, lengthMm: boardMm, count: many })
 
-/** Pieces that are cut: they stay as they are, whatever the plan becomes. */
+/** Where a member's hole was to be drilled, from its foot to the hole's centre. */
+const hole = z.object({ mark, centreMm: boardMm })
+
+/** Pieces that are cut: they stay as they are, whatever the plan becomes. `holes` are the heights that held when they were ticked. */
 const cutPiece = z.object({
   stock,
   lengthMm: boardMm,
   count: many,
   marks: z.array(mark).check(z.maxLength(40)),
+  holes: z.optional(z.array(hole).check(z.maxLength(200))),
 })
 
-/** Boards that were bought and are sawn: they are paid for, and gone from the rack. */
-const sawnBoard = z.object({ stock, stockMm: boardMm, count: many })
+/**
+ * Boards that were bought and are sawn: they are paid for, and gone from the rack. What came of each is kept, so that a tick can
+ * be taken back.
+ */
+const sawnBoard = z.object({
+  stock,
+  stockMm: boardMm,
+  count: many,
+  pieces: z.optional(z.array(z.object({ lengthMm: boardMm, count: many })).check(z.maxLength(200))),
+  /** What was left of each, if it is worth keeping. */
+  offcutMm: z.optional(boardMm),
+  /** The offcuts stand among the leftovers. */
+  isOffcutKept: z.optional(z.boolean()),
+})
 
 const list = <T extends z.ZodMiniType>(item: T) => z._default(z.array(item).check(z.maxLength(1000)), [])
 
@@ -64,3 +80,5 @@ export type MeasuredStock = Bench['measured'][number]
 export type Leftover = Bench['leftovers'][number]
 export type CutPiece = Bench['cut'][number]
 export type SawnBoard = Bench['sawn'][number]
+/** The centre of a hole in a member, mm from its foot. */
+export type HoleAt = NonNullable<CutPiece['holes']>[number]
