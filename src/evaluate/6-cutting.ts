@@ -1,91 +1,112 @@
-import { lumbers } from '../catalogue/lumber'
 import { stockOf, stocks } from '../catalogue/stock'
 import type { StockItem } from '../catalogue/stock'
+import type { Bench } from '../layout/bench'
 import type { Settings } from '../layout/settings'
 import type { Built, CutRule } from '../model/built'
-import type { Board, CutLine, CutList, Standing } from '../model/cutList'
+import type { CutLine, CutList, StockCount } from '../model/cutList'
+import type { PriceLayers } from '../model/priceRow'
+import { rememberLast } from '../model/remember'
 import { firstPlan } from '../solvers/cutting/firstPlan'
 import { lowerBound } from '../solvers/cutting/lowerBound'
-import type { CutBoard } from '../solvers/cutting/plan'
-import type { CuttingProblem, PieceRule } from '../solvers/cutting/problem'
+import type { Piece, PieceRule, Saw } from '../solvers/cutting/problem'
 import { fromTicks, toTicks } from '../units/length'
+import { benchStock, isLumber } from './cutting/benchStock'
+import type { BenchStock } from './cutting/benchStock'
+import { cutAlready } from './cutting/cutAlready'
+import { planned } from './cutting/planned'
+import { standingOf } from './cutting/standing'
 import { longestFirst, tallyAll } from './pieceTally'
-import type { PieceLine } from './pieceTally'
+import type { PieceLine, StockTally } from './pieceTally'
 
-/** What the saw settings say of cutting. */
-export type SawSettings = Pick<Settings, 'kerfMm' | 'trimMm' | 'lumberMm'>
+/** What cutting depends on beside the pieces. */
+export interface CuttingGiven {
+  readonly settings: Pick<Settings, 'kerfMm' | 'trimMm' | 'lumberMm'>
+  readonly bench: Bench
+  readonly counter: PriceLayers
+}
 
-const lumberKeys: ReadonlySet<string> = new Set(lumbers.map((lumber) => lumber.key))
 const orderOf: ReadonlyMap<string, number> = new Map(stocks.map((item, i) => [item.key, i]))
 
-const ruleOf = (cut: CutRule): PieceRule => {
+/** A rule is of a length by its name; the boards of that name are as long as they measure. */
+const ruleOf = (cut: CutRule, { stocks: known }: BenchStock): PieceRule => {
   if (cut.kind === 'exact') return cut
-  const stockTicks = toTicks(cut.stockMm)
+  const named = known.find(
+    ({ stockMm, isLeftover }) => !isLeftover && toTicks(stockMm) === toTicks(cut.stockMm),
+  )
+  const stockTicks = toTicks(named?.measuredMm ?? cut.stockMm)
   return cut.kind === 'uncut'
     ? { kind: 'uncut', stockTicks }
     : { kind: 'equal-parts', parts: cut.parts, stockTicks }
 }
 
-/** Lumber comes in the lengths the builder can get and is squared; all else comes in catalogue lengths, square. */
-const problemOf = (lines: readonly PieceLine[], item: StockItem, settings: SawSettings): CuttingProblem => {
-  const isLumber = lumberKeys.has(item.key)
-  const lengthsMm = isLumber ? settings.lumberMm : item.lengthsMm
-  return {
-    pieces: lines.map(({ cut, ...piece }) => ({ ...piece, rule: ruleOf(cut) })),
-    stocks: lengthsMm.map((lengthMm) => ({ lengthTicks: toTicks(lengthMm) })),
-    saw: {
-      kerfTicks: item.kerf === 'saw' ? toTicks(settings.kerfMm) : 0,
-      trimTicks: isLumber ? toTicks(settings.trimMm) : 0,
-    },
-  }
-}
+const pieceOf = ({ lengthTicks, count, minusTicks, cut }: PieceLine, stock: BenchStock): Piece => ({
+  lengthTicks,
+  count,
+  minusTicks,
+  rule: ruleOf(cut, stock),
+})
 
-const cutLine = ({ marks, lengthTicks, cut }: PieceLine, count: number): CutLine => ({
+const sawOf = (item: StockItem, { kerfMm, trimMm }: CuttingGiven['settings']): Saw => ({
+  kerfTicks: item.kerf === 'saw' ? toTicks(kerfMm) : 0,
+  trimTicks: isLumber(item) ? toTicks(trimMm) : 0,
+})
+
+const cutLine = ({ marks, lengthTicks, cut, count }: PieceLine): CutLine => ({
   marks,
   lengthMm: fromTicks(lengthTicks),
   count,
   cut,
 })
 
-const boardOf = ({ stockTicks, count, cuts, offcutTicks }: CutBoard, lines: readonly PieceLine[]): Board => ({
-  stockMm: fromTicks(stockTicks),
-  count,
-  pieces: cuts.map((cut) => ({
-    lengthMm: fromTicks(cut.lengthTicks),
-    count: cut.count,
-    marks: lines[cut.piece]?.marks ?? [],
-  })),
-  offcutMm: fromTicks(offcutTicks),
-})
+const sawnOf = (stock: string, { sawn }: Bench): StockCount[] => {
+  const counts = new Map<number, number>()
+  for (const board of sawn)
+    if (board.stock === stock) counts.set(board.stockMm, board.count + (counts.get(board.stockMm) ?? 0))
+  return [...counts].map(([stockMm, count]) => ({ stockMm, count })).sort((a, b) => b.stockMm - a.stockMm)
+}
 
-/** A first plan that costs no more than its bound needs no further proof. */
-const standingOf = (cost: number, bound: number): Standing =>
-  cost <= bound ? { kind: 'proven' } : { kind: 'first', share: cost / bound - 1 }
+/** All that a list says but its boards: what is wanted, from what, by which saw, and what is done already. */
+type Question = Pick<
+  CutList,
+  'problem' | 'stock' | 'title' | 'pieces' | 'stocks' | 'costIs' | 'cutAlready' | 'sawn' | 'joints'
+>
 
-const cutListOf = (
-  key: string,
+const questionOf = (
   item: StockItem,
-  lines: readonly PieceLine[],
-  problem: CuttingProblem,
-): CutList => {
-  const plan = firstPlan(problem)
-  const isTooLong = new Set(plan.tooLong.map(({ piece }) => piece))
-  const boundTicks = lowerBound(problem)
-  const made = lines.filter((_, i) => !isTooLong.has(i))
+  { lines: byKey, joints }: StockTally,
+  stock: BenchStock,
+  { settings, bench }: CuttingGiven,
+): Question => {
+  const lines = longestFirst(byKey)
+  const saw = sawOf(item, settings)
+  const cut = bench.cut.filter((each) => each.stock === item.key)
+  const wanted = lines.map((line) => pieceOf(line, stock))
+  const have = cut.length > 0 ? cutAlready(wanted, cut, saw) : []
+  const withCount = (countOf: (line: PieceLine, index: number) => number): PieceLine[] =>
+    lines.map((line, index) => ({ ...line, count: countOf(line, index) })).filter(({ count }) => count > 0)
+  const left = withCount(({ count }, index) => count - (have[index] ?? 0))
   return {
-    key,
-    problem,
+    problem: { pieces: left.map((line) => pieceOf(line, stock)), stocks: stock.offers, saw },
     stock: item.key,
     title: item.title,
-    lines: made.map((line) => cutLine(line, line.count)),
-    boards: plan.boards.map((board) => boardOf(board, lines)),
-    bought: plan.bought.map(({ stockTicks, count }) => ({ stockMm: fromTicks(stockTicks), count })),
-    netMm: fromTicks(made.reduce((sum, line) => sum + line.count * line.lengthTicks, 0)),
-    boughtMm: fromTicks(plan.boughtTicks),
-    standing: standingOf(plan.boughtTicks, boundTicks),
-    cents: undefined,
-    boundMm: fromTicks(boundTicks),
-    tooLong: lines.filter((_, i) => isTooLong.has(i)).map((line) => cutLine(line, line.count)),
+    pieces: left.map(cutLine),
+    stocks: stock.stocks,
+    costIs: stock.costIs,
+    cutAlready: withCount((_, index) => have[index] ?? 0).map(cutLine),
+    sawn: sawnOf(item.key, bench),
+    joints,
+  }
+}
+
+const cutListOf = (question: Question): CutList => {
+  const plan = planned(firstPlan(question.problem), question)
+  const bound = lowerBound(question.problem)
+  return {
+    ...question,
+    ...plan,
+    key: JSON.stringify([question.stock, question.problem]),
+    bound,
+    standing: standingOf(plan.cost, bound, 'first'),
   }
 }
 
@@ -93,27 +114,46 @@ const cutListOf = (
 const remembered = new Map<string, CutList>()
 const MOST_REMEMBERED = 64
 
-const remember = (key: string, list: CutList): CutList => {
+const remember = (asked: string, list: CutList): CutList => {
   // Taken out and put back, the newest stands last and the oldest goes first.
-  remembered.delete(key)
-  remembered.set(key, list)
+  remembered.delete(asked)
+  remembered.set(asked, list)
   const [oldest] = remembered.keys()
   if (remembered.size > MOST_REMEMBERED && oldest !== undefined) remembered.delete(oldest)
   return list
 }
 
-const listFor = (item: StockItem, lines: readonly PieceLine[], settings: SawSettings): CutList => {
-  const problem = problemOf(lines, item, settings)
-  const key = JSON.stringify([item.key, lines, problem.stocks, problem.saw])
-  return remember(key, remembered.get(key) ?? cutListOf(key, item, lines, problem))
+const listFor = (question: Question): CutList => {
+  const asked = JSON.stringify(question)
+  return remember(asked, remembered.get(asked) ?? cutListOf(question))
 }
+
+/** What each material is cut from; looked up anew only when the lumber, the bench or the price book changes. */
+const stockFinder = rememberLast(
+  (
+    lumberMm: readonly number[],
+    measured: Bench['measured'],
+    leftovers: Bench['leftovers'],
+    counter: PriceLayers,
+  ) => {
+    const known = new Map<StockItem, BenchStock>()
+    return (item: StockItem): BenchStock => {
+      const found = known.get(item) ?? benchStock(item, lumberMm, { measured, leftovers }, counter)
+      known.set(item, found)
+      return found
+    }
+  },
+)
 
 /**
  * One cut list for each material, in the order of the catalogue, with a first good plan of its boards and the bound
- * that no plan can beat. A material whose pieces, stock and saw are as before keeps its very object.
+ * that no plan can beat. A material whose pieces, stock, prices and saw are as before keeps its very object.
  */
-export const cutLists = (built: readonly Built[], settings: SawSettings): CutList[] =>
-  [...tallyAll(built)]
-    .map(([key, lines]) => ({ item: stockOf(key), lines: longestFirst(lines) }))
+export const cutLists = (built: readonly Built[], given: CuttingGiven): CutList[] => {
+  const { settings, bench, counter } = given
+  const stockFor = stockFinder(settings.lumberMm, bench.measured, bench.leftovers, counter)
+  return [...tallyAll(built, bench.measured)]
+    .map(([key, tally]) => ({ item: stockOf(key), tally }))
     .sort((a, b) => (orderOf.get(a.item.key) ?? 0) - (orderOf.get(b.item.key) ?? 0))
-    .map(({ item, lines }) => listFor(item, lines, settings))
+    .map(({ item, tally }) => listFor(questionOf(item, tally, stockFor(item), given)))
+}

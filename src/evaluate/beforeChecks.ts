@@ -56,7 +56,7 @@ export const beforeChecks = (layout: Layout): Evaluation => {
   return Object.freeze({
     layout,
     bay,
-    cuts: cutLists(all, layout.settings),
+    cuts: cutLists(all, layout),
     counts: takeOff(all, bay.joins, bay.levels),
     towers: sumOf(bay.built, (rack) => rack.towers),
     sites: sumOf(bay.built, (rack) => rack.sites),

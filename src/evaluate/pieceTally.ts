@@ -1,8 +1,8 @@
-import { stockOf } from '../catalogue/stock'
-import type { StockItem } from '../catalogue/stock'
-import { straightLegs } from '../geometry/legs'
-import type { Built, CutRule, Stick, Tube } from '../model/built'
-import { fromTicks, toTicks } from '../units/length'
+import type { Bench } from '../layout/bench'
+import type { Built, CutRule, Stick } from '../model/built'
+import { rememberEach } from '../model/remember'
+import { toTicks } from '../units/length'
+import { jointsOf, runsOf } from './cutting/runs'
 
 /** Like pieces of one stock: one stop setting. */
 export interface PieceLine {
@@ -18,14 +18,21 @@ export interface PieceLine {
 /** Lines of one stock by length and rule. */
 export type PieceLines = ReadonlyMap<string, PieceLine>
 
-/** Lines by catalogue key of their stock. */
-export type PieceTally = ReadonlyMap<string, PieceLines>
+/** The pieces of one stock, and how often one is joined to the next within a run. */
+export interface StockTally {
+  readonly lines: PieceLines
+  readonly joints: number
+}
+
+/** By catalogue key of the stock. */
+export type PieceTally = ReadonlyMap<string, StockTally>
 
 /** A tally while it is being counted. */
-type Sums = Map<string, { -readonly [K in keyof PieceLine]: PieceLine[K] }>
+interface Sums {
+  readonly lines: Map<string, { -readonly [K in keyof PieceLine]: PieceLine[K] }>
+  joints: number
+}
 type Growing = Map<string, Sums>
-
-const EXACT: CutRule = { kind: 'exact' }
 
 const ruleKey = (cut: CutRule): string => {
   if (cut.kind === 'exact') return 'exact'
@@ -37,10 +44,14 @@ const lineKey = ({ lengthTicks, cut }: PieceLine): string => `${lengthTicks} ${r
 const unite = (these: readonly string[], those: readonly string[]): readonly string[] =>
   those.every((mark) => these.includes(mark)) ? these : [...new Set([...these, ...those])].sort()
 
+const sumsOf = (tally: Growing, stock: string): Sums => {
+  const sums = tally.get(stock) ?? { lines: new Map(), joints: 0 }
+  tally.set(stock, sums)
+  return sums
+}
+
 /** Counts in place: this runs for every line of every part in every frame of a drag. */
-const add = (tally: Growing, stock: string, key: string, line: PieceLine): void => {
-  const lines: Sums = tally.get(stock) ?? new Map()
-  tally.set(stock, lines)
+const add = ({ lines }: Sums, key: string, line: PieceLine): void => {
   const sum = lines.get(key)
   if (sum === undefined) {
     lines.set(key, { ...line })
@@ -59,72 +70,30 @@ const stickLine = ({ lengthMm, cut, mark, minusMm }: Stick): PieceLine => ({
   minusTicks: toTicks(minusMm),
 })
 
-/** A straight run: whole lengths of stock as they come, joined, and a rest cut to fit. */
-const runLines = (lengthMm: number, { lengthsMm }: StockItem, mark: string): PieceLine[] => {
-  const stockMm = Math.max(...lengthsMm)
-  const stockTicks = toTicks(stockMm)
-  const runTicks = toTicks(lengthMm)
-  const common = { marks: [mark], minusTicks: 0 }
-  return [
-    {
-      ...common,
-      lengthTicks: stockTicks,
-      cut: { kind: 'uncut', stockMm },
-      count: Math.floor(runTicks / stockTicks),
-    },
-    { ...common, lengthTicks: runTicks % stockTicks, cut: EXACT, count: 1 },
-  ]
-}
-
-/** Rigid pipe turns in a fitting, so each straight leg is its own run; what the tube has to spare goes on the last. */
-const runsOf = ({ path, lengthMm }: Tube, form: StockItem['form']): number[] => {
-  const legs = form === 'coil' ? [] : straightLegs(path)
-  const before = legs.slice(0, -1)
-  return [...before, lengthMm - before.reduce((sum, leg) => sum + leg, 0)]
-}
-
-/** The last leg of a run that is laid from its end with a piece of its own length, if it is longer than that piece. */
-const firstPiece = ({ firstMm, role }: Tube, legMm: number): PieceLine | undefined =>
-  firstMm !== undefined && firstMm < legMm
-    ? { lengthTicks: toTicks(firstMm), cut: EXACT, count: 1, marks: [role], minusTicks: 0 }
-    : undefined
-
-const tubeLines = (tube: Tube): PieceLine[] => {
-  const item = stockOf(tube.stock)
-  const runs = runsOf(tube, item.form)
-  const lastMm = runs.at(-1) ?? 0
-  const first = firstPiece(tube, lastMm)
-  if (!first) return runs.flatMap((runMm) => runLines(runMm, item, tube.role))
-  const rest = runs.with(-1, lastMm - fromTicks(first.lengthTicks))
-  return [first, ...rest.flatMap((runMm) => runLines(runMm, item, tube.role))]
-}
-
-const tallyBuilt = ({ sticks, tubes }: Built): PieceTally => {
+const tallyOf = rememberEach<Built, Bench['measured'], PieceTally>(({ sticks, tubes }, measured) => {
   const tally: Growing = new Map()
   const keep = (stock: string, line: PieceLine): void => {
     // A length under half a tick is no piece: nothing is left to saw.
-    if (line.count > 0 && line.lengthTicks > 0) add(tally, stock, lineKey(line), line)
+    if (line.lengthTicks > 0) add(sumsOf(tally, stock), lineKey(line), line)
   }
   for (const stick of sticks) keep(stick.stock, stickLine(stick))
-  for (const tube of tubes) for (const line of tubeLines(tube)) keep(tube.stock, line)
+  for (const tube of tubes)
+    for (const run of runsOf(tube, measured)) {
+      for (const piece of run) keep(tube.stock, { ...piece, marks: [tube.role], minusTicks: 0 })
+      if (run.length > 0) sumsOf(tally, tube.stock).joints += jointsOf(run)
+    }
   return tally
-}
-
-const known = new WeakMap<Built, PieceTally>()
-
-const tallyOf = (built: Built): PieceTally => {
-  const before = known.get(built)
-  if (before !== undefined) return before
-  const tally = tallyBuilt(built)
-  known.set(built, tally)
-  return tally
-}
+})
 
 /** The pieces of all parts together. A part that has not changed since it was last asked is not counted again. */
-export const tallyAll = (built: readonly Built[]): PieceTally => {
+export const tallyAll = (built: readonly Built[], measured: Bench['measured']): PieceTally => {
   const all: Growing = new Map()
   for (const each of built)
-    for (const [stock, lines] of tallyOf(each)) for (const [key, line] of lines) add(all, stock, key, line)
+    for (const [stock, { lines, joints }] of tallyOf(each, measured)) {
+      const sums = sumsOf(all, stock)
+      sums.joints += joints
+      for (const [key, line] of lines) add(sums, key, line)
+    }
   return all
 }
 

@@ -9,9 +9,32 @@ export interface CutLine {
   readonly cut: CutRule
 }
 
+/** Like boards, sticks or coils, by the length that they are called by. */
+export interface StockCount {
+  readonly stockMm: number
+  readonly count: number
+}
+
+/** What boards can be taken from: a length that the yard sells, or leftovers of one length on hand. */
+export interface CutStock {
+  /** What it is called and sold by; of leftovers what a tape finds. */
+  readonly stockMm: number
+  /** What a tape finds, mm. */
+  readonly measuredMm: number
+  readonly isLeftover: boolean
+  /** What one costs, whole cents; leftovers 0, undefined where it has no price. */
+  readonly cents: number | undefined
+  /** The price is nobody's quote. */
+  readonly isPlaceholder: boolean
+}
+
 /** Boards cut alike. */
 export interface Board {
+  /** What it is called and sold by; of leftovers what a tape finds. */
   readonly stockMm: number
+  /** What a tape finds, mm: the pieces and the offcut are of this. */
+  readonly measuredMm: number
+  readonly isLeftover: boolean
   readonly count: number
   readonly pieces: readonly {
     readonly lengthMm: number
@@ -23,7 +46,7 @@ export interface Board {
 
 /**
  * How good a plan is known to be: a first answer with a quick bound; a plan that a proof is still short of; or the cheapest that
- * there can be. `share` is how much more it may cost than the cheapest, in parts of 1.
+ * there can be. `share` is how much more it may cost than the cheapest, in parts of 1; infinite where the bound is 0.
  */
 export type Standing =
   | { readonly kind: 'first'; readonly share: number }
@@ -38,18 +61,34 @@ export interface CutList {
   /** Catalogue key of the material. */
   readonly stock: string
   readonly title: string
-  /** Longest first. */
+  /** What the pieces and the stocks of the problem are, in its order. */
+  readonly pieces: readonly CutLine[]
+  readonly stocks: readonly CutStock[]
+  /** What the boards make, longest first: all pieces but those that are cut already and those that can't be made. */
   readonly lines: readonly CutLine[]
   readonly boards: readonly Board[]
-  readonly bought: readonly { readonly stockMm: number; readonly count: number }[]
-  /** Sum of the pieces, and of the boards bought, mm. */
+  /** Boards still to be bought, and leftovers that the plan uses up. */
+  readonly bought: readonly StockCount[]
+  readonly leftovers: readonly StockCount[]
+  /** Sum of the pieces of `lines`, and of the boards bought and leftovers used by what they are called, mm. */
   readonly netMm: number
   readonly boughtMm: number
+  /** What cost is: cents where every length that the yard sells has a price, else the ticks of length bought. */
+  readonly costIs: 'cents' | 'ticks'
+  readonly cost: number
+  /** No plan costs less than this, in the unit of `cost`. */
+  readonly bound: number
   readonly standing: Standing
-  /** What the boards bought cost, whole cents; undefined where one of their lengths has no price. */
+  /** What the boards still to be bought cost, whole cents; undefined where one of their lengths has no price. */
   readonly cents: number | undefined
-  /** No plan can buy less than this, mm. */
-  readonly boundMm: number
   /** Longer than any stock: no board makes them. */
   readonly tooLong: readonly CutLine[]
+  /** There is not enough of the stock that makes them. */
+  readonly ranOut: readonly CutLine[]
+  /** Pieces that the bay wants and that are cut, longest first; the plan makes none of them. */
+  readonly cutAlready: readonly CutLine[]
+  /** Boards that were bought and are sawn, beside the plan. */
+  readonly sawn: readonly StockCount[]
+  /** Joints within runs that are longer than a length of their stock: couplings, or bells of a drain. */
+  readonly joints: number
 }

@@ -2,7 +2,18 @@ import { memo } from 'react'
 import type { CutLine, CutList } from '../model/cutList'
 import type { Units } from '../units/length'
 import { writerFor } from '../units/writer'
-import { boardWords, boughtWords, boundWords, howCut, unitOfStock, wasteWords } from './cutWords'
+import { CutStanding } from './CutStanding'
+import {
+  besideWords,
+  boardWords,
+  boughtWords,
+  costWords,
+  howCut,
+  ranOutWords,
+  tooLongWords,
+  unitOfStock,
+  wasteWords,
+} from './cutWords'
 import { Fold } from './Fold'
 import { hasMark, memberName } from './memberNames'
 import { Said } from './Said'
@@ -62,32 +73,35 @@ function StopTable({ list, units }: StopTableProps) {
   )
 }
 
-interface TooLongProps {
+interface UnmadeProps {
   readonly lines: readonly CutLine[]
-  readonly stock: string
+  /** Why no board makes them. */
+  readonly why: string
   readonly units: Units
 }
 
-function TooLong({ lines, stock, units }: TooLongProps) {
+function Unmade({ lines, why, units }: UnmadeProps) {
   const { onTape } = writerFor(units)
+  if (lines.length === 0) return null
   return (
     <ul className="cuts-too-long">
       {lines.map(({ count, lengthMm, marks }) => (
         <li key={`${lengthMm} ${marks.join()}`}>
-          {count} x <Said words={onTape(lengthMm)} /> ({marks.map(memberName).join(', ')}): longer than any{' '}
-          {unitOfStock(stock)}.
+          {count} x <Said words={onTape(lengthMm)} /> ({marks.map(memberName).join(', ')}): {why}.
         </li>
       ))}
     </ul>
   )
 }
 
-/** One material: what to buy, what to cut, and how each board is cut. A list that did not change is not drawn again. */
-export const CutSection = memo(function CutSection({ list, units }: StopTableProps) {
-  const { title, stock, boards, tooLong } = list
+interface CutSectionProps extends StopTableProps {
+  readonly currency: string
+}
+
+/** What to buy, what it costs and what is wasted; then how good the plan is known to be. */
+function Buy({ list, units, currency }: CutSectionProps) {
   return (
-    <section className="cuts-material" aria-label={title}>
-      <h2>{title}</h2>
+    <>
       <p className="cuts-buy">
         <span>
           Buy{' '}
@@ -95,25 +109,40 @@ export const CutSection = memo(function CutSection({ list, units }: StopTablePro
             <Said words={boughtWords(list, units) || 'nothing'} />
           </b>
         </span>
-        <small>{wasteWords(list)}</small>
+        <span className="cuts-cost">{costWords(list, currency)}</span>
       </p>
-      {tooLong.length > 0 && <TooLong lines={tooLong} stock={stock} units={units} />}
+      <p className="cuts-beside">
+        <Said words={[`${wasteWords(list)}.`, ...besideWords(list, units)].join(' ')} />
+      </p>
+      {list.boards.length > 0 && <CutStanding list={list} />}
+    </>
+  )
+}
+
+/** One material: what to buy, what to cut, and how each board is cut. A list that did not change is not drawn again. */
+export const CutSection = memo(function CutSection({ list, units, currency }: CutSectionProps) {
+  const { title, stock, boards, tooLong, ranOut } = list
+  return (
+    <section className="cuts-material" aria-label={title}>
+      <h2>{title}</h2>
+      <Buy list={list} units={units} currency={currency} />
+      <Unmade lines={tooLong} why={tooLongWords(stock)} units={units} />
+      <Unmade lines={ranOut} why={ranOutWords(stock)} units={units} />
       <StopTable list={list} units={units} />
-      <Fold title={`How each ${unitOfStock(stock)} is cut`}>
-        <p className="cuts-bound">
-          <Said words={boundWords(list, units)} />
-        </p>
-        <ul className="cuts-boards">
-          {boards.map((board) => {
-            const said = boardWords(board, units)
-            return (
-              <li key={said}>
-                <Said words={said} />
-              </li>
-            )
-          })}
-        </ul>
-      </Fold>
+      {boards.length > 0 && (
+        <Fold title={`How each ${unitOfStock(stock)} is cut`}>
+          <ul className="cuts-boards">
+            {boards.map((board) => {
+              const said = boardWords(board, units)
+              return (
+                <li key={said}>
+                  <Said words={said} />
+                </li>
+              )
+            })}
+          </ul>
+        </Fold>
+      )}
     </section>
   )
 })

@@ -1,9 +1,10 @@
-import { ClipboardCopy } from 'lucide-react'
+import { ClipboardCopy, Ruler } from 'lucide-react'
 import { useDeferredValue } from 'react'
 import type { CountLine } from '../model/countLine'
 import type { CutList } from '../model/cutList'
 import type { Planner } from '../store/planner'
 import { usePlanner, usePlannerState } from '../store/react'
+import { useCutLists } from '../store/useCutLists'
 import type { Units } from '../units/length'
 import { CutSection } from './CutSection'
 import './cuts.css'
@@ -66,20 +67,56 @@ function CountedThings({ counts }: { readonly counts: readonly CountLine[] }) {
   )
 }
 
+/** Some boards are counted at a price that nobody has quoted. */
+const isInvented = ({ stocks }: CutList): boolean =>
+  stocks.some(({ isLeftover, isPlaceholder, cents }) => !isLeftover && isPlaceholder && cents !== undefined)
+
+/** Some length has no price, so that its plans are weighed by length. */
+const isUnpriced = ({ stocks }: CutList): boolean => stocks.some(({ cents }) => cents === undefined)
+
+/** What is to be known of all the prices below, said once. */
+function PriceNotes({ cuts }: { readonly cuts: readonly CutList[] }) {
+  return (
+    <>
+      {cuts.some(isInvented) && (
+        <p className="cuts-note">Prices are invented placeholders until the price book has your own.</p>
+      )}
+      {cuts.some(isUnpriced) && (
+        <p className="cuts-note">
+          Where a length has no price, the plan that buys the least length is taken for the cheapest.
+        </p>
+      )}
+    </>
+  )
+}
+
+function CutActions({ cuts, units }: { readonly cuts: readonly CutList[]; readonly units: Units }) {
+  const planner = usePlanner()
+  return (
+    <div className="cuts-actions">
+      <button onClick={() => planner.set({ drawer: 'saw-list' })}>
+        <Ruler size={15} aria-hidden="true" /> Open the saw bench
+      </button>
+      <button onClick={() => void copyAll(planner, cuts, units)}>
+        <ClipboardCopy size={15} aria-hidden="true" /> Copy all as text
+      </button>
+    </div>
+  )
+}
+
 /** What the saw cuts and the yard sells, material by material, as the bay stands now. */
 export function Cuts() {
-  const planner = usePlanner()
   const units = usePlannerState((state) => state.units)
-  const cuts = useDeferredValue(usePlannerState((state) => state.evaluation.cuts))
+  const currency = usePlannerState((state) => state.evaluation.layout.counter.currency)
+  const cuts = useDeferredValue(useCutLists())
   const counts = useDeferredValue(usePlannerState((state) => state.evaluation.counts))
   if (cuts.length === 0) return <p className="cuts">Nothing to cut yet: take a rack from the parts shelf.</p>
   return (
     <div className="cuts">
-      <button className="cuts-copy" onClick={() => void copyAll(planner, cuts, units)}>
-        <ClipboardCopy size={15} aria-hidden="true" /> Copy all as text
-      </button>
+      <CutActions cuts={cuts} units={units} />
+      <PriceNotes cuts={cuts} />
       {cuts.map((list) => (
-        <CutSection key={list.stock} list={list} units={units} />
+        <CutSection key={list.stock} list={list} units={units} currency={currency} />
       ))}
       <Fold title={<h2>What the marks mean</h2>}>
         <MemberMarks cuts={cuts} />

@@ -1,7 +1,9 @@
 import { lumbers } from '../catalogue/lumber'
 import { stockOf } from '../catalogue/stock'
-import type { Board, CutLine, CutList } from '../model/cutList'
+import type { Board, CutLine, CutList, StockCount } from '../model/cutList'
 import type { Units } from '../units/length'
+import { money } from '../units/money'
+import { NO_VALUE } from '../units/writeLength'
 import { type Writer, writerFor } from '../units/writer'
 import { writeStock } from '../units/writeStock'
 
@@ -22,8 +24,26 @@ export const howCut = ({ cut }: CutLine, stock: string, units: Units): string =>
 }
 
 /** `119 x 12 ft + 80 x 10 ft`, longest first. */
-export const boughtWords = ({ bought }: CutList, units: Units): string =>
-  bought.map(({ stockMm, count }) => `${count} x ${writeStock(stockMm, units)}`).join(' + ')
+const countWords = (counts: readonly StockCount[], units: Units): string =>
+  counts.map(({ stockMm, count }) => `${count} x ${writeStock(stockMm, units)}`).join(' + ')
+
+export const boughtWords = ({ bought }: CutList, units: Units): string => countWords(bought, units)
+
+/** What the boards to buy cost; a dash where one of their lengths has no price. */
+export const costWords = ({ cents }: CutList, currency: string): string =>
+  cents === undefined ? NO_VALUE : money(cents, currency)
+
+/** What beside the boards to buy there is to say: leftovers used, what is sawn and cut already, joints of runs. */
+export const besideWords = (list: CutList, units: Units): string[] => {
+  const { leftovers, sawn, cutAlready, joints } = list
+  const cut = cutAlready.reduce((sum, { count }) => sum + count, 0)
+  return [
+    ...(leftovers.length > 0 ? [`From leftovers: ${countWords(leftovers, units)}.`] : []),
+    ...(sawn.length > 0 ? [`Bought and sawn already: ${countWords(sawn, units)}.`] : []),
+    ...(cut > 0 ? [`${cut} ${cut === 1 ? 'piece is' : 'pieces are'} cut already.`] : []),
+    ...(joints > 0 ? [`${joints} ${joints === 1 ? 'joint' : 'joints'} within runs.`] : []),
+  ]
+}
 
 /** What of the stock is not in a piece: saw dust, offcuts and the ends of coils, per cent. */
 const wastePercent = ({ netMm, boughtMm }: CutList): number =>
@@ -31,16 +51,24 @@ const wastePercent = ({ netMm, boughtMm }: CutList): number =>
 
 /** What is left on a coil is not wasted: it is for the next job. */
 export const wasteWords = (list: CutList): string =>
-  `${unitOfStock(list.stock) === 'coil' ? 'left on coils' : 'waste'} ${wastePercent(list).toFixed(1)} %`
+  `${unitOfStock(list.stock) === 'coil' ? 'Left on coils' : 'Waste'} ${wastePercent(list).toFixed(1)} %`
 
-/** Under half a tick: sums of whole boards differ by less only through rounding. */
-const SAME_MM = 1 / 640
+/** A share in per cent, rounded up to a tenth, so that what is said to be within it is. */
+const percentUp = (share: number): string => `${(Math.ceil(share * 1000 - 1e-9) / 10).toFixed(1)} %`
 
-/** How near the plan is to the best there can be, without claiming more than is proved. */
-export const boundWords = ({ boughtMm, boundMm }: CutList, units: Units): string =>
-  boughtMm <= boundMm + SAME_MM
-    ? 'No plan buys less.'
-    : `A first good plan: it buys ${writeStock(boughtMm, units)}, and no plan can buy less than ${writeStock(boundMm, units)}.`
+/** How near the plan is known to be to the cheapest there can be, without claiming more than is proved. */
+export const standingWords = ({ standing }: Pick<CutList, 'standing'>): string => {
+  if (standing.kind === 'proven') return 'Proven: no plan costs less.'
+  return Number.isFinite(standing.share)
+    ? `Within ${percentUp(standing.share)} of a bound that no plan can beat.`
+    : 'No bound is known that would tell how near this plan is to the cheapest.'
+}
+
+/** Why no board makes these pieces. */
+export const tooLongWords = (stock: string): string => `longer than any ${unitOfStock(stock)}`
+
+export const ranOutWords = (stock: string): string =>
+  `there is not enough of the ${unitOfStock(stock)} that makes them`
 
 /** More like pieces than this on one board are written as a number and a length. */
 const MOST_SPELLED = 3
@@ -51,11 +79,12 @@ const pieceWords = (lengthMm: number, count: number, { onTape }: Writer): string
 /** Offcuts shorter than a piece of chalk are not worth a word. */
 const LEAST_OFFCUT_MM = 25
 
-export const boardWords = ({ stockMm, count, pieces, offcutMm }: Board, units: Units): string => {
+export const boardWords = ({ stockMm, isLeftover, count, pieces, offcutMm }: Board, units: Units): string => {
   const writer = writerFor(units)
   const cuts = pieces.map((piece) => pieceWords(piece.lengthMm, piece.count, writer)).join(' | ')
   const offcut = offcutMm >= LEAST_OFFCUT_MM ? `, offcut ${writer.onTape(offcutMm)}` : ''
-  return `${count} x ${writeStock(stockMm, units)}: ${cuts}${offcut}`
+  const name = `${writeStock(stockMm, units)}${isLeftover ? ' leftover' : ''}`
+  return `${count} x ${name}: ${cuts}${offcut}`
 }
 
 const lineText = (line: CutLine, stock: string, units: Units): string =>
@@ -69,9 +98,11 @@ const lineText = (line: CutLine, stock: string, units: Units): string =>
 /** One material's list as plain text, to paste into a message. */
 const listText = (list: CutList, units: Units): string =>
   [
-    `${list.title}: buy ${boughtWords(list, units)}`,
+    `${list.title}: buy ${boughtWords(list, units) || 'nothing'}`,
+    ...besideWords(list, units),
     ...list.lines.map((line) => lineText(line, list.stock, units)),
-    ...list.tooLong.map((line) => `${lineText(line, list.stock, units)} - longer than any stock`),
+    ...list.tooLong.map((line) => `${lineText(line, list.stock, units)} - ${tooLongWords(list.stock)}`),
+    ...list.ranOut.map((line) => `${lineText(line, list.stock, units)} - ${ranOutWords(list.stock)}`),
     ...list.boards.map((board) => `  ${boardWords(board, units)}`),
   ].join('\n')
 

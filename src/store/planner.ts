@@ -9,6 +9,7 @@ import type { Layout } from '../layout/schema'
 import type { PartId } from '../model/ids'
 import type { Proof } from '../solvers/cutting/proof'
 import type { Units } from '../units/length'
+import type { Proving } from './proving'
 import { fitted, type Size, type View } from './view'
 
 /** Which tool holds the pointer. `place` drops the shelf item named in `placing`. */
@@ -68,6 +69,8 @@ export interface PlannerState {
   readonly said: Said
   /** What was proved of cut lists, by their keys. */
   readonly proofs: ReadonlyMap<string, Proof>
+  /** Cut lists that a cheaper plan is looked for, or was until the person stopped it, by their keys. */
+  readonly proving: ReadonlyMap<string, Proving>
   /** What the plan points out: the places of a line of the shop list or the take-off, by its item. */
   readonly pointedOut: string | undefined
 }
@@ -106,6 +109,7 @@ export type Session = Pick<
   | 'drawer'
   | 'sidebar'
   | 'proofs'
+  | 'proving'
   | 'pointedOut'
 >
 
@@ -154,6 +158,7 @@ export const createPlanner = (layout: Layout): Planner => {
     sidebar: 'warnings',
     said: { words: '', times: 0 },
     proofs: new Map(),
+    proving: new Map(),
     pointedOut: undefined,
   }))
   const { getState: get, setState: set } = store

@@ -1,4 +1,14 @@
 const CENTS = 100
 
-/** Money from whole cents, in the currency sign of the job's country: `$12.50`. */
-export const dollars = (cents: number): string => `$${(cents / CENTS).toFixed(2)}`
+/** Thousands apart by commas: `1,386`. */
+const grouped = (whole: number): string => String(whole).replace(/\B(?=(\d{3})+$)/g, ',')
+
+/** Money from whole cents, written with the job's currency before it: `$1,386.40`. */
+export const money = (cents: number, currency: string): string => {
+  const size = Math.abs(cents)
+  const small = String(size % CENTS).padStart(2, '0')
+  return `${cents < 0 ? '-' : ''}${currency}${grouped(Math.floor(size / CENTS))}.${small}`
+}
+
+/** Money from whole cents, in the currency sign that a job starts with: `$12.50`. */
+export const dollars = (cents: number): string => money(Math.round(cents), '$')

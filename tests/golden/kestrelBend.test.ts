@@ -4,7 +4,7 @@ import { boxOf } from '../../src/geometry/box'
 import type { Finding } from '../../src/model/finding'
 import { toGpm } from '../../src/units/flow'
 import { toHeadFeet } from '../../src/units/head'
-import { toInches } from '../../src/units/length'
+import { fromTicks, toInches } from '../../src/units/length'
 import { firstTry } from '../support/firstTry'
 import { aisleBetween, findingsOf, judged, mended, nameIn, sentenceIn, told } from '../support/judged'
 import { PEGS_N, type Peg } from '../support/pegs'
@@ -213,7 +213,7 @@ describe('what is bought', () => {
     // tests/solvers/cutting/sampleBay.test.ts, with the 128 + 71 beside them.
     const lumber = evaluation.cuts.find(({ stock }) => stock === 'lumber-2x4')!
     expect(boughtOf('lumber-2x4')).toEqual(['119 x 144', '80 x 120'])
-    expect([inchesOf(lumber.boughtMm) / 12, inchesOf(lumber.boundMm) / 12]).toEqual([2228, 2206])
+    expect([inchesOf(lumber.boughtMm) / 12, inchesOf(fromTicks(lumber.bound)) / 12]).toEqual([2228, 2206])
     expect(inchesOf(lumber.netMm) / 12).toBeCloseTo(2158.7, 1)
     expect(lumber.tooLong).toEqual([])
   })

@@ -1,12 +1,14 @@
 import { describe, expect, test } from 'vitest'
 import { evaluate } from '../../src/evaluate/evaluate'
-import type { CutList } from '../../src/model/cutList'
+import type { Board, CutList } from '../../src/model/cutList'
 import {
   boardWords,
   boughtWords,
-  boundWords,
   cutText,
+  besideWords,
+  costWords,
   howCut,
+  standingWords,
   unitOfStock,
   wasteWords,
 } from '../../src/sidebar/cutWords'
@@ -28,15 +30,34 @@ const list = (changes: Partial<CutList>): CutList => ({
   problem: { pieces: [], stocks: [], saw: { kerfTicks: 0, trimTicks: 0 } },
   stock: 'lumber-2x4',
   title: '2x4 lumber',
+  pieces: [],
+  stocks: [],
   lines: [],
   boards: [],
   bought: [],
+  leftovers: [],
   netMm: 0,
   boughtMm: 0,
+  costIs: 'ticks',
+  cost: 0,
+  bound: 0,
   standing: { kind: 'proven' },
   cents: undefined,
-  boundMm: 0,
   tooLong: [],
+  ranOut: [],
+  cutAlready: [],
+  sawn: [],
+  joints: 0,
+  ...changes,
+})
+
+const board = (changes: Partial<Board>): Board => ({
+  stockMm: 0,
+  measuredMm: 0,
+  isLeftover: false,
+  count: 1,
+  pieces: [],
+  offcutMm: 0,
   ...changes,
 })
 
@@ -57,17 +78,17 @@ describe('how a piece is cut', () => {
 
 test('boards cut alike are one line, with the pieces as they lie on the board', () => {
   const half = { lengthMm: inches(71 + 15 / 16), count: 2, marks: ['RS-p'] }
-  expect(boardWords({ stockMm: inches(144), count: 66, pieces: [half], offcutMm: 0 }, UNITS)).toBe(
+  expect(boardWords(board({ stockMm: inches(144), count: 66, pieces: [half] }), UNITS)).toBe(
     '66 x 12 ft: 71-15/16" | 71-15/16"',
   )
   const cross = { lengthMm: inches(43.5), count: 3, marks: ['BX'] }
-  expect(boardWords({ stockMm: inches(144), count: 53, pieces: [cross], offcutMm: inches(13) }, UNITS)).toBe(
-    '53 x 12 ft: 43-1/2" | 43-1/2" | 43-1/2", offcut 13"',
-  )
+  expect(
+    boardWords(board({ stockMm: inches(144), count: 53, pieces: [cross], offcutMm: inches(13) }), UNITS),
+  ).toBe('53 x 12 ft: 43-1/2" | 43-1/2" | 43-1/2", offcut 13"')
   const tube = { lengthMm: inches(36), count: 33, marks: ['microtube'] }
-  expect(boardWords({ stockMm: inches(1200), count: 14, pieces: [tube], offcutMm: inches(12) }, UNITS)).toBe(
-    '14 x 100 ft: 33 x 36", offcut 12"',
-  )
+  expect(
+    boardWords(board({ stockMm: inches(1200), count: 14, pieces: [tube], offcutMm: inches(12) }), UNITS),
+  ).toBe('14 x 100 ft: 33 x 36", offcut 12"')
 })
 
 test('what is bought and wasted', () => {
@@ -80,18 +101,43 @@ test('what is bought and wasted', () => {
     boughtMm: 1000,
   })
   expect(boughtWords(cuts, UNITS)).toBe('119 x 12 ft + 80 x 10 ft')
-  expect(wasteWords(cuts)).toBe('waste 3.1 %')
-  expect(wasteWords(list({}))).toBe('waste 0.0 %')
-  expect(wasteWords({ ...cuts, stock: 'pe-1' })).toBe('left on coils 3.1 %')
+  expect(wasteWords(cuts)).toBe('Waste 3.1 %')
+  expect(wasteWords(list({}))).toBe('Waste 0.0 %')
+  expect(wasteWords({ ...cuts, stock: 'pe-1' })).toBe('Left on coils 3.1 %')
 })
 
-test('a plan is called the best only where the bound proves it', () => {
-  const proved = list({ boughtMm: inches(1440), boundMm: inches(1440) })
-  expect(boundWords(proved, UNITS)).toBe('No plan buys less.')
-  const open = list({ boughtMm: inches(1440), boundMm: inches(1416) })
-  expect(boundWords(open, UNITS)).toBe(
-    'A first good plan: it buys 120 ft, and no plan can buy less than 118 ft.',
+test('a plan is called proven only where it is, and a share is rounded up', () => {
+  const within = (share: number) => standingWords({ standing: { kind: 'within', share } })
+  expect(standingWords({ standing: { kind: 'proven' } })).toBe('Proven: no plan costs less.')
+  expect(within(0.004)).toBe('Within 0.4 % of a bound that no plan can beat.')
+  // 0.41 % is not within 0.4 %.
+  expect(within(0.0041)).toBe('Within 0.5 % of a bound that no plan can beat.')
+  expect(within(0.00001)).toBe('Within 0.1 % of a bound that no plan can beat.')
+  expect(standingWords({ standing: { kind: 'first', share: 0.01 } })).toBe(
+    'Within 1.0 % of a bound that no plan can beat.',
   )
+  expect(within(Infinity)).toBe('No bound is known that would tell how near this plan is to the cheapest.')
+})
+
+test('what boards cost, or a dash where a length has no price', () => {
+  expect(costWords(list({ cents: 138_136 }), '$')).toBe('$1,381.36')
+  expect(costWords(list({ cents: undefined }), '$')).toBe('—')
+})
+
+test('leftovers, boards sawn, pieces cut and joints are told beside what to buy', () => {
+  const cuts = list({
+    leftovers: [{ stockMm: inches(60), count: 2 }],
+    sawn: [{ stockMm: inches(144), count: 3 }],
+    cutAlready: [{ ...line({ kind: 'exact' }), count: 1 }],
+    joints: 4,
+  })
+  expect(besideWords(cuts, UNITS)).toEqual([
+    'From leftovers: 2 x 5 ft.',
+    'Bought and sawn already: 3 x 12 ft.',
+    '1 piece is cut already.',
+    '4 joints within runs.',
+  ])
+  expect(besideWords(list({}), UNITS)).toEqual([])
 })
 
 test('every member of every sample has a name beside its mark', () => {
@@ -106,19 +152,12 @@ test('the text of a list says what to buy, what to cut, what can not be cut, and
     bought: [{ stockMm: inches(120), count: 1 }],
     lines: [{ ...line({ kind: 'exact' }), count: 2 }],
     tooLong: [{ ...line({ kind: 'exact' }), marks: ['BR'], lengthMm: inches(200) }],
-    boards: [
-      {
-        stockMm: inches(120),
-        count: 1,
-        pieces: [{ lengthMm: inches(50), count: 2, marks: ['GB'] }],
-        offcutMm: 0,
-      },
-    ],
+    boards: [board({ stockMm: inches(120), pieces: [{ lengthMm: inches(50), count: 2, marks: ['GB'] }] })],
   })
   expect(cutText([cuts], UNITS).split('\n')).toEqual([
     '2x4 lumber: buy 1 x 10 ft',
     '    2          60"  GB  (measure)',
-    '    1         200"  BR  (measure) - longer than any stock',
+    '    1         200"  BR  (measure) - longer than any board',
     '  1 x 10 ft: 50" | 50"',
   ])
 })
