@@ -17,6 +17,7 @@ import { planned } from './cutting/planned'
 import { standingOf } from './cutting/standing'
 import { longestFirst, tallyAll } from './pieceTally'
 import type { PieceLine, StockTally } from './pieceTally'
+import type { WantedOfStock } from './sawn/whatsCut'
 
 /** What cutting depends on beside the pieces. */
 export interface CuttingGiven {
@@ -71,17 +72,30 @@ type Question = Pick<
   'problem' | 'stock' | 'title' | 'pieces' | 'stocks' | 'costIs' | 'cutAlready' | 'sawn' | 'joints'
 >
 
+const wantedOf = (
+  item: StockItem,
+  { lines: byKey }: StockTally,
+  stock: BenchStock,
+  settings: CuttingGiven['settings'],
+): WantedOfStock => {
+  const lines = longestFirst(byKey)
+  return {
+    stock: item.key,
+    lines,
+    pieces: lines.map((line) => pieceOf(line, stock)),
+    saw: sawOf(item, settings),
+  }
+}
+
 const questionOf = (
   item: StockItem,
-  { lines: byKey, joints }: StockTally,
+  tally: StockTally,
   stock: BenchStock,
   { settings, bench }: CuttingGiven,
 ): Question => {
-  const lines = longestFirst(byKey)
-  const saw = sawOf(item, settings)
+  const { lines, pieces, saw } = wantedOf(item, tally, stock, settings)
   const cut = bench.cut.filter((each) => each.stock === item.key)
-  const wanted = lines.map((line) => pieceOf(line, stock))
-  const have = cut.length > 0 ? cutAlready(wanted, cut, saw) : []
+  const have = cut.length > 0 ? cutAlready(pieces, cut, saw) : []
   const withCount = (countOf: (line: PieceLine, index: number) => number): PieceLine[] =>
     lines.map((line, index) => ({ ...line, count: countOf(line, index) })).filter(({ count }) => count > 0)
   const left = withCount(({ count }, index) => count - (have[index] ?? 0))
@@ -94,7 +108,7 @@ const questionOf = (
     costIs: stock.costIs,
     cutAlready: withCount((_, index) => have[index] ?? 0).map(cutLine),
     sawn: sawnOf(item.key, bench),
-    joints,
+    joints: tally.joints,
   }
 }
 
@@ -145,15 +159,26 @@ const stockFinder = rememberLast(
   },
 )
 
-/**
- * One cut list for each material, in the order of the catalogue, with a first good plan of its boards and the bound
- * that no plan can beat. A material whose pieces, stock, prices and saw are as before keeps its very object.
- */
-export const cutLists = (built: readonly Built[], given: CuttingGiven): CutList[] => {
-  const { settings, bench, counter } = given
+/** Asks for each material in the order of the catalogue: what it is, its pieces, and what it is cut from. */
+const eachStock = <T>(
+  built: readonly Built[],
+  { settings, bench, counter }: CuttingGiven,
+  ask: (item: StockItem, tally: StockTally, stock: BenchStock) => T,
+): T[] => {
   const stockFor = stockFinder(settings.lumberMm, bench.measured, bench.leftovers, counter)
   return [...tallyAll(built, bench.measured)]
     .map(([key, tally]) => ({ item: stockOf(key), tally }))
     .sort((a, b) => (orderOf.get(a.item.key) ?? 0) - (orderOf.get(b.item.key) ?? 0))
-    .map(({ item, tally }) => listFor(questionOf(item, tally, stockFor(item), given)))
+    .map(({ item, tally }) => ask(item, tally, stockFor(item)))
 }
+
+/**
+ * One cut list for each material, in the order of the catalogue, with a first good plan of its boards and the bound
+ * that no plan can beat. A material whose pieces, stock, prices and saw are as before keeps its very object.
+ */
+export const cutLists = (built: readonly Built[], given: CuttingGiven): CutList[] =>
+  eachStock(built, given, (item, tally, stock) => listFor(questionOf(item, tally, stock, given)))
+
+/** All pieces that these parts want of each material, cut already or not, in the order of the cut lists. */
+export const wantedByStock = (built: readonly Built[], given: CuttingGiven): WantedOfStock[] =>
+  eachStock(built, given, (item, tally, stock) => wantedOf(item, tally, stock, given.settings))
