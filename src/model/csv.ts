@@ -4,18 +4,19 @@
  * the cell text. Source: OWASP, CSV Injection. Reading takes just that apostrophe off again, so that what was written comes back.
  */
 
-/** What a sheet may take for the start of a formula, its wide forms too. */
-const STARTS = '=+\\-@\\t\\r\\n＝＋－＠'
+/** What a sheet may take for the start of a formula, its wide forms too; at the start of a cell it may skip white space before it. */
+const RUN = '=+\\-@＝＋－＠'
+const SKIPPED = '\\t\\r\\n'
 
-/** Where a cell begins, or where it would for a sheet that parts at another sign; apostrophes that stand there already. */
-const UNGUARDED = new RegExp(`(?<=^|[,;\\t\\r\\n])('*)(?=[${STARTS}])`, 'g')
-const GUARDED = new RegExp(`(?<=^|[,;\\t\\r\\n])'('*)(?=[${STARTS}])`, 'g')
+/** Where a cell begins, or would for a sheet that parts at another sign, before what would be run there. */
+const UNGUARDED = new RegExp(`^(?='*[${RUN}${SKIPPED}])|(?<=[,;${SKIPPED}])(?='*[${RUN}])`, 'g')
+const GUARDED = new RegExp(`^'(?='*[${RUN}${SKIPPED}])|(?<=[,;${SKIPPED}])'(?='*[${RUN}])`, 'g')
 
 /** The cell with an apostrophe before whatever could be run. */
-export const guardCell = (text: string): string => text.replace(UNGUARDED, "'$1")
+export const guardCell = (text: string): string => text.replace(UNGUARDED, "'")
 
 /** A cell as it was before it was guarded; any other as it is. */
-export const unguardCell = (text: string): string => text.replace(GUARDED, '$1')
+export const unguardCell = (text: string): string => text.replace(GUARDED, '')
 
 /** What parts the cells: a comma, or a semicolon where the comma is the decimal sign. */
 export type Separator = ',' | ';'
@@ -23,13 +24,14 @@ export type Separator = ',' | ';'
 const NEEDS_QUOTES = /[",;\t\r\n]|^\s|\s$/
 
 const cellText = (text: string): string => {
-  const guarded = guardCell(text)
+  // One kind of line break in a cell, whatever was pasted into it: readers that turn one kind into another change nothing then.
+  const guarded = guardCell(text.replaceAll(/\r\n?/g, '\n'))
   return NEEDS_QUOTES.test(guarded) ? `"${guarded.replaceAll('"', '""')}"` : guarded
 }
 
 /** Tells a sheet that the text is UTF-8. */
 const BYTE_ORDER_MARK = '\uFEFF'
 
-/** Lines of cells as a file: UTF-8 with its mark, lines ended by CR LF, every cell guarded. */
+/** Lines of cells as a file: UTF-8 with its mark, lines ended by CR LF, line breaks in cells by LF, every cell guarded. */
 export const csvText = (lines: readonly (readonly string[])[], separator: Separator = ','): string =>
   `${BYTE_ORDER_MARK}${lines.map((cells) => `${cells.map(cellText).join(separator)}\r\n`).join('')}`
