@@ -118,7 +118,9 @@ const readLine = (line: SheetLine, context: Context): Read => {
   const { heading, layers, today } = context
   if (line.fault !== undefined) return { why: line.fault }
   if (line.cells.length !== heading.columns.length)
-    return { why: `it has ${cellsWords(line.cells.length)} where the first line has ${heading.columns.length}` }
+    return {
+      why: `it has ${cellsWords(line.cells.length)} where the first line has ${heading.columns.length}`,
+    }
   const key = cellOf(context, line, KEY)
   const before = knownPrice(key, layers)?.row
   if (!before) return { why: key === '' ? 'it has no key' : `nothing has the key ${quoted(key)}` }

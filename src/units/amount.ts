@@ -33,6 +33,6 @@ export const readAmount = (typed: string): Amount => {
   if (PLAIN.test(text) || PARTED.test(text)) return { cents: centsIn(text) }
   if (TWO_WAYS.test(text))
     return { fault: `“${typed}” could be thousands or parts of one: write it with two decimals` }
-  if (/^-/.test(text)) return { fault: `“${typed}” is less than nothing` }
+  if (text.startsWith('-')) return { fault: `“${typed}” is less than nothing` }
   return { fault: `“${typed}” is no amount of money: write it as 12.50` }
 }
