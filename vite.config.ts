@@ -32,6 +32,8 @@ const loadsAnew = 'tests/coreWithoutPage.test.ts'
 export default defineConfig({
   base: './',
   plugins: [react()],
+  // A worker may bring code only when it needs it, which needs modules.
+  worker: { format: 'es' },
   build: {
     target: 'es2022',
     sourcemap: true,

@@ -4,6 +4,7 @@ import { usePlanner, usePlannerState } from '../store/react'
 import { type Commands, commandsOf } from './commands'
 import { DrawerFoot } from './drawer/DrawerFoot'
 import { Notice } from './Notice'
+import { proveBehind } from './proof/proveBehind'
 import { shortcutFor } from './shortcuts'
 import { TopBar } from './TopBar'
 import './frame.css'
@@ -65,6 +66,7 @@ export function App({ isSample }: AppProps) {
   const [units, title] = usePlannerState((state) => [state.units, state.layout.title])
   const close = () => setSheet(undefined)
   useShortcuts(commands)
+  useEffect(() => proveBehind(planner), [planner])
 
   return (
     <div className="frame" {...fileDrop(commands)}>

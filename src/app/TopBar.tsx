@@ -18,6 +18,7 @@ import { toolOf } from '../canvas/tools/index'
 import type { CutList } from '../model/cutList'
 import type { ToolId } from '../store/planner'
 import { usePlanner, usePlannerState } from '../store/react'
+import { useCutLists } from '../store/useCutLists'
 import type { Commands } from './commands'
 
 interface TopBarProps {
@@ -79,11 +80,8 @@ function Steps() {
 }
 
 function Tally() {
-  const [towers, sites, boards] = usePlannerState(({ evaluation }) => [
-    evaluation.towers,
-    evaluation.sites,
-    boardsOf(evaluation.cuts),
-  ])
+  const [towers, sites] = usePlannerState(({ evaluation }) => [evaluation.towers, evaluation.sites])
+  const boards = boardsOf(useCutLists())
   return (
     <div className="frame-tally">
       <span>
