@@ -24,6 +24,9 @@ const pipeFittings: readonly PipeFitting[] = [
   { noun: 'lateral-flush-cap', title: 'Lateral flush cap', barbedEnds: 1 },
   { noun: 'lateral-flush-valve', title: 'Lateral flush valve', barbedEnds: 1 },
   { noun: 'lateral-plug', title: 'Lateral end plug', barbedEnds: 1 },
+  { noun: 'main-cap', title: 'Main end cap', barbedEnds: 1 },
+  { noun: 'nipple', title: 'Nipple, threaded', barbedEnds: 0 },
+  { noun: 'pipe-strap', title: 'Strap that hangs a main', barbedEnds: 0 },
   { noun: 'clamp', title: 'Worm clamp', barbedEnds: 0 },
 ]
 
@@ -38,7 +41,11 @@ const clamped: readonly Poly[] = polys.filter(({ family }) => family !== 'microt
 const sizeOf = ({ key }: Poly): string => key.slice(key.indexOf('-') + 1)
 
 /** No reducing coupling joins the two families: what does is put together by hand, and no shop has it. */
-const FAMILY_ADAPTER = { key: 'family-adapter', title: 'Adapter between poly pipe and drip tubing' }
+const FAMILY_ADAPTER = {
+  key: 'family-adapter',
+  noun: 'family-adapter',
+  title: 'Adapter between poly pipe and drip tubing',
+}
 
 /** Key of what joins pipes of two stocks, whichever is the bigger; undefined where they are one. */
 export const reducerKey = (a: string, b: string): string | undefined => {
@@ -53,16 +60,41 @@ const reducers = clamped.flatMap((big) =>
     .filter(({ family, idMm }) => family === big.family && idMm < big.idMm)
     .map((small) => ({
       key: `reducing-coupling-${big.key}-to-${sizeOf(small)}`,
+      noun: 'reducing-coupling',
       title: `Reducing coupling, ${big.title} to ${sizeOf(small)} in`,
     })),
 )
 
-/** Key and title of every fitting for pipe in every size. */
-export const sizedFittings: readonly { readonly key: string; readonly title: string }[] = [
+/** Key of the saddle on a main that gives a smaller pipe its barb; undefined for a pipe that is as big as the main. */
+export const saddleKey = (main: string, branch: string): string | undefined =>
+  polyOf(branch).idMm < polyOf(main).idMm ? `saddle-${main}-to-${branch}` : undefined
+
+/** No main is thinner. */
+const LEAST_MAIN_MM = inches(1)
+
+const saddles = clamped
+  .filter(({ family, idMm }) => family === 'poly-pipe' && idMm >= LEAST_MAIN_MM)
+  .flatMap((main) =>
+    clamped
+      .filter(({ idMm }) => idMm < main.idMm)
+      .map((branch) => ({
+        key: `saddle-${main.key}-to-${branch.key}`,
+        noun: 'saddle',
+        title: `Saddle, ${main.title}, with a barb for ${branch.title}`,
+      })),
+  )
+
+/** Key, noun and title of every fitting for pipe in every size. */
+export const sizedFittings: readonly {
+  readonly key: string
+  readonly noun: string
+  readonly title: string
+}[] = [
   ...pipeFittings.flatMap(({ noun, title }) =>
-    clamped.map((pipe) => ({ key: `${noun}-${pipe.key}`, title: `${title}, ${pipe.title}` })),
+    clamped.map((pipe) => ({ key: `${noun}-${pipe.key}`, noun, title: `${title}, ${pipe.title}` })),
   ),
   ...reducers,
+  ...saddles,
   FAMILY_ADAPTER,
 ]
 

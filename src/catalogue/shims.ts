@@ -3,6 +3,9 @@ import { inches, toTicks } from '../units/length'
 /** Shims as they are cut from composite board, thickest first, mm. Common practice, no source. */
 export const shimsMm: readonly number[] = [1, 1 / 2, 1 / 4, 1 / 8, 1 / 16].map(inches)
 
+/** Their sizes in words, inches, in the same order. */
+export const shimSizes: readonly string[] = ['1', '1/2', '1/4', '1/8', '1/16']
+
 /** Height in the thinnest shims, none finer. Counted in ticks, as the tape is read: a half goes up for both. */
 const sixteenthsOf = (heightMm: number): number => Math.round(toTicks(heightMm) / toTicks(inches(1 / 16)))
 
@@ -27,3 +30,9 @@ export const shimStack = (heightMm: number): readonly Shims[] => {
   }
   return stack
 }
+
+/** Catalogue keys of the shims in a stack for a height, one a shim: `foot-shim-1/2`, `foot-shim-1/16`. */
+export const shimKeys = (noun: string, heightMm: number): readonly string[] =>
+  shimStack(heightMm).flatMap(({ thickMm, count }) =>
+    Array<string>(count).fill(`${noun}-${shimSizes[shimsMm.indexOf(thickMm)] ?? ''}`),
+  )

@@ -1,3 +1,4 @@
+import { fittingOf } from '../catalogue/fittings'
 import { distance, type Point } from '../geometry/point'
 import { nearestOn } from '../geometry/polyline'
 import type { Built } from '../model/built'
@@ -27,14 +28,14 @@ const longestReach = (alongs: readonly number[], run: DrainRun): number => {
 /** What a line lacks first: its high end, then its bends, then its length. */
 const lackOf = ({ fittings, tubes }: Built, run: DrainRun): Lack | undefined => {
   const path = tubes.find(({ role }) => role === 'drain')?.path ?? []
-  const cleanouts = fittings.filter(({ item }) => item === 'drain-cleanout').map(({ at }) => at)
+  const cleanouts = fittings.filter(({ item }) => fittingOf(item).noun === 'drain-cleanout').map(({ at }) => at)
   const serves = (at: Point) => cleanouts.some((cleanout) => distance(cleanout, at) <= AT_BEND_MM)
   if (!serves(run.high.at)) return { why: 'high end', at: run.high.at, measuredMm: run.lengthMm }
   const reachMm = longestReach(
     cleanouts.map((at) => nearestOn(path, at).alongMm),
     run,
   )
-  const bend = fittings.find(({ item, at }) => item === 'drain-bend' && !serves(at))
+  const bend = fittings.find(({ item, at }) => fittingOf(item).noun === 'drain-bend' && !serves(at))
   if (bend) return { why: 'bend', at: bend.at, measuredMm: reachMm }
   return reachMm > CLEANOUT_APART_MM + CLOSE_MM
     ? { why: 'long', at: run.high.at, measuredMm: reachMm }

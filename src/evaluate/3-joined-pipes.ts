@@ -4,7 +4,7 @@ import type { Built, Fitting, Tube } from '../model/built'
 import type { PartId } from '../model/ids'
 import type { Join } from '../model/levels'
 import { rememberEach } from '../model/remember'
-import { onPipe } from '../parts/onPipe'
+import { branchOn, onPipe } from '../parts/onPipe'
 import { elbowsOf } from '../parts/points'
 import { inches } from '../units/length'
 import { isSameMeetings, mainEndFittings, type MainMeetings, meetingFittings } from './mainEnds'
@@ -36,9 +36,9 @@ const pipeOf = (run: SupplyRun, path: readonly Place[]): Tube[] => {
 }
 
 /** The row's own foot elbow takes a level pipe: one that comes from above or below needs another before it. */
-const rowFittings = ({ join, from, to, stock }: SupplyRun, path: readonly Place[]): Fitting[] => [
-  // Behind another row's valve the tee stands at the head of that row's riser pipe; the tee on a main is the row's own.
-  ...(join.kind === 'zone-to-zone' ? onPipe('tee', stock, from) : []),
+const rowFittings = ({ join, from, to, stock, mainStock }: SupplyRun, path: readonly Place[]): Fitting[] => [
+  // Behind another row's valve the tee stands at the head of that row's riser pipe.
+  ...(join.kind === 'zone-to-zone' ? onPipe('tee', stock, from) : branchOn(mainStock, stock, from)),
   ...elbowsOf(path).flatMap((at) => onPipe('elbow', stock, at)),
   ...(Math.abs(to.z - from.z) > BENDS_BY_MM ? onPipe('elbow', stock, to) : []),
 ]

@@ -1,56 +1,43 @@
 import { fittingOf } from '../catalogue/fittings'
-import { shimStack } from '../catalogue/shims'
 import type { Built } from '../model/built'
-import type { CountLine } from '../model/countLine'
-import type { Foot, Join, Levels } from '../model/levels'
-import { rememberEach } from '../model/remember'
+import type { CountLine, CountUnit } from '../model/countLine'
+import type { PartId } from '../model/ids'
+import type { Join, Levels } from '../model/levels'
+import { feet } from '../units/length'
+import { atJoin, type BuiltOf } from './takeOff/atJoins'
+import { footShims, type Tally, tallyOf } from './takeOff/tally'
 
-type Tally = ReadonlyMap<string, number>
+/** Counts of each item, part by part. */
+type PerPart = Map<string, Map<PartId, number>>
 
-const countIn = (tally: Map<string, number>, item: string, count: number): void => {
-  tally.set(item, (tally.get(item) ?? 0) + count)
+const add = (sums: PerPart, part: PartId, item: string, count: number): void => {
+  const sum = sums.get(item)
+  if (sum) sum.set(part, (sum.get(part) ?? 0) + count)
+  else sums.set(item, new Map([[part, count]]))
 }
 
-const tallyOf = rememberEach<Built, null, Tally>((built) => {
-  const tally = new Map<string, number>()
-  for (const { item } of built.fittings) countIn(tally, item, 1)
-  return tally
-})
-
-/** What is bought or drilled where water passes from one part into another. A row brings its own tee for the main. */
-const atJoin: Readonly<Record<Join['kind'], readonly string[]>> = {
-  'outlet-to-drain': ['drop', 'drain-hole'],
-  'drain-to-drain': ['drain-wye'],
-  'drain-to-pit': [],
-  'zone-to-main': [],
-  'zone-to-zone': [],
-  'main-to-main': [],
-  'pump-to-main': [],
-  'box-to-main': [],
+const addAll = (sums: PerPart, part: PartId, tally: Tally): void => {
+  for (const [item, count] of tally) add(sums, part, item, count)
 }
 
-const jointTally = (joins: readonly Join[]): Tally => {
-  const tally = new Map<string, number>()
-  for (const { kind, to } of joins)
-    if (to !== undefined) for (const item of atJoin[kind]) countIn(tally, item, 1)
-  return tally
+/** The first of a part's built things is the part itself; the pipes between parts come after. */
+const byPart = (built: readonly Built[]): BuiltOf => {
+  const parts = new Map<PartId, Built>()
+  for (const each of built) if (!parts.has(each.part)) parts.set(each.part, each)
+  return parts
 }
 
-/** Feet that stand as high as the highest, to the thinnest shim, have nothing under them. */
-const shimmedFeet = rememberEach<readonly Foot[], null, number>(
-  (feet) => feet.filter(({ shimMm }) => shimStack(shimMm).length > 0).length,
-)
+/** What is in one of a unit: pieces, mm, mm². */
+const IN_ONE: Readonly<Record<CountUnit, number>> = { piece: 1, ft: feet(1), ft2: feet(1) ** 2 }
 
-const footShims = ({ feet }: Levels): Tally => {
-  let shimmed = 0
-  for (const under of feet.values()) shimmed += shimmedFeet(under, null)
-  return new Map(shimmed > 0 ? [['foot-shim', shimmed]] : [])
-}
-
-const total = (tallies: readonly Tally[]): Tally => {
-  const sum = new Map<string, number>()
-  for (const tally of tallies) for (const [item, count] of tally) countIn(sum, item, count)
-  return sum
+const lineOf = (item: string, counts: Map<PartId, number>): CountLine => {
+  const { title, group, unit, isWork } = fittingOf(item)
+  let count = 0
+  for (const [part, each] of counts) {
+    if (unit !== 'piece') counts.set(part, each / IN_ONE[unit])
+    count += each
+  }
+  return { item, title, group, count: count / IN_ONE[unit], unit, isWork, perPart: counts }
 }
 
 /** Step 7: how many of each counted thing the bay holds: what its parts bring, what joins them and what levels them. */
@@ -59,8 +46,12 @@ export const takeOff = (
   joins: readonly Join[],
   levels: Levels,
 ): readonly CountLine[] => {
-  const ofParts = built.map((b) => tallyOf(b, null))
-  return [...total([...ofParts, jointTally(joins), footShims(levels)])]
-    .map(([item, count]) => ({ item, title: fittingOf(item).title, count }))
-    .sort((a, b) => (a.title < b.title ? -1 : 1))
+  const sums: PerPart = new Map()
+  const builtOf = byPart(built)
+  for (const each of built) addAll(sums, each.part, tallyOf(each, null))
+  for (const join of joins) for (const { item } of atJoin(join, builtOf)) add(sums, join.from, item, 1)
+  for (const [part, under] of levels.feet) addAll(sums, part, footShims(under, null))
+  for (const [part, { bellsMm }] of levels.drains)
+    if (bellsMm.length > 0) add(sums, part, 'bell-joint', bellsMm.length)
+  return [...sums].map(([item, counts]) => lineOf(item, counts)).sort((a, b) => (a.title < b.title ? -1 : 1))
 }

@@ -13,7 +13,7 @@ export interface SupplyRun {
   /** The next place along the main that a supply's water runs on to; undefined where it comes in along the main. */
   readonly on: Place | undefined
   readonly stock: string
-  /** Of the main that a supply gives to; that of the run itself elsewhere. */
+  /** Of the main that a supply gives to or a row takes from; that of the run itself behind another row's valve. */
   readonly mainStock: string
 }
 
@@ -38,8 +38,9 @@ const givenAt = ({ kind, alongMm }: Join, giver: Built, levels: Levels): Place |
 const rowRun = (join: Join, row: Built, giver: Built, levels: Levels): SupplyRun | undefined => {
   const from = givenAt(join, giver, levels)
   const stock = row.feed?.inletStock
-  return from && stock !== undefined
-    ? { join, from, to: sitePlace(levels, row, join.at), on: undefined, stock, mainStock: stock }
+  const mainStock = mainOf(giver)?.stock ?? stock
+  return from && stock !== undefined && mainStock !== undefined
+    ? { join, from, to: sitePlace(levels, row, join.at), on: undefined, stock, mainStock }
     : undefined
 }
 

@@ -95,9 +95,11 @@ export interface Tube {
 
 /** One counted thing at a place. */
 export interface Fitting {
-  /** Catalogue key: `tower`, `hook`, `foot-plate`, `end-cap` ... */
+  /** Catalogue key: `tower`, `hook`, `foot-plate`, `end-cap-3/4` ... */
   readonly item: string
   readonly at: Place
+  /** Only of what is no piece: mm of a run, mm² of a sheet. */
+  readonly amount?: number
 }
 
 export type BodyRole =

@@ -1,4 +1,4 @@
-import { clampsAnEnd, clampsOf, reducerKey } from '../catalogue/barbed'
+import { clampsAnEnd, clampsOf, reducerKey, saddleKey } from '../catalogue/barbed'
 import type { Place } from '../geometry/point'
 import type { Fitting } from '../model/built'
 
@@ -19,8 +19,13 @@ export const reducerOn = (a: string, b: string, at: Place): Fitting[] => {
   return [{ item, at }, ...[a, b].flatMap((stock) => times(clampsAnEnd(stock), `clamp-${stock}`, at))]
 }
 
+/** What gives a pipe its water from a main: a saddle with one barb, or a tee in the main for a pipe as big. */
+export const branchOn = (main: string, pipe: string, at: Place): Fitting[] => {
+  const item = saddleKey(main, pipe)
+  return item === undefined
+    ? [...onPipe('tee', main, at), ...reducerOn(main, pipe, at)]
+    : [{ item, at }, ...times(clampsAnEnd(pipe), `clamp-${pipe}`, at)]
+}
+
 /** A cap on the end of a main, clamped on. */
-export const capOn = (stock: string, at: Place): Fitting[] => [
-  { item: 'main-cap', at },
-  ...times(clampsAnEnd(stock), `clamp-${stock}`, at),
-]
+export const capOn = (stock: string, at: Place): Fitting[] => onPipe('main-cap', stock, at)

@@ -79,9 +79,16 @@ const rowsOf = {
       // Words, and the size where the thing comes in sizes; of pipe fittings the pipe, and the other one of a reducer.
       key: z
         .string()
-        .check(z.regex(/^[a-z]+(?:-[a-z]+)*(?:-(?:1-)?(?:1\/8|1\/4|1\/2|3\/4|1|2)(?:-to-[0-9/-]+)?)?$/)),
+        .check(
+          z.regex(
+            /^[a-z]+(?:-[a-z]+)*(?:-(?:1-)?(?:1\/16|1\/8|1\/4|1\/2|3\/4|[1-8](?:in)?))?(?:-to-[a-z0-9/-]+)?$/,
+          ),
+        ),
+      noun: z.string().check(z.regex(/^[a-z]+(?:-[a-z]+)*$/)),
       title: words,
-      group: z.enum(['growing', 'feet', 'conduit', 'gutter', 'drain', 'water', 'fasteners']),
+      group: z.enum(['growing', 'feet', 'conduit', 'gutter', 'drain', 'water', 'pit', 'fasteners']),
+      unit: z.enum(['piece', 'ft', 'ft2']),
+      isWork: z.boolean(),
       source: words,
     }),
   ],
@@ -132,6 +139,6 @@ describe('what a layout may choose is in the catalogue', () => {
 })
 
 test('an unknown fitting is named', () => {
-  expect(fittingOf('bar-stop').group).toBe('conduit')
+  expect(fittingOf('bar-stop-3/4').group).toBe('conduit')
   expect(() => fittingOf('bolt')).toThrow('The catalogue has no fitting "bolt"')
 })

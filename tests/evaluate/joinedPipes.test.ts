@@ -49,13 +49,14 @@ describe('from the main to a row', () => {
   test('a main on the floor: straight across to the foot of the riser pipe, and 1 % over', () => {
     // 60 in of floor, level: 60 x 1.01.
     expect(pipes(withRow(4))).toEqual(['zone-pipe pe-1 60.60'])
-    expect(counted(withRow(4))).toEqual(['main-cap 2'])
+    // A saddle on the 2 in main gives the 1 in pipe its water.
+    expect(counted(withRow(4))).toEqual(['main-cap-pe-2 2', 'saddle-pe-2-to-pe-1 1'])
   })
 
   test('a main overhead: across, then down, with an elbow at the corner and one before the foot', () => {
     // 60 in across and 80 in down: 140 x 1.01.
     expect(pipes(withRow(84))).toEqual(['zone-pipe pe-1 141.40'])
-    expect(counted(withRow(84))).toEqual(['elbow-pe-1 2', 'main-cap 2'])
+    expect(counted(withRow(84))).toEqual(['elbow-pe-1 2', 'main-cap-pe-2 2', 'saddle-pe-2-to-pe-1 1'])
   })
 
   test('a main that passes right over the foot drops straight down', () => {
@@ -70,7 +71,21 @@ describe('from the main to a row', () => {
         { height: 84 },
       )
     expect(pipes(over)).toEqual(['zone-pipe pe-1 80.80'])
-    expect(counted(over)).toEqual(['elbow-pe-1 1', 'main-cap 2'])
+    expect(counted(over)).toEqual(['elbow-pe-1 1', 'main-cap-pe-2 2', 'saddle-pe-2-to-pe-1 1'])
+  })
+
+  test('a main no bigger than the pipe has a tee in it, not a saddle on it', () => {
+    const small = bay('60 x 60 ft')
+      .row('Row', [200, 300], { racks: 1 })
+      .main(
+        'Main',
+        [
+          [100, 240],
+          [300, 240],
+        ],
+        { height: 4, pipe: 'pe-1' },
+      )
+    expect(counted(small)).toEqual(['main-cap-pe-1 2', 'tee-pe-1 1'])
   })
 
   test('the foot of a row on a low floor is as much lower as its datum', () => {
@@ -84,7 +99,7 @@ test('a row behind another’s valve has a tee at the head of that row’s riser
   const pair = withRow(4).row('Behind', [260, 300], { racks: 1, valveSet: 'shared' })
   // From riser pipe to riser pipe, both at the laterals: 60 in.
   expect(pipes(pair)).toEqual(['zone-pipe pe-1 60.60', 'zone-pipe pe-1 60.60'])
-  expect(counted(pair)).toEqual(['main-cap 2', 'tee-pe-1 1'])
+  expect(counted(pair)).toEqual(['main-cap-pe-2 2', 'saddle-pe-2-to-pe-1 1', 'tee-pe-1 1'])
 })
 
 /** The pump's water leaves the pit at its rim, at x 118 and y 139 in, level 0. */
@@ -101,7 +116,7 @@ describe('from the pit to its mains', () => {
     ])
     // 84 in up and 11 in north, then the main goes east: 95 x 1.01.
     expect(pipes(east)).toEqual(['pump-pipe pe-2 95.95'])
-    expect(counted(east)).toEqual(['elbow-pe-2 2', 'main-cap 1'])
+    expect(counted(east)).toEqual(['elbow-pe-2 2', 'main-cap-pe-2 1'])
   })
 
   test('straight on into a main that runs the same way, by a coupling', () => {
@@ -109,7 +124,7 @@ describe('from the pit to its mains', () => {
       [118, 150],
       [118, 400],
     ])
-    expect(counted(north)).toEqual(['coupling-pe-2 1', 'elbow-pe-2 1', 'main-cap 1'])
+    expect(counted(north)).toEqual(['coupling-pe-2 1', 'elbow-pe-2 1', 'main-cap-pe-2 1'])
   })
 
   test('into the middle of a main by a tee, with both its ends capped', () => {
@@ -117,7 +132,7 @@ describe('from the pit to its mains', () => {
       [20, 150],
       [400, 150],
     ])
-    expect(counted(halves)).toEqual(['elbow-pe-2 1', 'main-cap 2', 'tee-pe-2 1'])
+    expect(counted(halves)).toEqual(['elbow-pe-2 1', 'main-cap-pe-2 2', 'tee-pe-2 1'])
     // Elbow 2 barbs, tee 3, two caps 1 each, two clamps a barb on 2 in pipe: (2 + 3 + 2) x 2.
     expect(counted(halves, (item) => item.startsWith('clamp'))).toEqual(['clamp-pe-2 14'])
   })
@@ -133,7 +148,11 @@ describe('from the pit to its mains', () => {
         ],
         { height: 84, pipe: 'pe-1-1/2' },
       )
-    expect(counted(small)).toEqual(['elbow-pe-2 1', 'main-cap 1', 'reducing-coupling-pe-2-to-1-1/2 1'])
+    expect(counted(small)).toEqual([
+      'elbow-pe-2 1',
+      'main-cap-pe-1-1/2 1',
+      'reducing-coupling-pe-2-to-1-1/2 1',
+    ])
   })
 
   test('to two mains of its own by a tee over the pump', () => {
@@ -148,7 +167,7 @@ describe('from the pit to its mains', () => {
       ],
       { height: 84 },
     )
-    expect(counted(two)).toEqual(['coupling-pe-2 2', 'elbow-pe-2 2', 'main-cap 2', 'tee-pe-2 1'])
+    expect(counted(two)).toEqual(['coupling-pe-2 2', 'elbow-pe-2 2', 'main-cap-pe-2 2', 'tee-pe-2 1'])
   })
 })
 
@@ -167,7 +186,7 @@ describe('the ends of mains', () => {
           [200, 300],
         ]),
       ),
-    ).toEqual(['main-cap 3', 'tee-pe-2 1'])
+    ).toEqual(['main-cap-pe-2 3', 'tee-pe-2 1'])
     expect(
       counted(
         main(long, 'On', [
@@ -175,7 +194,7 @@ describe('the ends of mains', () => {
           [500, 100],
         ]),
       ),
-    ).toEqual(['coupling-pe-2 1', 'main-cap 2'])
+    ).toEqual(['coupling-pe-2 1', 'main-cap-pe-2 2'])
     expect(
       counted(
         main(long, 'Round', [
@@ -183,7 +202,7 @@ describe('the ends of mains', () => {
           [400, 300],
         ]),
       ),
-    ).toEqual(['elbow-pe-2 1', 'main-cap 2'])
+    ).toEqual(['elbow-pe-2 1', 'main-cap-pe-2 2'])
   })
 
   test('a ring has no end: a coupling where it closes on a straight, nothing more where it closes in a corner', () => {

@@ -5,6 +5,7 @@ import { fastenerRows } from './fastenerRows'
 import { footRows } from './footRows'
 import { growingRows } from './growingRows'
 import { gutterRows } from './gutterRows'
+import { pitRows } from './pitRows'
 import { pumpRows } from './pumpRows'
 import { stockRowFor, stockRows } from './stockRows'
 import { waterRows } from './waterRows'
@@ -22,6 +23,7 @@ export const baseBook: readonly PriceRow[] = [
   ...drainRows,
   ...waterRows,
   ...pumpRows,
+  ...pitRows,
   ...fastenerRows,
 ]
 

@@ -1,5 +1,5 @@
 import type { PriceRow } from '../../model/priceRow'
-import { packed, rowsOn } from './placeholderRow'
+import { inEverySize, packed, rowsOn } from './placeholderRow'
 
 const counter = rowsOn({
   group: 'conduit',
@@ -8,9 +8,18 @@ const counter = rowsOn({
   leadDays: 1,
 })
 
+const inTrade = inEverySize(counter)
+
+/** Drilled by the crew: there is nothing to buy, and it costs its time alone. */
+const drilled = rowsOn({ group: 'conduit', supplier: 'Made here', aisle: '', leadDays: 0 })
+
+const hole = { unit: 'hole', isTaxed: false, isReturnable: false, note: 'Drilled on site' } as const
+
 /** What goes on rails and hanger bars. */
 export const conduitRows: readonly PriceRow[] = [
-  counter('end-cap', 300, packed('bag', 10)),
-  counter('bar-stop', 120, packed('bag', 10)),
-  counter('rail-stop', 35),
+  ...inTrade('end-cap', 300, packed('bag', 10)),
+  ...inTrade('bar-stop', 120, packed('bag', 10)),
+  ...inTrade('rail-stop', 35),
+  drilled('rail-hole', 0, hole),
+  drilled('sleeve-hole', 0, hole),
 ]

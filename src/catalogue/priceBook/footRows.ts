@@ -1,11 +1,11 @@
 import type { PriceRow } from '../../model/priceRow'
-import { rowsOn } from './placeholderRow'
+import { inEverySize, rowsOn } from './placeholderRow'
 
 const masonry = rowsOn({ group: 'lumber', supplier: 'Lumber yard', aisle: 'Blocks and pavers', leadDays: 2 })
 
 /** What risers and troughs stand on. */
 export const footRows: readonly PriceRow[] = [
   masonry('foot-plate', 220),
-  masonry('foot-shim', 30),
+  ...inEverySize(masonry)('foot-shim', 30),
   masonry('trough-block', 240),
 ]

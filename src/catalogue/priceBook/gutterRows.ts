@@ -1,5 +1,5 @@
 import type { PriceRow } from '../../model/priceRow'
-import { rowsOn, spares } from './placeholderRow'
+import { inEverySize, rowsOn, spares } from './placeholderRow'
 
 const roofing = rowsOn({
   group: 'gutter',
@@ -8,14 +8,16 @@ const roofing = rowsOn({
   leadDays: 3,
 })
 
+const inSizes = inEverySize(roofing)
+
 /** What joins, ends, empties and holds a trough; an outlet to spare, since a hole sawn askew costs one. */
 export const gutterRows: readonly PriceRow[] = [
-  roofing('gutter-joiner', 340),
-  roofing('gutter-end-cap', 210),
+  ...inSizes('gutter-joiner', 340),
+  ...inSizes('gutter-end-cap', 210),
   roofing('gutter-outlet-1/2', 310, spares(1)),
   roofing('gutter-outlet-3/4', 340, spares(1)),
   roofing('gutter-outlet-1', 390, spares(1)),
   roofing('gutter-outlet-2', 520, spares(1)),
-  roofing('gutter-strap', 42),
-  roofing('gutter-shim', 12),
+  ...inSizes('gutter-strap', 42),
+  ...inSizes('gutter-shim', 12),
 ]

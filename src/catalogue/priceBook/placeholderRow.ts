@@ -1,5 +1,5 @@
 import type { PriceRow } from '../../model/priceRow'
-import { fittingOf } from '../fittings'
+import { fittingOf, fittings } from '../fittings'
 
 /** Whose shelf a group of things lies on: what all of its rows have in common. */
 export type Shelf = Pick<PriceRow, 'group' | 'supplier' | 'aisle' | 'leadDays'>
@@ -36,6 +36,12 @@ export const rowsOn =
   (shelf: Shelf) =>
   (key: string, cents: number | undefined, more: Partial<PriceRow> = {}): PriceRow =>
     placeholderRow(shelf, { key, cents, ...nameAndSpec(fittingOf(key).title), ...more })
+
+/** The same in every size that the catalogue has: `rowsIn(roofing)('gutter-joiner', 340)`. */
+export const inEverySize =
+  (row: ReturnType<typeof rowsOn>) =>
+  (noun: string, cents: number | undefined, more: Partial<PriceRow> = {}): readonly PriceRow[] =>
+    fittings.filter((item) => item.noun === noun).map(({ key }) => row(key, cents, more))
 
 export const share = (of: number) => ({ waste: { kind: 'share', share: of } }) as const
 

@@ -1,6 +1,6 @@
 import type { PriceRow } from '../../model/priceRow'
 import { polys } from '../pipe'
-import { packed, rowsOn, share, type Shelf, spares } from './placeholderRow'
+import { inEverySize, packed, rowsOn, share, type Shelf, spares } from './placeholderRow'
 
 const irrigation = { supplier: 'Irrigation house', leadDays: 5 } as const
 const barbed: Shelf = { ...irrigation, group: 'fittings', aisle: 'Barbed fittings' }
@@ -30,6 +30,9 @@ const sized: readonly Sized[] = [
   { noun: 'lateral-flush-cap', cents: 30, row: fitting, rule: {} },
   { noun: 'lateral-flush-valve', cents: 260, row: valve, rule: spares(1) },
   { noun: 'lateral-plug', cents: 18, row: fitting, rule: {} },
+  { noun: 'main-cap', cents: 30, row: fitting, rule: {} },
+  { noun: 'nipple', cents: 45, row: valve, rule: {} },
+  { noun: 'pipe-strap', cents: 35, row: fitting, rule: {} },
   { noun: 'clamp', cents: 180, row: clamp, rule: packed('bag', 10) },
 ]
 
@@ -76,8 +79,8 @@ export const waterRows: readonly PriceRow[] = [
   ...sizedRows,
   ...reducers,
   fitting('family-adapter', undefined, byHand),
-  fitting('main-tee', 260),
-  fitting('main-cap', 120),
+  ...inEverySize(fitting)('saddle', 260),
+  fitting('ptfe-tape', 220, { ...packed('roll', 43), ...share(0.1) }),
   tubing('sight-tube', 90),
   tubing('barb-1/8', 900, { ...packed('bag', 100), ...share(0.05) }),
   tubing('barb-1/4', 1000, { ...packed('bag', 100), ...share(0.05) }),

@@ -1,3 +1,4 @@
+import { fittingOf } from '../../catalogue/fittings'
 import type { Bay } from '../../checks/context'
 import { boxOf } from '../../geometry/box'
 import { distance, type Point } from '../../geometry/point'
@@ -74,7 +75,7 @@ export const cutPit = (bay: Bay, { part, fromMm, toMm }: PitLeg, drain: PartId):
     bottomFromMm: fromMm + insetMm,
     bottomToMm: toMm - insetMm,
     facts: built.pit,
-    pumps: built.fittings.filter(({ item }) => item === 'pump').length,
+    pumps: built.fittings.filter(({ item }) => fittingOf(item).noun === 'pump').length,
     inlets: inletsOf(bay, part, drain),
   }
 }

@@ -1,3 +1,4 @@
+import { sizeOf } from '../../catalogue/fittings'
 import { drainPipeOf } from '../../catalogue/pipe'
 import {
   drainStation,
@@ -57,14 +58,16 @@ const trenchesOf = (
     }))
   })
 
-/** A cap at the high end, a bend at every change of direction, and the cleanouts. */
+/** A bend at every change of direction, the cleanouts, and a cap at the high end where no cleanout closes it. */
 const fittingsOf = (part: DrainLine, path: readonly Place[]): Fitting[] => {
+  const size = sizeOf(part.pipe)
   const ends = path.slice(0, 1)
   const bends = bendsOf(path)
+  const cleanouts = cleanoutsOf(part, path, [...ends, ...bends])
   return [
-    ...ends.map((at) => ({ item: 'drain-cap', at })),
-    ...bends.map((at) => ({ item: 'drain-bend', at })),
-    ...cleanoutsOf(part, path, [...ends, ...bends]).map((at) => ({ item: 'drain-cleanout', at })),
+    ...ends.filter((at) => !cleanouts.includes(at)).map((at) => ({ item: `drain-cap-${size}`, at })),
+    ...bends.map((at) => ({ item: `drain-bend-${size}`, at })),
+    ...cleanouts.map((at) => ({ item: `drain-cleanout-${size}`, at })),
   ]
 }
 

@@ -13,7 +13,7 @@ export const drawDrainLine = (part: DrainLine, built: Built): readonly Mark[] =>
     ...built.bodies.map(({ outline }) => shapeMark(outline, 'hidden', 'none')),
     ...built.tubes.map(({ path }) => lineMark(path, 'drain', 'middle')),
     ...built.fittings
-      .filter(({ item }) => item === 'drain-cleanout')
+      .filter(({ item }) => item.startsWith('drain-cleanout'))
       .map((cleanout) => discMark(cleanout.at, odMm / 2, 'drain', 'paper')),
     ...nameMarks([part.name, title].filter(Boolean).join(', '), at, upright).map((mark) => ({
       ...mark,

@@ -5,8 +5,9 @@ import type { Site } from '../../model/site'
 import { onPipe } from '../onPipe'
 import { elbowsOf } from '../points'
 import { mainBodies } from './bodies'
-import { isRing, pathOf } from './path'
+import { heightAt, isRing, pathOf } from './path'
 import type { Main } from './schema'
+import { strapsOf } from './straps'
 
 const endAt = (at: Place): Mouth => ({ role: 'main-end', at, line: 0, station: 0 })
 
@@ -18,6 +19,12 @@ const endsOf = (part: Main, path: readonly Place[]): Mouth[] =>
 const turnsOf = (part: Main, path: readonly Place[]): Place[] =>
   elbowsOf(isRing(part) ? [...path, ...path.slice(1, 2)] : path)
 
+/** Under the floor, where one clamp an end is too few. */
+const isBuried = (part: Main, path: readonly Place[], at: Place): boolean => {
+  const point = part.points[path.indexOf(at)]
+  return point !== undefined && heightAt(part, point) < 0
+}
+
 /** What stands at its ends and along it depends on what is joined there: that is found later. */
 export const deriveMain = (part: Main, site: Site): Built => {
   const path = pathOf(part, site)
@@ -26,7 +33,10 @@ export const deriveMain = (part: Main, site: Site): Built => {
     zFrom: 'benchmark',
     sticks: [],
     tubes: [{ role: 'main', stock: part.pipe, path, lengthMm: pathLength(path) }],
-    fittings: turnsOf(part, path).flatMap((at) => onPipe('elbow', part.pipe, at)),
+    fittings: [
+      ...turnsOf(part, path).flatMap((at) => onPipe('elbow', part.pipe, at, isBuried(part, path, at))),
+      ...strapsOf(part, path),
+    ],
     bodies: mainBodies(part),
     mouths: endsOf(part, path),
     supports: [],

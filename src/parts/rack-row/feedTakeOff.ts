@@ -1,4 +1,3 @@
-import { clampsAnEnd } from '../../catalogue/barbed'
 import type { Place } from '../../geometry/point'
 import type { Fitting } from '../../model/built'
 import type { FeedEnd } from '../../model/feedFacts'
@@ -28,19 +27,21 @@ const reducing = (a: string, b: string, at: Place): Fitting[] => {
   return reducer.length > 0 ? [...reducer, ...times(TIES_A_FITTING, 'zip-tie', at)] : []
 }
 
-/** Main tee or saddle, foot elbow, union and valves between two adapters. */
+/**
+ * Foot elbow, and union and valves between two adapters: union and valves have threads inside alone, so that a nipple joins
+ * each to the next. The saddle on the main comes with the pipe from there.
+ */
 const riserFittings = (plan: RackPlan, feed: FeedPlan, { laid, header }: WaterLaid): Fitting[] => {
   if (!header.valves) return []
   const pipe = feed.header
   const foot = jointAt(laid, 0)
   const valve = feedPlace(plan, feed.riserAlongMm, feed.riserRightMm, valveLevel(plan))
   return [
-    { item: 'main-tee', at: foot },
-    ...times(clampsAnEnd(pipe), `clamp-${pipe}`, foot),
     ...joined('elbow', pipe, foot),
     ...['adapter', 'union', 'ball-valve', 'trim-valve', 'adapter'].flatMap((noun) =>
       joined(noun, pipe, valve),
     ),
+    ...times(2, `nipple-${pipe}`, valve),
   ]
 }
 

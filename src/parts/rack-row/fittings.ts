@@ -1,3 +1,5 @@
+import { sizeOf } from '../../catalogue/fittings'
+import { shimKeys } from '../../catalogue/shims'
 import type { Fitting, Stick } from '../../model/built'
 import type { Place } from '../../geometry/point'
 import { placeAt } from './frame'
@@ -40,10 +42,13 @@ const STOPS_A_BAR = 4
 /** A sleeve, or a small stick in a big one, is held by a screw from below on each side of the riser. */
 const SCREWS_A_JOINT = 2
 
+/** An item in the size of a stick of conduit or a section of gutter: `end-cap-3/4`, `gutter-joiner-5in`. */
+const fitting = (noun: string, stock: string): string => `${noun}-${sizeOf(stock)}`
+
 const barFittings = (bars: readonly Stick[]): Fitting[] => [
-  ...bars.map(({ from }) => ({ item: 'end-cap', at: from })),
-  ...bars.map(({ to }) => ({ item: 'end-cap', at: to })),
-  ...bars.flatMap(({ from }) => times(STOPS_A_BAR, { item: 'bar-stop', at: from })),
+  ...bars.map(({ stock, from }) => ({ item: fitting('end-cap', stock), at: from })),
+  ...bars.map(({ stock, to }) => ({ item: fitting('end-cap', stock), at: to })),
+  ...bars.flatMap(({ stock, from }) => times(STOPS_A_BAR, { item: fitting('bar-stop', stock), at: from })),
 ]
 
 /**
@@ -51,11 +56,11 @@ const barFittings = (bars: readonly Stick[]): Fitting[] => [
  * the whole line from creeping. Rails come from the high end, side by side.
  */
 const railFittings = (rails: readonly Stick[]): Fitting[] =>
-  rails.flatMap(({ from, to }, index) => [
+  rails.flatMap(({ stock, from, to }, index) => [
     ...(index < SIDES.length
-      ? ['end-cap', 'rail-stop'].map((item) => ({ item, at: from }))
+      ? ['end-cap', 'rail-stop'].map((noun) => ({ item: fitting(noun, stock), at: from }))
       : times(SCREWS_A_JOINT, { item: 'sleeve-screw', at: from })),
-    ...(index >= rails.length - SIDES.length ? [{ item: 'end-cap', at: to }] : []),
+    ...(index >= rails.length - SIDES.length ? [{ item: fitting('end-cap', stock), at: to }] : []),
   ])
 
 const footPlates = ({ part, frame, positions }: RackPlan): Fitting[] =>
@@ -71,20 +76,24 @@ const footPlates = ({ part, frame, positions }: RackPlan): Fitting[] =>
 /** A trough is capped at both ends and joined between its sections. */
 const sectionFittings = (gutters: readonly Stick[], lines: number): Fitting[] => {
   const sections = gutters.length / lines
-  return gutters.flatMap(({ from, to }, index) => [
-    { item: index % sections === 0 ? 'gutter-end-cap' : 'gutter-joiner', at: from },
-    ...(index % sections === sections - 1 ? [{ item: 'gutter-end-cap', at: to }] : []),
+  return gutters.flatMap(({ stock, from, to }, index) => [
+    { item: fitting(index % sections === 0 ? 'gutter-end-cap' : 'gutter-joiner', stock), at: from },
+    ...(index % sections === sections - 1 ? [{ item: fitting('gutter-end-cap', stock), at: to }] : []),
   ])
 }
 
-/** The outlet of the trough at v, and what holds it on its bearers. */
+/** The outlet of the trough at v, and on each bearer its shims, thickest first, and its strap. */
 const troughFittings = ({ part, frame, positions, levels }: RackPlan, v: number): Fitting[] => {
   const inTrough = (u: number): Place => placeAt(frame, u, v, invertAt(part, levels, u))
-  const rests = positions.bearerU.map(inTrough)
+  const strap = fitting('gutter-strap', part.gutter)
   return [
     { item: `gutter-outlet-${part.outletBore}`, at: inTrough(positions.outletU) },
-    ...rests.map((at) => ({ item: 'gutter-shim', at })),
-    ...rests.map((at) => ({ item: 'gutter-strap', at })),
+    ...positions.bearerU
+      .map(inTrough)
+      .flatMap((at) => [
+        ...shimKeys('gutter-shim', at.z - levels.bearerTopMm).map((item) => ({ item, at })),
+        { item: strap, at },
+      ]),
   ]
 }
 

@@ -3,6 +3,7 @@ import type { Body, Built, Mouth } from '../../model/built'
 import type { Site } from '../../model/site'
 import { pitFactsOf } from './pitFacts'
 import { pumpFactsOf } from './pumpFacts'
+import { pitFittings } from './pitTakeOff'
 import { dischargePlace, pumpSetFittings, pumpSetTubes } from './pumpSet'
 import type { Sump } from './schema'
 import { outlineOf } from './shape'
@@ -30,7 +31,7 @@ export const deriveSump = (part: Sump, site: Site): Built => {
     zFrom: 'benchmark',
     sticks: [],
     tubes: pumpSetTubes(part, discharge),
-    fittings: pumpSetFittings(part, discharge),
+    fittings: [...pumpSetFittings(part, discharge), ...pitFittings(part)],
     bodies: [pitOf(part, site)],
     mouths: mouthsOf(part),
     supports: [],

@@ -1,3 +1,4 @@
+import { fittingOf } from '../../catalogue/fittings'
 import type { Point } from '../../geometry/point'
 import type { Built } from '../../model/built'
 import type { Mark } from '../../model/drawing'
@@ -33,7 +34,7 @@ const holeMarks = (part: Sump, outline: readonly Point[]): Mark[] => {
 export const drawSump = (part: Sump, built: Built): readonly Mark[] => [
   ...built.bodies.flatMap(({ outline }) => holeMarks(part, outline)),
   ...built.fittings
-    .filter(({ item }) => item === 'pump')
+    .filter(({ item }) => fittingOf(item).noun === 'pump')
     .map(({ at }) => discMark(at, PUMP_RADIUS_MM, 'water', 'paper')),
   ...nameMarks(part.name, part.at),
 ]

@@ -36,6 +36,7 @@ const TOTE = {
   widthMm: inches(21),
   bottomLengthMm: inches(38),
   bottomWidthMm: inches(17),
+  lining: 'none',
   ...SMALL_PUMP,
 } as const
 

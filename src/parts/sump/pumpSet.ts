@@ -32,12 +32,20 @@ const pumpPlaces = (part: Sump): Place[] => {
 /** Between pump and filter two clamps hold each barb. */
 const inPit = (noun: string, part: Sump, at: Place): Fitting[] => onPipe(noun, part.discharge, at, true)
 
-/** Each pump with what it has of its own: a union on either side of its check valve, so that both come out. */
+/** A threaded thing in the size of the discharge pipe. */
+const threaded = (count: number, noun: string, { discharge }: Sump, at: Place): Fitting[] =>
+  times(count, `${noun}-${discharge}`, at)
+
+/**
+ * Each pump with what it has of its own: a union on either side of its check valve, so that both come out. All have
+ * threads inside alone: a nipple joins each to the next.
+ */
 const pumpFittings = (part: Sump, pump: Place): Fitting[] => [
-  { item: 'pump', at: pump },
+  { item: `pump-${part.pump}`, at: pump },
   ...times(part.strainer ? 1 : 0, 'foot-strainer', pump),
-  ...times(part.checkValve ? 1 : 0, 'check-valve', pump),
-  ...times(part.checkValve ? 2 : 1, `union-${part.discharge}`, pump),
+  ...threaded(part.checkValve ? 1 : 0, 'check-valve', part, pump),
+  ...threaded(part.checkValve ? 2 : 1, 'union', part, pump),
+  ...threaded(part.checkValve ? 3 : 1, 'nipple', part, pump),
   ...inPit('adapter', part, pump),
 ]
 
@@ -45,8 +53,9 @@ const FILTERS: Readonly<Record<Sump['filter'], number>> = { none: 0, one: 1, 'tw
 
 /** A filter between two unions, with a sight tube on either side that shows when it wants cleaning. */
 const filterFittings = (part: Sump, at: Place): Fitting[] => [
-  { item: 'filter', at },
-  ...times(2, `union-${part.discharge}`, at),
+  ...threaded(1, 'filter', part, at),
+  ...threaded(2, 'union', part, at),
+  ...threaded(2, 'nipple', part, at),
   ...times(2, 'sight-tube', at),
   ...['adapter', 'adapter', 'sight-tube-tee', 'sight-tube-tee'].flatMap((noun) => inPit(noun, part, at)),
 ]
@@ -57,14 +66,14 @@ const filtersFittings = (part: Sump, at: Place): Fitting[] => {
   const isPair = filters === 2
   return [
     ...Array.from({ length: filters }, () => filterFittings(part, at)).flat(),
-    ...times(isPair ? 4 : 0, `ball-valve-${part.discharge}`, at),
+    ...['ball-valve', 'nipple'].flatMap((noun) => threaded(isPair ? 4 : 0, noun, part, at)),
     ...(isPair ? ['tee', 'tee'].flatMap((noun) => inPit(noun, part, at)) : []),
   ]
 }
 
 const bypassFittings = (part: Sump, at: Place): Fitting[] =>
   part.bypassShare > 0
-    ? [...inPit('tee', part, at), ...inPit('adapter', part, at), { item: 'bypass-valve', at }]
+    ? [...inPit('tee', part, at), ...inPit('adapter', part, at), ...threaded(1, 'bypass-valve', part, at)]
     : []
 
 /** Where several pumps come together: a tee for each but the last, which turns into the pipe. */

@@ -97,6 +97,11 @@ export const sumpSchema = z.object({
     choices: { '1': '1 in', '1-1/2': '1-1/2 in', '2': '2 in', '3': '3 in', '4': '4 in' },
     help: 'One size over the make-up line at least, screened, with an air gap, to where the law lets it run.',
   }),
+  lining: choice(['sheet', 'none'], 'sheet', {
+    label: 'Lining',
+    group: 'Pit',
+    choices: { sheet: 'One sheet over floor and walls', none: 'None, as of a tote' },
+  }),
   makeUpLph: flow(gpm(4), { label: 'Make-up valve lets in', group: 'Pit' }, 0, gpm(100)),
   rimMm: levelOf(0, 'Rim'),
   overflowMm: levelOf(-13, 'Overflow invert'),

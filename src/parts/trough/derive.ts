@@ -1,4 +1,5 @@
 import { gutterOf } from '../../catalogue/gutter'
+import { sizeOf } from '../../catalogue/fittings'
 import { outletOf } from '../../catalogue/outlet'
 import { offset } from '../../geometry/motion'
 import type { Place } from '../../geometry/point'
@@ -99,9 +100,9 @@ const fittingsOf = (
   supports: readonly Support[],
   lie: Lie,
 ): Fitting[] => [
-  { item: 'gutter-end-cap', at: lie.placeAt(0) },
-  { item: 'gutter-end-cap', at: lie.placeAt(lie.runMm) },
-  ...sticks.slice(1).map(({ from }) => ({ item: 'gutter-joiner', at: from })),
+  { item: `gutter-end-cap-${sizeOf(part.gutter)}`, at: lie.placeAt(0) },
+  { item: `gutter-end-cap-${sizeOf(part.gutter)}`, at: lie.placeAt(lie.runMm) },
+  ...sticks.slice(1).map(({ stock, from }) => ({ item: `gutter-joiner-${sizeOf(stock)}`, at: from })),
   { item: `gutter-outlet-${part.outletBore}`, at: lie.placeAt(lie.outletMm) },
   ...supports.map(({ at }) => ({ item: 'trough-block', at })),
 ]

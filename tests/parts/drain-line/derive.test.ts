@@ -43,15 +43,19 @@ describe('a drain line', () => {
     ])
   })
 
-  test('has a cap and a cleanout at the high end, a bend and a cleanout at each corner', () => {
+  test('has a cleanout at the high end, a bend and a cleanout at each corner', () => {
     const points = [at(0, 0), at(50, 0), at(96, 0), at(96, 48)]
     const { fittings } = drainLine.derive(line({ points }), flatSite())
     expect(fittings.map(({ item, at: place }) => [item, inchesOf(place.x), inchesOf(place.y)])).toEqual([
-      ['drain-cap', 0, 0],
-      ['drain-bend', 96, 0],
-      ['drain-cleanout', 0, 0],
-      ['drain-cleanout', 96, 0],
+      ['drain-bend-4in', 96, 0],
+      ['drain-cleanout-4in', 0, 0],
+      ['drain-cleanout-4in', 96, 0],
     ])
+  })
+
+  test('without cleanouts it has a cap at the high end, in the size of its pipe', () => {
+    const { fittings } = drainLine.derive(line({ cleanouts: 'none', pipe: 'drain-3in' }), flatSite())
+    expect(fittings.map(({ item }) => item)).toEqual(['drain-cap-3in'])
   })
 
   test.each([
@@ -63,12 +67,12 @@ describe('a drain line', () => {
     const points = [at(0, 0), at(1300, 0), at(1300, 1250)]
     const { fittings, tubes } = drainLine.derive(line({ points, cleanouts }), flatSite())
     const alongs = fittings
-      .filter(({ item }) => item === 'drain-cleanout')
+      .filter(({ item }) => item === 'drain-cleanout-4in')
       .map(({ at: { x, y } }) => inchesOf(x + y))
     expect(alongs).toEqual([...atStops, ...between])
     const [first] = tubes[0]!.path
     // On the invert: 1/8 in a foot from the high end.
-    for (const { item, at: place } of fittings.filter((fitting) => fitting.item === 'drain-cleanout'))
+    for (const { item, at: place } of fittings.filter((fitting) => fitting.item === 'drain-cleanout-4in'))
       expect([item, toInches(first!.z - place.z)]).toEqual([
         item,
         expect.closeTo(toInches(place.x + place.y) / 96, 6),

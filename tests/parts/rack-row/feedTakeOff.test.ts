@@ -13,7 +13,7 @@ import { build, countOf, joineryOf, row } from '../../support/rackRows'
  */
 
 const WATER = new RegExp(
-  '^(?:main-tee|sight-tube$|goof-plug|zip-tie|barb-|(?:elbow|tee|coupling|adapter|union|ball-valve|trim-valve' +
+  '^(?:sight-tube$|goof-plug|zip-tie|barb-|(?:elbow|tee|coupling|adapter|union|nipple|ball-valve|trim-valve' +
     '|sight-tube-tee|lateral-flush-cap|lateral-flush-valve|lateral-plug|clamp|reducing-coupling)-(?:pe|drip))',
 )
 
@@ -38,9 +38,10 @@ const cut = (built: Built, ...roles: readonly Tube['role'][]): string[] => {
 
 /** What every zone of this row has, whichever way it is fed. */
 const always = {
-  'main-tee': 1,
   'adapter-pe-1': 2,
   'union-pe-1': 1,
+  // Union to ball valve, ball valve to trim valve: their threads are inside.
+  'nipple-pe-1': 2,
   'ball-valve-pe-1': 1,
   'trim-valve-pe-1': 1,
   'barb-1/8': 96,
@@ -59,8 +60,8 @@ describe('a zone counted by hand', () => {
       'sight-tube-tee-pe-3/4': 2,
       'sight-tube': 2,
       'lateral-flush-cap-pe-3/4': 2,
-      // Saddle 1, elbows 3 x 2, adapters 2 x 1, tee 3, big ends of the reducers 2.
-      'clamp-pe-1': 1 + 6 + 2 + 3 + 2,
+      // Elbows 3 x 2, adapters 2 x 1, tee 3, big ends of the reducers 2. The saddle on the main brings its own.
+      'clamp-pe-1': 6 + 2 + 3 + 2,
       // Small ends of the reducers 2, sight tube tees 2 x 3, caps 2.
       'clamp-pe-3/4': 2 + 6 + 2,
       // Bars 24 x 2, tubes 96, fittings 3 + 2 + 3 + 1 + 2 + 2 + 2 = 15 at 2 each.
@@ -84,8 +85,8 @@ describe('a zone counted by hand', () => {
       'sight-tube-tee-pe-3/4': 4,
       'sight-tube': 4,
       'lateral-flush-cap-pe-3/4': 4,
-      // Saddle 1, elbows 2 x 2, adapters 2, tee 3, reducers 2.
-      'clamp-pe-1': 1 + 4 + 2 + 3 + 2,
+      // Elbows 2 x 2, adapters 2, tee 3, reducers 2.
+      'clamp-pe-1': 4 + 2 + 3 + 2,
       // Reducers 2, centre tees 2 x 3, sight tube tees 4 x 3, caps 4.
       'clamp-pe-3/4': 2 + 6 + 12 + 4,
       // Fittings 2 + 2 + 3 + 1 + 2 + 2 + 4 + 4 = 20.
@@ -108,8 +109,8 @@ describe('a zone counted by hand', () => {
       'sight-tube-tee-pe-3/4': 4,
       'sight-tube': 4,
       'lateral-flush-cap-pe-3/4': 4,
-      // Saddle 1, elbows 2 x 2, adapters 2, tees 3 x 3, reducers 4.
-      'clamp-pe-1': 1 + 4 + 2 + 9 + 4,
+      // Elbows 2 x 2, adapters 2, tees 3 x 3, reducers 4.
+      'clamp-pe-1': 4 + 2 + 9 + 4,
       // Reducers 4, quarter tees 4 x 3, couplings 2 x 2, sight tube tees 4 x 3, caps 4.
       'clamp-pe-3/4': 4 + 12 + 4 + 12 + 4,
       // Fittings 2 + 2 + 3 + 3 + 4 + 2 + 4 + 4 + 4 = 28.
@@ -133,7 +134,7 @@ describe('a zone counted by hand', () => {
       'sight-tube-tee-pe-3/4': 2,
       'sight-tube': 2,
       'lateral-flush-cap-pe-3/4': 2,
-      'clamp-pe-1': 14,
+      'clamp-pe-1': 13,
       // Reducers 2, corners 2 x 3, sight tube tees 2 x 3, caps 2.
       'clamp-pe-3/4': 2 + 6 + 6 + 2,
       // Fittings 3 + 2 + 3 + 1 + 2 + 2 + 2 + 2 = 17.
@@ -191,8 +192,8 @@ describe('what a zone takes', () => {
 
   test('1-1/4 in header: two clamps an end', () => {
     const built = build(row({ lateral: 'pe-1' }))
-    // As the 1 in header of the straight zone above, 14 ends; laterals of 1 in take one clamp an end, 10 ends.
-    expect([countOf(built, 'clamp-pe-1-1/4'), countOf(built, 'clamp-pe-1')]).toEqual([28, 10])
+    // As the 1 in header of the straight zone above, 13 ends; laterals of 1 in take one clamp an end, 10 ends.
+    expect([countOf(built, 'clamp-pe-1-1/4'), countOf(built, 'clamp-pe-1')]).toEqual([26, 10])
   })
 
   test('ends by choice', () => {
@@ -263,7 +264,7 @@ test('a split fed from an end of the row has a header along it, and an elbow whe
   expect(cut(built, 'header')).toEqual(['1 x 220.180'])
   expect(cut(built, 'lateral')).toEqual(['4 x 193.800'])
   const middle = taken(build(row({ feed: 'centre-split' })))
-  expect(taken(built)).toEqual({ ...middle, 'elbow-pe-1': 3, 'clamp-pe-1': 12 + 2, 'zip-tie': 184 + 2 })
+  expect(taken(built)).toEqual({ ...middle, 'elbow-pe-1': 3, 'clamp-pe-1': 11 + 2, 'zip-tie': 184 + 2 })
 })
 
 test('a lateral longer than a coil is joined of equal pieces', () => {

@@ -101,14 +101,14 @@ describe('three racks', () => {
 
   test('three whole gutter sections a line, with two joiners, two caps and an outlet', () => {
     expect(pieces(built, 'GT')).toEqual(['12 x 120'])
-    expect(countOf(built, 'gutter-joiner')).toBe(8)
-    expect(countOf(built, 'gutter-end-cap')).toBe(8)
+    expect(countOf(built, 'gutter-joiner-5in')).toBe(8)
+    expect(countOf(built, 'gutter-end-cap-5in')).toBe(8)
     expect(countOf(built, 'gutter-outlet-2')).toBe(4)
   })
 
   test('bars are capped at both ends and stopped at both rails, rails capped where the row ends', () => {
-    expect(countOf(built, 'end-cap')).toBe(2 * 24 + 4)
-    expect(countOf(built, 'bar-stop')).toBe(4 * 24)
+    expect(countOf(built, 'end-cap-3/4')).toBe(2 * 24 + 4)
+    expect(countOf(built, 'bar-stop-3/4')).toBe(4 * 24)
   })
 
   test('the outlet stands 345 in down the row, between two stations and between two riser pairs', () => {

@@ -32,7 +32,7 @@ describe('what the low rack is made of', () => {
     expect(pieces(built, 'GT')).toEqual(['5 x 120', '5 x 108'])
     // A 3/4 in threaded outlet: common practice, no source.
     expect(countOf(built, 'gutter-outlet-3/4')).toBe(5)
-    expect(countOf(built, 'gutter-end-cap')).toBe(10)
+    expect(countOf(built, 'gutter-end-cap-4in')).toBe(10)
   })
 
   test('gutters rest on the runners', () => {

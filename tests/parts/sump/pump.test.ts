@@ -8,10 +8,14 @@ import { at, flatSite, inchesOf } from '../../support/site'
 const pit = (more: object = {}) =>
   sump.derive(sumpSchema.parse({ kind: 'sump', id: 'sump-1', at: at(322, 373), ...more }), flatSite())
 
+/** What the pit has of its own, pump or none. */
+const OF_PIT = new Set(['pit', 'make', 'overflow', 'alarm'])
+
 /** How many of each fitting of the pump set. */
 const counts = (more: object = {}): Record<string, number> => {
   const found: Record<string, number> = {}
-  for (const { item } of pit(more).fittings) found[item] = (found[item] ?? 0) + 1
+  const ofSet = pit(more).fittings.filter(({ item }) => !OF_PIT.has(item.split('-')[0]!))
+  for (const { item } of ofSet) found[item] = (found[item] ?? 0) + 1
   return found
 }
 
@@ -19,14 +23,17 @@ describe('what stands between the pump and the main', () => {
   test('one pump with its strainer, check valve between unions and one filter', () => {
     // The path of the trade notes: strainer, pump, union, check valve, union, filter with union and sight tube each side.
     expect(counts()).toEqual({
-      pump: 1,
+      'pump-middle': 1,
+      'pump-float': 1,
       'foot-strainer': 1,
-      'check-valve': 1,
+      'check-valve-pe-2': 1,
       // Two at the check valve, two at the filter.
       'union-pe-2': 4,
       // Barb to thread: over the pump, and into and out of the filter.
       'adapter-pe-2': 3,
-      filter: 1,
+      'filter-pe-2': 1,
+      // Pump to union, union to check valve, check valve to union; union to filter, filter to union.
+      'nipple-pe-2': 5,
       'sight-tube': 2,
       'sight-tube-tee-pe-2': 2,
       // (3 adapters x 1 barb + 2 tees x 3 barbs) x 2 clamps.
@@ -37,17 +44,20 @@ describe('what stands between the pump and the main', () => {
   test('two pumps, two filters and a bypass', () => {
     const set = { pumps: 2, filter: 'two-in-parallel', bypassShare: 0.25, discharge: 'pe-1' }
     expect(counts(set)).toMatchObject({
-      pump: 2,
+      'pump-middle': 2,
+      'pump-float': 1,
       'foot-strainer': 2,
-      'check-valve': 2,
+      'check-valve-pe-1': 2,
       'union-pe-1': 8,
-      filter: 2,
+      'filter-pe-1': 2,
+      // Each pump 3; each filter 2 and one to either valve.
+      'nipple-pe-1': 2 * 3 + 2 * 4,
       'sight-tube': 4,
       'ball-valve-pe-1': 4,
       // Where the pumps come together 1, the bypass 1, both ends of the filters 2.
       'tee-pe-1': 4,
       'elbow-pe-1': 1,
-      'bypass-valve': 1,
+      'bypass-valve-pe-1': 1,
       // Over each pump 1, each filter 2, the bypass 1.
       'adapter-pe-1': 7,
       // 4 tees x 3, 1 elbow x 2, 7 adapters x 1, 4 tees for sight tubes x 3: 33 barbs, 2 clamps between pump and filter.
@@ -57,12 +67,19 @@ describe('what stands between the pump and the main', () => {
 
   test('no check valve and no filter leave one union', () => {
     const bare = counts({ checkValve: false, filter: 'none', strainer: false })
-    expect(bare).toEqual({ pump: 1, 'union-pe-2': 1, 'adapter-pe-2': 1, 'clamp-pe-2': 2 })
+    expect(bare).toEqual({
+      'pump-middle': 1,
+      'pump-float': 1,
+      'union-pe-2': 1,
+      'nipple-pe-2': 1,
+      'adapter-pe-2': 1,
+      'clamp-pe-2': 2,
+    })
   })
 
   test('no pump leaves nothing, and no mouth that gives water', () => {
-    const { fittings, tubes, mouths, pump } = pit({ pumps: 0 })
-    expect([fittings, tubes, pump]).toEqual([[], [], undefined])
+    const { tubes, mouths, pump } = pit({ pumps: 0 })
+    expect([counts({ pumps: 0 }), tubes, pump]).toEqual([{}, [], undefined])
     expect(mouths.map(({ role }) => role)).toEqual(['pit-inlet'])
   })
 

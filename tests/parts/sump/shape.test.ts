@@ -52,7 +52,7 @@ describe('a round pit', () => {
   })
 
   test('has its pump in the middle and is drawn as a circle with both diagonals inside it', () => {
-    const [pump] = built(round()).fittings.filter(({ item }) => item === 'pump')
+    const [pump] = built(round()).fittings.filter(({ item }) => item === 'pump-middle')
     expect([toInches(pump!.at.x), toInches(pump!.at.y)].map(Math.round)).toEqual([300, 400])
     const marks = sump.draw(round(), built(round()))
     const diagonals = marks.filter((mark) => mark.as === 'path' && !mark.closed)
@@ -75,7 +75,7 @@ describe('a pit whose sides lean', () => {
 
   test('has its pump over its bottom', () => {
     // (90 - 24) / 2 = 33 in from the middle, 12 in from the bottom's end.
-    const [pump] = built(sloped()).fittings.filter(({ item }) => item === 'pump')
+    const [pump] = built(sloped()).fittings.filter(({ item }) => item === 'pump-middle')
     expect(toInches(pump!.at.y) - 400).toBeCloseTo(33, 6)
   })
 

@@ -16,8 +16,8 @@ describe('sections', () => {
   test('10 ft is one section as it comes, without a joiner', () => {
     const { sticks } = trough.derive(make(), flatSite())
     expect(sticks.map(({ lengthMm, cut }) => [toInches(lengthMm), cut.kind])).toEqual([[120, 'uncut']])
-    expect(counts(make(), 'gutter-joiner')).toBe(0)
-    expect(counts(make(), 'gutter-end-cap')).toBe(2)
+    expect(counts(make(), 'gutter-joiner-5in')).toBe(0)
+    expect(counts(make(), 'gutter-end-cap-5in')).toBe(2)
   })
 
   test('250 in is two sections and a cut of 10 in, with two joiners', () => {
@@ -28,7 +28,7 @@ describe('sections', () => {
       [120, 'uncut'],
       [10, 'exact'],
     ])
-    expect(counts(part, 'gutter-joiner')).toBe(2)
+    expect(counts(part, 'gutter-joiner-5in')).toBe(2)
   })
 
   test('each begins where the one uphill of it ends', () => {

@@ -31,6 +31,7 @@ const TOTE = {
   curve: FOUNTAIN_PUMP,
   discharge: 'pe-1',
   filter: 'none',
+  lining: 'none',
 } as const
 
 /** One rack, raised so that it drains into a tote on the slab: with 48 in towers it asks for more height than the eave gives. */
