@@ -1,3 +1,201 @@
+import { useState } from 'react'
+import { stockOf } from '../../../catalogue/stock'
+import type { CanRecut, CutOfStock, Right, Scrap } from '../../../evaluate/sawn/whatsCut'
+import { Said } from '../../../sidebar/Said'
+import { usePlanner, usePlannerState } from '../../../store/react'
+import { fromTicks, type Units } from '../../../units/length'
+import { writerFor } from '../../../units/writer'
+import { HeadRow } from '../chart/HeadRow'
+import { CountField } from '../saw/CountField'
+import '../saw/saw.css'
+import { acceptRecut, dropPieces, LEAST_KEPT_MM, setCut, toLeftovers, type Sawing } from '../saw/sawDeeds'
+import { SawnBoards } from '../saw/SawnBoards'
+import { useSawBench } from '../saw/useSawBench'
+import { footWords, holesWords, marksWords, recutWords } from './sawnWords'
+
+interface GroupProps {
+  readonly cut: CutOfStock
+  readonly sawing: Sawing
+  readonly units: Units
+}
+
+const keyOf = ({ piece, count }: Scrap): string => JSON.stringify({ ...piece, count })
+
+/** What is said of the holes of the pieces that do for one line; each thing once. */
+const holesOfLine = (rights: readonly Right[], units: Units): string =>
+  [...new Set(rights.map((right) => holesWords(right, units)))].join(' ')
+
+function RightPieces({ cut, sawing, units }: GroupProps) {
+  const { onTape } = writerFor(units)
+  const lines = cut.lines.filter(({ right }) => right > 0)
+  if (lines.length === 0) return null
+  return (
+    <>
+      <h4>Still right</h4>
+      <div className="chart-table saw-stops" role="region" aria-label="Still right" tabIndex={0}>
+        <table>
+          <HeadRow columns={['Length', 'Cut', 'Of', 'Members', 'Holes']} />
+          <tbody>
+            {lines.map((state) => {
+              const { line, right } = state
+              const stop = onTape(fromTicks(line.lengthTicks))
+              const holes = holesOfLine(
+                cut.right.filter((each) => each.line === line),
+                units,
+              )
+              return (
+                <tr key={`${line.lengthTicks} ${JSON.stringify(line.cut)}`}>
+                  <th scope="row">{stop}</th>
+                  <td>
+                    <CountField
+                      label={`Cut so far of ${line.count} x ${stop}`}
+                      shown={String(right)}
+                      most={line.count}
+                      onCount={(count) => setCut(sawing, cut, state, count)}
+                    />
+                  </td>
+                  <td>{line.count}</td>
+                  <td>{marksWords(line.marks)}</td>
+                  <td>
+                    <Said words={holes} />
+                  </td>
+                </tr>
+              )
+            })}
+          </tbody>
+        </table>
+      </div>
+    </>
+  )
+}
+
+function RecutItem({
+  each,
+  sawing,
+  units,
+}: Pick<GroupProps, 'sawing' | 'units'> & { readonly each: CanRecut }) {
+  const [refused, setRefused] = useState<string>()
+  const words = recutWords(each, units)
+  const foot = footWords(each, units)
+  const isRestKept = each.restMm >= LEAST_KEPT_MM
+  return (
+    <li>
+      <p>
+        <Said words={words} /> {foot !== '' && <Said words={foot} />}
+        {isRestKept && (
+          <>
+            {' '}
+            The rest of <Said words={writerFor(units).onTape(each.restMm)} /> goes to the leftovers.
+          </>
+        )}
+      </p>
+      <button aria-label={`Re-cut: ${words}`} onClick={() => setRefused(acceptRecut(sawing, each))}>
+        {each.count === 1 ? 'It is re-cut' : `All ${each.count} are re-cut`}
+      </button>
+      {refused !== undefined && <p role="alert">{refused}</p>}
+    </li>
+  )
+}
+
+function RecutPieces({ cut, ...props }: GroupProps) {
+  if (cut.recut.length === 0) return null
+  return (
+    <>
+      <h4>Can be re-cut</h4>
+      <ul className="sawn-deeds">
+        {cut.recut.map((each, index) => (
+          <RecutItem key={`${keyOf(each)} ${index}`} each={each} {...props} />
+        ))}
+      </ul>
+    </>
+  )
+}
+
+function ScrapPieces({ cut, sawing, units }: GroupProps) {
+  const { onTape } = writerFor(units)
+  if (cut.scrap.length === 0) return null
+  return (
+    <>
+      <h4>Of no use now</h4>
+      <ul className="sawn-deeds">
+        {cut.scrap.map((each) => {
+          const piece = { ...each.piece, count: each.count }
+          const name = `${piece.count} x ${onTape(piece.lengthMm)}`
+          return (
+            <li key={keyOf(each)}>
+              <p>
+                <Said words={name} /> ({marksWords(piece.marks)}): nothing that is still wanted comes of it.
+              </p>
+              {piece.lengthMm >= LEAST_KEPT_MM && (
+                <button aria-label={`To the leftovers: ${name}`} onClick={() => toLeftovers(sawing, piece)}>
+                  To the leftovers
+                </button>
+              )}
+              <button aria-label={`Off the list: ${name}`} onClick={() => dropPieces(sawing, piece)}>
+                Off the list
+              </button>
+            </li>
+          )
+        })}
+      </ul>
+    </>
+  )
+}
+
+function StillToCut({ cut, units }: Pick<GroupProps, 'cut' | 'units'>) {
+  const { onTape } = writerFor(units)
+  const left = cut.lines.filter(({ toCut }) => toCut > 0)
+  if (left.length === 0) return <p>Nothing more has to be cut of boards.</p>
+  return (
+    <>
+      <h4>More to cut</h4>
+      <ul className="sawn-more">
+        {left.map(({ line, toCut }) => (
+          <li key={`${line.lengthTicks} ${JSON.stringify(line.cut)}`}>
+            <Said words={`${toCut} x ${onTape(fromTicks(line.lengthTicks))}`} /> {marksWords(line.marks)}
+          </li>
+        ))}
+      </ul>
+    </>
+  )
+}
+
+/** Cut pieces held against the bay as it is now: still right, can be re-cut, of no use; and what more has to be cut. */
 export default function SawnView() {
-  return <h2>What’s cut</h2>
+  const planner = usePlanner()
+  const units = usePlannerState((state) => state.units)
+  const { bench, cut, holesOf } = useSawBench()
+  const started = cut.filter(({ stock }) =>
+    [...bench.cut, ...bench.sawn].some((each) => each.stock === stock),
+  )
+  if (started.length === 0)
+    return (
+      <p className="water-none">
+        Nothing is ticked as cut yet. Tick boards or stops on the Saw list as they are sawn: cut pieces then
+        stay as they are, and whatever becomes of the bay, this view says which of them still fit.
+      </p>
+    )
+  return (
+    <div className="sawn">
+      {started.map((each) => {
+        const { stock } = each
+        const sawing: Sawing = { planner, stock, lines: [], holesOf }
+        const props = { cut: each, sawing, units }
+        return (
+          <section key={stock} className="saw-part" aria-label={stockOf(stock).title}>
+            <h3>{stockOf(stock).title}</h3>
+            <RecutPieces {...props} />
+            <ScrapPieces {...props} />
+            <RightPieces {...props} />
+            <StillToCut cut={each} units={units} />
+            <SawnBoards
+              boards={bench.sawn.filter((board) => board.stock === stock)}
+              sawing={sawing}
+              units={units}
+            />
+          </section>
+        )
+      })}
+    </div>
+  )
 }

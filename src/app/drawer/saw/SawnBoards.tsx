@@ -1,0 +1,96 @@
+import { useRef, useState } from 'react'
+import type { SawnBoard } from '../../../layout/bench'
+import { Said } from '../../../sidebar/Said'
+import type { Units } from '../../../units/length'
+import { writerFor } from '../../../units/writer'
+import { keepOffcutsOf, untickBoards, type Sawing } from './sawDeeds'
+import { boardName, piecesWords } from './sawWords'
+import { useFocusKept } from './useFocusKept'
+
+interface SawnBoardProps {
+  readonly board: SawnBoard
+  readonly sawing: Sawing
+  readonly units: Units
+}
+
+function OffcutDeed({
+  board,
+  sawing,
+  units,
+  name,
+  onRefused,
+}: SawnBoardProps & { readonly name: string; readonly onRefused: (sentence: string | undefined) => void }) {
+  const { offcutMm, count, isOffcutKept = false } = board
+  if (offcutMm === undefined) return null
+  const words = `${count} x ${writerFor(units).onTape(offcutMm)}`
+  if (isOffcutKept) return <span className="saw-how">Offcuts ({words}) are among the leftovers.</span>
+  return (
+    <button
+      aria-label={`Keep the offcuts, ${words}: ${name}`}
+      onClick={() => onRefused(keepOffcutsOf(sawing, board))}
+    >
+      {words} offcut to the leftovers
+    </button>
+  )
+}
+
+function SawnItem(props: SawnBoardProps & { readonly onUntick: () => void }) {
+  const { board, sawing, units, onUntick } = props
+  const [refused, setRefused] = useState<string>()
+  const { count, pieces } = board
+  const name = `${boardName({ ...board, isLeftover: false }, units)}${
+    pieces
+      ? `: ${piecesWords(
+          pieces.map((piece) => ({ ...piece, marks: [] })),
+          units,
+        )}`
+      : ''
+  }`
+  const back = (boards: number) => {
+    onUntick()
+    setRefused(untickBoards(sawing, board, boards))
+  }
+  return (
+    <li className="saw-ticks">
+      <label className="saw-tick">
+        <input type="checkbox" checked onChange={() => back(count)} />
+        <span>
+          <span className="only-heard">Sawn: </span>
+          <Said words={name} />
+        </span>
+      </label>
+      {count > 1 && (
+        <button aria-label={`Take one back: ${name}`} onClick={() => back(1)}>
+          Take one back
+        </button>
+      )}
+      <OffcutDeed {...props} name={name} onRefused={setRefused} />
+      {refused !== undefined && <p role="alert">{refused}</p>}
+    </li>
+  )
+}
+
+interface SawnBoardsProps extends Omit<SawnBoardProps, 'board'> {
+  readonly boards: readonly SawnBoard[]
+}
+
+/** Boards that are ticked; a tick that was a mistake is taken off again. */
+export function SawnBoards({ boards, sawing, units }: SawnBoardsProps) {
+  const box = useRef<HTMLElement>(null)
+  const keepFocus = useFocusKept(box)
+  if (boards.length === 0) return null
+  return (
+    <section className="saw-part" aria-label="Boards sawn" ref={box} tabIndex={-1}>
+      <h3>Sawn</h3>
+      <ul className="saw-sawn">
+        {boards.map((board) => (
+          <SawnItem
+            key={JSON.stringify({ ...board, count: 0 })}
+            {...{ board, sawing, units }}
+            onUntick={keepFocus}
+          />
+        ))}
+      </ul>
+    </section>
+  )
+}

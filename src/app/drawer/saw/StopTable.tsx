@@ -1,0 +1,103 @@
+import type { CutOfStock, LineState } from '../../../evaluate/sawn/whatsCut'
+import { hasMark, memberName } from '../../../sidebar/memberNames'
+import { ranOutWords, tooLongWords } from '../../../sidebar/cutWords'
+import { Said } from '../../../sidebar/Said'
+import type { CutList } from '../../../model/cutList'
+import { canKeepRule } from '../../../solvers/cutting/problem'
+import { fromTicks, toTicks, type Units } from '../../../units/length'
+import { writerFor } from '../../../units/writer'
+import { HeadRow } from '../chart/HeadRow'
+import { CountField } from './CountField'
+import { setCut, type Sawing } from './sawDeeds'
+import { minusWords, sawnHow } from './sawWords'
+
+interface StopTableProps {
+  readonly list: CutList
+  readonly cut: CutOfStock
+  readonly sawing: Sawing
+  readonly units: Units
+}
+
+const isLine = ({ line }: LineState, lengthMm: number): boolean => line.lengthTicks === toTicks(lengthMm)
+
+/** Why the boards do not make these pieces, if they don't. */
+const lackWords = (state: LineState, { stock, tooLong, ranOut }: CutList): string => {
+  if (tooLong.some(({ lengthMm }) => isLine(state, lengthMm))) return tooLongWords(stock)
+  return ranOut.some(({ lengthMm }) => isLine(state, lengthMm)) ? ranOutWords(stock) : ''
+}
+
+function Members({ marks }: { readonly marks: readonly string[] }) {
+  return (
+    <ul className="saw-members">
+      {marks.map((mark) => (
+        <li key={mark}>
+          {hasMark(mark) && <b>{mark}</b>} {memberName(mark)}
+        </li>
+      ))}
+    </ul>
+  )
+}
+
+function StopRow({ state, list, cut, sawing, units }: StopTableProps & { readonly state: LineState }) {
+  const { line, right } = state
+  const { stock, problem } = list
+  const stop = writerFor(units).onTape(fromTicks(line.lengthTicks))
+  const asked = problem.pieces.find(
+    ({ lengthTicks, rule }) => lengthTicks === line.lengthTicks && rule.kind === line.cut.kind,
+  )
+  const keepsRule = asked === undefined || canKeepRule(asked, problem)
+  const lack = lackWords(state, list)
+  const shorter = minusWords(line, units)
+  return (
+    <tr className={right >= line.count ? 'saw-done' : undefined}>
+      <th scope="row">{stop}</th>
+      <td>{line.count}</td>
+      <td>
+        <CountField
+          label={`Cut so far of ${line.count} x ${stop}`}
+          shown={String(right)}
+          most={line.count}
+          onCount={(count) => setCut(sawing, cut, state, count)}
+        />
+      </td>
+      <td>
+        <Members marks={line.marks} />
+        <p className="saw-how">
+          <Said words={sawnHow(line, stock, { keepsRule, saw: problem.saw }, units)} />
+          {line.cut.kind === 'exact' && shorter !== '' && (
+            <>
+              , <Said words={shorter} />
+            </>
+          )}
+          .{lack !== '' && <strong className="saw-lack"> No board makes it: {lack}.</strong>}
+        </p>
+      </td>
+    </tr>
+  )
+}
+
+/** One row a stop setting, longest first. How many are cut can be written in, wherever they came from. */
+export function StopTable(props: StopTableProps) {
+  const { list, cut } = props
+  return (
+    <div
+      className="chart-table saw-stops"
+      role="region"
+      aria-label={`Stop settings, ${list.title}`}
+      tabIndex={0}
+    >
+      <table>
+        <HeadRow columns={['Stop', 'Pieces', 'Cut so far', 'Members, and how they are cut']} />
+        <tbody>
+          {cut.lines.map((state) => (
+            <StopRow
+              key={`${state.line.lengthTicks} ${JSON.stringify(state.line.cut)}`}
+              state={state}
+              {...props}
+            />
+          ))}
+        </tbody>
+      </table>
+    </div>
+  )
+}
