@@ -12,6 +12,8 @@ interface TypedFieldProps {
   readonly isDisabled?: boolean
   /** The label is only heard, where a heading already shows it. */
   readonly isLabelHidden?: boolean
+  /** Stands in it while it is empty. */
+  readonly placeholder?: string
   /** Words want the whole width. */
   readonly isWide?: boolean
 }
@@ -21,7 +23,16 @@ interface TypedFieldProps {
  * that is refused stays to be mended, with the sentence under it.
  */
 export function TypedField(props: TypedFieldProps) {
-  const { label, shown, onTyped, help, isDisabled = false, isLabelHidden = false, isWide = false } = props
+  const {
+    label,
+    shown,
+    onTyped,
+    help,
+    placeholder,
+    isDisabled = false,
+    isLabelHidden = false,
+    isWide = false,
+  } = props
   const [draft, setDraft] = useState<string>()
   const [refusal, setRefusal] = useState<string>()
   const id = useId()
@@ -50,6 +61,7 @@ export function TypedField(props: TypedFieldProps) {
       <input
         id={id}
         value={draft ?? shown}
+        placeholder={placeholder}
         disabled={isDisabled}
         autoComplete="off"
         spellCheck={false}

@@ -36,12 +36,12 @@ export const readSample = async (sample: Sample): Promise<Opened> => {
   }
 }
 
-/** Lets the person choose a layout file; undefined if they chose none. */
-export const chooseFile = (): Promise<File | undefined> =>
+/** Lets the person choose a file, of a layout or of what `accept` names; undefined if they chose none. */
+export const chooseFile = (accept = '.json,application/json'): Promise<File | undefined> =>
   new Promise((resolve) => {
     const input = document.createElement('input')
     input.type = 'file'
-    input.accept = '.json,application/json'
+    input.accept = accept
     input.onchange = () => resolve(input.files?.[0])
     input.oncancel = () => resolve(undefined)
     input.click()
