@@ -5,6 +5,7 @@ import type { PlannerState } from '../store/planner'
 import { usePlanner, usePlannerState } from '../store/react'
 import { fitted, type View } from '../store/view'
 import { writerFor } from '../units/writer'
+import { useCostChange } from './counter/useCostChange'
 import { carriedWords } from './distances'
 import { FloorStage } from './FloorStage'
 import './floorPlan.css'
@@ -77,7 +78,7 @@ function Said() {
   )
 }
 
-/** The live distances of what is dragged, and what the move does to the water, for who cannot see them. */
+/** The live distances of what is dragged, and what the move does to the water and to the cost, for who cannot see them. */
 function Carried() {
   const [layout, preview, evaluation, settled, units] = usePlannerState((state) => [
     state.layout,
@@ -88,8 +89,13 @@ function Carried() {
   ])
   const moved = movedIn(layout, preview)
   const writer = writerFor(units)
+  const costChange = useCostChange(preview !== undefined)
   const lines = preview
-    ? [carriedWords(evaluation, moved, writer), ...flowChange(settled, evaluation, moved, writer)]
+    ? [
+        carriedWords(evaluation, moved, writer),
+        ...flowChange(settled, evaluation, moved, writer),
+        ...costChange(settled, evaluation),
+      ]
     : []
   const words = lines.filter(Boolean).join('. ')
   return (

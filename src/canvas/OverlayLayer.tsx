@@ -10,6 +10,7 @@ import { rememberLast } from '../model/remember'
 import type { Paint } from '../store/planner'
 import { usePlannerState } from '../store/react'
 import { drawNorth, drawScaleBar } from './compass'
+import { useCostChange } from './counter/useCostChange'
 import { distancesOf } from './distances'
 import type { DrawnPart } from './drawnParts'
 import type { Gestures } from './gestures'
@@ -55,6 +56,8 @@ interface Seen {
   readonly pointer: Point | undefined
   readonly finding: string | undefined
   readonly findingsOf: ReturnType<typeof useFindings>
+  /** What the gesture does to boards, money and hours, once the prices have come. */
+  readonly costChange: ReturnType<typeof useCostChange>
   /** What its labels step beside. */
   readonly names: readonly Slip[]
 }
@@ -66,12 +69,14 @@ const drawGesture = (ctx: CanvasLike, { lens, overlay }: Seen) => {
   if (measure) drawMeasure(ctx, lens, measure)
 }
 
-const gestureLabels = ({ lens, evaluation, settled, moved, overlay, pointer }: Seen): Label[] => {
+const gestureLabels = (seen: Seen): Label[] => {
+  const { lens, evaluation, settled, moved, overlay, pointer, costChange } = seen
   const { guides = [], measure, note } = overlay
   const notes = [
     ...(note === undefined ? [] : [note]),
     ...guides.map(({ reason }) => reason),
     ...flowChange(settled, evaluation, moved, lens.writer),
+    ...costChange(settled, evaluation),
   ]
   return [
     ...(measure ? [measureLabel(lens, measure)] : []),
@@ -167,6 +172,7 @@ export function OverlayLayer({ lens, gestures, evaluation, moved, parts, all }: 
   const over = useOverPlan(water !== 'plain')
   const drains = useOverDrains()
   const findingsOf = useFindings()
+  const costChange = useCostChange(moved.length > 0)
   const names = useMemo(() => {
     const ids = all.map(({ id }) => id)
     return [...nameBoxes(all, lens), ...(over?.boxesOver(water, evaluation, ids, lens) ?? [])]
@@ -184,6 +190,7 @@ export function OverlayLayer({ lens, gestures, evaluation, moved, parts, all }: 
     pointer,
     finding,
     findingsOf,
+    costChange,
     names,
   }
   return (

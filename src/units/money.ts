@@ -12,3 +12,12 @@ export const money = (cents: number, currency: string): string => {
 
 /** Money from whole cents, in the currency sign that a job starts with: `$12.50`. */
 export const dollars = (cents: number): string => money(Math.round(cents), '$')
+
+/** From so many cents on a sum at a glance is in whole coins. */
+const GLANCE_CENTS = 1000
+
+/** Money at a glance, from whole cents: `$1,386`, but `$0.40`. */
+export const roundMoney = (cents: number, currency: string): string =>
+  Math.abs(cents) < GLANCE_CENTS
+    ? money(cents, currency)
+    : money(Math.round(cents / CENTS) * CENTS, currency).slice(0, -'.00'.length)
