@@ -2,7 +2,6 @@ import { headroomOf } from '../geometry/headroom'
 import { surfaceOf } from '../geometry/surface'
 import type { House } from '../layout/house'
 import type { Layout, Part } from '../layout/schema'
-import type { Settings } from '../layout/settings'
 import type { Built } from '../model/built'
 import type { Site } from '../model/site'
 import { kindOf } from '../parts'
@@ -22,9 +21,9 @@ const shellOf = rememberEach<House, null, Shell>((house) => ({
 }))
 
 /** The greatest tip height that any row asks for: rails and bars of the whole bay are level, and drilled alike. */
-const commonTipMm = (parts: readonly Part[]): number => {
+const commonTipMm = ({ parts, bench }: Layout): number => {
   let tipMm = 0
-  for (const part of parts) tipMm = Math.max(tipMm, kindOf(part).tipNeededMm?.(part) ?? 0)
+  for (const part of parts) tipMm = Math.max(tipMm, kindOf(part).tipNeededMm?.(part, bench.measured) ?? 0)
   return tipMm
 }
 
@@ -34,16 +33,22 @@ const sites = new WeakMap<Shell, readonly Site[]>()
 const SITES_KEPT = 4
 
 const isSame = (a: Site, b: Site): boolean =>
-  a.tipMm === b.tipMm && a.leafReachMm === b.leafReachMm && a.kerfMm === b.kerfMm && a.lumberMm === b.lumberMm
+  a.tipMm === b.tipMm &&
+  a.leafReachMm === b.leafReachMm &&
+  a.kerfMm === b.kerfMm &&
+  a.lumberMm === b.lumberMm &&
+  a.measured === b.measured
 
 /** The site of a bay; the same object for as long as nothing in it has changed, so that parts stay derived. */
-const siteOf = (shell: Shell, settings: Settings, tipMm: number): Site => {
+const siteOf = (shell: Shell, layout: Layout): Site => {
+  const { settings, bench } = layout
   const site: Site = {
     groundAt: shell.groundAt,
     leafReachMm: settings.leafReachMm * settings.growth,
-    tipMm,
+    tipMm: commonTipMm(layout),
     kerfMm: settings.kerfMm,
     lumberMm: settings.lumberMm,
+    measured: bench.measured,
   }
   const kept = sites.get(shell) ?? []
   const known = kept.find((other) => isSame(other, site))
@@ -63,6 +68,6 @@ export interface Derived {
 /** Step 1: every part to its built things, remembered by the identity of part and site. */
 export const derive = (layout: Layout): Derived => {
   const shell = shellOf(layout.house, null)
-  const site = siteOf(shell, layout.settings, commonTipMm(layout.parts))
+  const site = siteOf(shell, layout)
   return { shell, site, built: layout.parts.map((part) => builtOf(part, site)) }
 }

@@ -4,6 +4,7 @@ import type { Point } from '../geometry/point'
 import type { Built } from './built'
 import type { Mark } from './drawing'
 import type { PartId } from './ids'
+import type { StockMeasures } from './measuredStock'
 import type { Site } from './site'
 
 export interface PartBase {
@@ -41,8 +42,8 @@ export interface PartKind<P extends PartBase> {
   mirror(part: P, mirror: Mirror): P
   /** The part where it belongs once it is let go: an opening in the wall it is near. `outline` is the house's, anticlockwise. */
   fitIn?(part: P, outline: readonly Point[]): P
-  /** Tip height above the rack datum that this part needs, mm; the bay takes the greatest. */
-  tipNeededMm?(part: P): number
+  /** Tip height above the rack datum that this part needs, built of stock as it measures, mm; the bay takes the greatest. */
+  tipNeededMm?(part: P, measured: readonly StockMeasures[]): number
   derive(part: P, site: Site): Built
   draw(part: P, built: Built): readonly Mark[]
   handles(part: P): readonly Handle[]

@@ -8,6 +8,7 @@ export const siteOn = (groundAt: Site['groundAt']): Site => ({
   tipMm: 0,
   kerfMm: inches(1 / 8),
   lumberMm: [inches(120), inches(144)],
+  measured: [],
 })
 
 /** A floor at one level, inches. */

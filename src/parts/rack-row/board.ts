@@ -16,7 +16,7 @@ const minusOf: Readonly<Record<string, number>> = {
 
 /** A 2x4 of a length, mm, on edge or flat; halved or whole where a board on offer gives that. */
 export const boardPiece = (
-  { materials: { lumber }, site }: RackPlan,
+  { materials: { lumber }, boards, site }: RackPlan,
   mark: string,
   lengthMm: number,
   lies: 'on-edge' | 'flat',
@@ -26,7 +26,7 @@ export const boardPiece = (
   lengthMm,
   widthMm: lies === 'flat' ? lumber.wideMm : lumber.thickMm,
   heightMm: lies === 'flat' ? lumber.thickMm : lumber.wideMm,
-  cut: cutOf(lengthMm, site.lumberMm, site.kerfMm),
+  cut: cutOf(lengthMm, boards, site.kerfMm),
   minusMm: minusOf[mark] ?? BY_EYE_MM,
   holes: [],
 })

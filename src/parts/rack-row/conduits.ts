@@ -15,13 +15,19 @@ const BAR_MINUS_MM = inches(1 / 8)
 /** A tubing cutter parts conduit without a kerf. */
 const CUTTER_KERF_MM = 0
 
-const conduitPiece = (mark: string, conduit: Conduit, lengthMm: number, minusMm: number): Piece => ({
+const conduitPiece = (
+  { materials }: RackPlan,
+  mark: string,
+  conduit: Conduit,
+  lengthMm: number,
+  minusMm: number,
+): Piece => ({
   mark,
   stock: conduit.key,
   lengthMm,
   widthMm: conduit.odMm,
   heightMm: conduit.odMm,
-  cut: cutOf(lengthMm, [conduit.stickMm], CUTTER_KERF_MM),
+  cut: cutOf(lengthMm, [materials.stickOf(conduit)], CUTTER_KERF_MM),
   minusMm,
   holes: [],
 })
@@ -34,7 +40,7 @@ const rails = (plan: RackPlan, runs: readonly RailRun[]): Stick[] => {
   const halfMm = plan.part.railSpacingMm / 2
   return runs.flatMap(({ rack, fromU, toU, isBig }) => {
     const conduit = isBig ? plan.materials.big : plan.materials.rail
-    const piece = conduitPiece(isBig ? 'RL-b' : 'RL', conduit, toU - fromU, RAIL_MINUS_MM)
+    const piece = conduitPiece(plan, isBig ? 'RL-b' : 'RL', conduit, toU - fromU, RAIL_MINUS_MM)
     const z = railCentreMm(plan, rack, conduit)
     return SIDES.map((side) => layFrom(plan.frame, piece, { u: fromU, v: side * halfMm, z }, ALONG, rack))
   })
@@ -45,7 +51,7 @@ const sleeves = (plan: RackPlan): Stick[] => {
   const { part, materials, frame } = plan
   if (part.joint !== 'J1') return []
   const { rail, big } = materials
-  const piece = conduitPiece('SV', big, sleeveLengthMm(part), RAIL_MINUS_MM)
+  const piece = conduitPiece(plan, 'SV', big, sleeveLengthMm(part), RAIL_MINUS_MM)
   const z = railCentreMm(plan, 0, rail) - rail.odMm / 2 - big.wallMm + big.odMm / 2
   return Array.from({ length: part.racks - 1 }, (_, rack) => rack).flatMap((rack) =>
     SIDES.map((side) => {
@@ -57,7 +63,7 @@ const sleeves = (plan: RackPlan): Stick[] => {
 
 const bars = (plan: RackPlan): Stick[] => {
   const { part, materials, positions, levels, lengths, frame } = plan
-  const piece = conduitPiece('HB', materials.bar, lengths.barMm, BAR_MINUS_MM)
+  const piece = conduitPiece(plan, 'HB', materials.bar, lengths.barMm, BAR_MINUS_MM)
   return positions.barU.map((u, index) => {
     const rack = Math.floor(index / part.barsPerRack)
     const z = barTopOf(part, levels, rack) - materials.bar.odMm / 2

@@ -1,4 +1,5 @@
 import type { CutRule } from '../../model/built'
+import type { StockLength } from '../../model/measuredStock'
 import { fromTicks, inches } from '../../units/length'
 
 /** Two lengths nearer than this are one stop setting: the file can tell them no further apart. */
@@ -21,11 +22,11 @@ export const downToSixteenth = (lengthMm: number): number =>
 /** Each of the two mates that come from one stick cut on its middle, mm. */
 export const halfOf = (stockMm: number, kerfMm: number): number => (stockMm - kerfMm) / 2
 
-/** How a piece is made from stock of these lengths: whole, as a half, or to the tape. */
-export const cutOf = (lengthMm: number, stocksMm: readonly number[], kerfMm: number): CutRule => {
-  for (const stockMm of stocksMm) {
-    if (isSame(lengthMm, stockMm)) return { kind: 'uncut', stockMm }
-    if (isSame(lengthMm, halfOf(stockMm, kerfMm))) return { kind: 'equal-parts', parts: 2, stockMm }
+/** How a piece is made from stock of these lengths: whole, as a half, or to the tape. The rule is of a stock by its name. */
+export const cutOf = (lengthMm: number, stocks: readonly StockLength[], kerfMm: number): CutRule => {
+  for (const { stockMm, measuredMm } of stocks) {
+    if (isSame(lengthMm, measuredMm)) return { kind: 'uncut', stockMm }
+    if (isSame(lengthMm, halfOf(measuredMm, kerfMm))) return { kind: 'equal-parts', parts: 2, stockMm }
   }
   return { kind: 'exact' }
 }
@@ -33,10 +34,12 @@ export const cutOf = (lengthMm: number, stocksMm: readonly number[], kerfMm: num
 /** Half of the shortest stick whose half reaches; undefined where none does. */
 export const shortestHalf = (
   leastMm: number,
-  stocksMm: readonly number[],
+  stocks: readonly StockLength[],
   kerfMm: number,
 ): number | undefined => {
-  const halves = stocksMm.map((stockMm) => halfOf(stockMm, kerfMm)).filter((halfMm) => halfMm >= leastMm)
+  const halves = stocks
+    .map(({ measuredMm }) => halfOf(measuredMm, kerfMm))
+    .filter((halfMm) => halfMm >= leastMm)
   return halves.length > 0 ? Math.min(...halves) : undefined
 }
 
@@ -44,8 +47,8 @@ export const shortestHalf = (
 const HALVED_OVER_MM = inches(1)
 
 /** A riser of at least a length, mm: a half board where that wastes no more than an inch, else the next sixteenth. */
-export const riserLength = (leastMm: number, stocksMm: readonly number[], kerfMm: number): number => {
-  const halfMm = shortestHalf(leastMm, stocksMm, kerfMm)
+export const riserLength = (leastMm: number, stocks: readonly StockLength[], kerfMm: number): number => {
+  const halfMm = shortestHalf(leastMm, stocks, kerfMm)
   return halfMm !== undefined && halfMm <= leastMm + HALVED_OVER_MM ? halfMm : upToSixteenth(leastMm)
 }
 

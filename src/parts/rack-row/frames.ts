@@ -8,7 +8,7 @@ import { ACROSS, layFrom, layMiddle, UP, type Piece } from './stick'
 
 /** A riser may come out shorter only by what it has over the least riser: its holes are measured from the foot. */
 const riserPiece = (plan: RackPlan, isBig: boolean): Piece => {
-  const { part, site, materials, levels, lengths } = plan
+  const { part, site, boards, materials, levels, lengths } = plan
   const { plainMm, sleeveMm, plainBitMm, sleeveBitMm } = levels.holes
   const hole = isBig
     ? { centreMm: sleeveMm, diameterMm: sleeveBitMm }
@@ -20,7 +20,7 @@ const riserPiece = (plan: RackPlan, isBig: boolean): Piece => {
     // Along the row and across it: the hole goes through the wide face.
     widthMm: materials.lumber.thickMm,
     heightMm: materials.lumber.wideMm,
-    cut: cutOf(lengths.riserMm, site.lumberMm, site.kerfMm),
+    cut: cutOf(lengths.riserMm, boards, site.kerfMm),
     minusMm: part.riserMm === null ? Math.max(0, lengths.riserMm - levels.riserNeededMm) : 0,
     holes: [hole],
   }

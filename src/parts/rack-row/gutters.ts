@@ -33,7 +33,9 @@ const downFall = (slopeMmPerM: number): Direction => {
 /** One trough under each line: sections end to end, each lying along its invert. */
 export const gutterSticks = (plan: RackPlan): Stick[] => {
   const { part, frame, materials, positions, levels } = plan
-  const { key, topMm, depthMm, sectionMm } = materials.gutter
+  const { key, topMm, depthMm } = materials.gutter
+  const section = materials.stickOf(materials.gutter)
+  const sectionMm = section.measuredMm
   const down = downFall(part.gutterFall)
   const sections = sectionLengths(positions.lengthMm, sectionMm)
   return positions.lineV.flatMap((v) =>
@@ -45,7 +47,7 @@ export const gutterSticks = (plan: RackPlan): Stick[] => {
         lengthMm,
         widthMm: topMm,
         heightMm: depthMm,
-        cut: cutOf(lengthMm, [sectionMm], SNIPS_KERF_MM),
+        cut: cutOf(lengthMm, [section], SNIPS_KERF_MM),
         minusMm: SECTION_MINUS_MM,
         holes: [],
       }

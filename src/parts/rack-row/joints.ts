@@ -30,13 +30,17 @@ const pastShared = (part: RackRow, materials: Materials, rack: number): number =
   return isBigRack(part, rack) ? part.pastRiserMm : overlapMm(part, materials) - part.pastRiserMm
 }
 
+/** What a tape finds of the stick that an end rail may come from, mm: of J3's two the shorter. */
+const shortestStick = ({ joint }: RackRow, { rail, big, stickOf }: Materials): number =>
+  joint === 'J3' ? Math.min(stickOf(rail).measuredMm, stickOf(big).measuredMm) : stickOf(rail).measuredMm
+
 /**
  * How far the first and the last riser pair move inward, mm, so that an end rail comes out of one uncut stick
  * instead of being a little too long for it.
  */
 export const endInset = (part: RackRow, materials: Materials): number => {
   const { racks, rackLengthMm, railEndMm } = part
-  const stickMm = materials.rail.stickMm
+  const stickMm = shortestStick(part, materials)
   if (racks === 1) return Math.max(0, (rackLengthMm + 2 * railEndMm - stickMm) / 2)
   const pastMm = Math.max(pastShared(part, materials, 0), pastShared(part, materials, racks - 1))
   return Math.max(0, rackLengthMm + pastMm + railEndMm - stickMm)

@@ -18,7 +18,7 @@ export const rackRow: PartKind<RackRow> = {
   create: createRow,
   move: moveStanding,
   mirror: mirrorRow,
-  tipNeededMm: (part) => troughLevels(part, materialsOf(part)).tipNeededMm,
+  tipNeededMm: (part, measured) => troughLevels(part, materialsOf(part, measured)).tipNeededMm,
   derive: deriveRackRow,
   draw: drawRackRow,
   handles: rowHandles,

@@ -1,3 +1,4 @@
+import { lengthAsMeasured, type StockLength } from '../../model/measuredStock'
 import type { Site } from '../../model/site'
 import { inches } from '../../units/length'
 import { equalPieces, riserLength, shortestHalf, type EqualPieces } from './cut'
@@ -25,6 +26,8 @@ export interface Lengths {
 export interface RackPlan {
   readonly part: RackRow
   readonly site: Site
+  /** Boards of its lumber on offer. */
+  readonly boards: readonly StockLength[]
   readonly materials: Materials
   readonly frame: Frame
   readonly positions: Positions
@@ -43,7 +46,7 @@ const barLength = ({ part }: Laid, linesMm: number): number =>
   Math.max(part.railSpacingMm + 2 * BAR_PAST_RAIL_MM, linesMm + 2 * BAR_PAST_TOWER_MM)
 
 const lengthsOf = (laid: Laid): Lengths => {
-  const { part, site, materials, levels, positions } = laid
+  const { part, site, boards, materials, levels, positions } = laid
   const { lumber, gutter } = materials
   const linesMm = (part.lines - 1) * part.lineSpacingMm
   const crossMm = part.railSpacingMm + lumber.wideMm
@@ -51,21 +54,22 @@ const lengthsOf = (laid: Laid): Lengths => {
   // A bearer never ends between the runners that carry it.
   const overRunnersMm = crossMm + 2 * lumber.thickMm
   return {
-    riserMm: part.riserMm ?? riserLength(levels.riserNeededMm, site.lumberMm, site.kerfMm),
+    riserMm: part.riserMm ?? riserLength(levels.riserNeededMm, boards, site.kerfMm),
     crossMm,
     barMm: barLength(laid, linesMm),
     bearerMm: Math.max(linesMm + gutter.topMm + 2 * part.bearerEndMm, overRunnersMm),
     runnerRunMm,
-    runner: equalPieces(runnerRunMm, Math.max(...site.lumberMm)),
-    shortRunnerMm: shortestHalf(crossMm, site.lumberMm, site.kerfMm) ?? crossMm,
+    runner: equalPieces(runnerRunMm, Math.max(...boards.map(({ measuredMm }) => measuredMm))),
+    shortRunnerMm: shortestHalf(crossMm, boards, site.kerfMm) ?? crossMm,
   }
 }
 
 export const planOf = (part: RackRow, site: Site): RackPlan => {
-  const materials = materialsOf(part)
+  const materials = materialsOf(part, site.measured)
   const laid: Laid = {
     part,
     site,
+    boards: site.lumberMm.map((mm) => lengthAsMeasured(mm, materials.lumber.key, site.measured)),
     materials,
     frame: frameOf(part),
     positions: positionsOf(part, materials),

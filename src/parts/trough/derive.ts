@@ -4,6 +4,7 @@ import { outletOf } from '../../catalogue/outlet'
 import { offset } from '../../geometry/motion'
 import type { Place } from '../../geometry/point'
 import type { Body, Built, Fitting, Mouth, Stick, Support } from '../../model/built'
+import { lengthAsMeasured } from '../../model/measuredStock'
 import type { Site } from '../../model/site'
 import type { TroughFacts } from '../../model/troughFacts'
 import { inches, onTick } from '../../units/length'
@@ -55,8 +56,9 @@ const sectionsOf = (lengthMm: number, sectionMm: number): number[] => {
   return [...Array<number>(whole).fill(sectionMm), ...(restMm > 0 ? [restMm] : [])]
 }
 
-const sticksOf = (part: Trough, lie: Lie): Stick[] => {
-  const { sectionMm, topMm, depthMm } = gutterOf(part.gutter)
+const sticksOf = (part: Trough, lie: Lie, { measured }: Site): Stick[] => {
+  const { key, sectionMm: stockMm, topMm, depthMm } = gutterOf(part.gutter)
+  const sectionMm = lengthAsMeasured(stockMm, key, measured).measuredMm
   const alongOf = (lengthMm: number) => (lengthMm * lie.runMm) / part.lengthMm
   return sectionsOf(part.lengthMm, sectionMm).map((lengthMm, index) => ({
     mark: 'GT',
@@ -66,7 +68,7 @@ const sticksOf = (part: Trough, lie: Lie): Stick[] => {
     to: lie.placeAt(alongOf(index * sectionMm + lengthMm)),
     widthMm: topMm,
     heightMm: depthMm,
-    cut: lengthMm === sectionMm ? { kind: 'uncut', stockMm: sectionMm } : { kind: 'exact' },
+    cut: lengthMm === sectionMm ? { kind: 'uncut', stockMm } : { kind: 'exact' },
     minusMm: 0,
     holes: [],
     rack: 0,
@@ -143,7 +145,7 @@ const troughFacts = (part: Trough, { runMm, outletMm }: Lie, joiners: number): T
 /** Gutter sections end to end along the invert, on blocks. */
 export const deriveTrough = (part: Trough, site: Site): Built => {
   const lie = lieOf(part, site)
-  const sticks = sticksOf(part, lie)
+  const sticks = sticksOf(part, lie, site)
   const supports = supportsOf(part, lie)
   return {
     part: part.id,

@@ -236,8 +236,8 @@ describe('six rows of the sample bay', () => {
 })
 
 test('the tip that a row needs is known before it is built', () => {
-  expectInches(rackRow.tipNeededMm!(three), 10.25)
-  expectInches(rackRow.tipNeededMm!(row({ bearerTopMm: inches(20) })), 23.25)
+  expectInches(rackRow.tipNeededMm!(three, []), 10.25)
+  expectInches(rackRow.tipNeededMm!(row({ bearerTopMm: inches(20) }), []), 23.25)
 })
 
 describe('lifting a tower off its bar', () => {
