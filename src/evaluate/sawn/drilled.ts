@@ -1,5 +1,5 @@
 import type { HoleAt } from '../../layout/bench'
-import { inches, toTicks } from '../../units/length'
+import { inches, onTick, toTicks } from '../../units/length'
 
 /** A hole may stand so far from its height. Common practice, no source. */
 const HOLE_TICKS = toTicks(inches(1 / 32))
@@ -39,7 +39,7 @@ export const offFoot = (
   offMm: number,
 ): number | undefined => {
   const shifts = (noted ?? []).flatMap((hole) =>
-    now.filter(({ mark }) => mark === hole.mark).map(({ centreMm }) => hole.centreMm - centreMm),
+    now.filter(({ mark }) => mark === hole.mark).map(({ centreMm }) => onTick(hole.centreMm - centreMm)),
   )
   return shifts.find(
     (shiftMm) =>

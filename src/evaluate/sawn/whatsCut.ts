@@ -1,6 +1,6 @@
 import type { CutPiece, HoleAt } from '../../layout/bench'
 import type { Piece, Saw } from '../../solvers/cutting/problem'
-import { fromTicks, toTicks } from '../../units/length'
+import { fromTicks, onTick, toTicks } from '../../units/length'
 import type { PieceLine } from '../pieceTally'
 import { drilledAs, offFoot, type Drilled } from './drilled'
 import type { HolesOf } from './holeHeights'
@@ -97,7 +97,7 @@ const canRecut = (
     return [{ line, lengthMm: fromTicks(lengthTicks), holes }]
   })
   if (!first) return []
-  const offMm = piece.lengthMm - first.lengthMm
+  const offMm = onTick(piece.lengthMm - first.lengthMm)
   const offFootMm = others.length === 0 ? offFoot(piece.holes, first.holes, offMm) : undefined
   const restMm = fromTicks(restTicks)
   const drilled = drilledAs(piece.holes, first.holes)

@@ -73,7 +73,7 @@ export const offcutWords = (
       ? [`a spare ${spare.marks.map(memberName).join(', ')} (${onTape(fromTicks(spare.lengthTicks))})`]
       : []),
     ...(isBoard && pegs > 0 ? [`stakes for the ${pegs} pegs of the trenches`] : []),
-    ...(isBoard && shimmedFeet > 0 ? [`packing under the ${shimmedFeet} feet that are shimmed`] : []),
+    ...(isBoard && shimmedFeet > 0 ? [`packing under the ${shimmedFeet} riser feet that are shimmed`] : []),
   ]
   return uses.length > 0 ? uses.join('; ') : 'the next job'
 }
