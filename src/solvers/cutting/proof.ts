@@ -11,6 +11,19 @@ export interface Proof {
   readonly bound: number
   /** Which of the three aims are proved to be reached, each among the plans that reach the ones before it. */
   readonly proven: { readonly cost: boolean; readonly boards: boolean; readonly waste: boolean }
+  /** Where prices of pieces alone prove the bound: whoever doubts it can check them with a knapsack of his own. */
+  readonly certificate?: Certificate
+}
+
+/**
+ * A price for each piece of the problem, in parts of 1 / `scale` of the cost unit, whole numbers. No board of a stock that has no
+ * limit holds pieces of more worth than it costs. Boards that rules settle cost what they cost; all other pieces together are
+ * worth what any plan must pay for them, less what boards of limited stocks, and rests of boards that rules have started, can hold
+ * beyond their cost. The bound is that, rounded up to what the stocks' costs have in common.
+ */
+export interface Certificate {
+  readonly prices: readonly number[]
+  readonly scale: number
 }
 
 /** A linear program over whole numbers: least sum of cost x count, so that every row has at least what it needs. */

@@ -1,7 +1,6 @@
 import type { Demand, Need } from '../demand'
-import { cutBoard, takenOf } from '../plan'
+import { cutBoard } from '../plan'
 import type { Cut, CutBoard } from '../plan'
-import { roomOf } from '../problem'
 import type { CuttingProblem } from '../problem'
 import type { Filled, Pattern } from './packing'
 import type { Unpacked } from './packingOf'
@@ -44,30 +43,17 @@ export const assemble = (
     const source = sources[pattern.stock]
     if (cuts.length === 0 || source === undefined) return
     if (source.kind === 'stock') {
-      boards.push(cutBoard(problem.stocks[source.stock]?.lengthTicks ?? 0, 1, cuts, problem.saw))
+      boards.push(cutBoard(source.stock, 1, cuts, problem))
       return
     }
     const at = source.boards.find((board) => waiting.delete(board))
     const started = at === undefined ? undefined : demand.started[at]
-    if (started !== undefined)
-      boards.push(cutBoard(started.stockTicks, 1, [...started.cuts, ...cuts], problem.saw))
+    if (started !== undefined) boards.push(cutBoard(started.stock, 1, [...started.cuts, ...cuts], problem))
   }
   for (const { pattern, count } of filled) for (let i = 0; i < count; i += 1) place(pattern)
   for (const at of waiting) {
     const started = demand.started[at]
-    if (started !== undefined) boards.push(cutBoard(started.stockTicks, 1, started.cuts, problem.saw))
+    if (started !== undefined) boards.push(cutBoard(started.stock, 1, started.cuts, problem))
   }
   return boards
-}
-
-/** What a board has to spare goes back to pieces that were planned short, longest first, like pieces alike. */
-export const shareBack = (board: CutBoard, { pieces, saw }: CuttingProblem): CutBoard => {
-  let spare = roomOf(board.stockTicks, saw) - takenOf(board.cuts, saw)
-  const cuts = board.cuts.map((cut): Cut => {
-    const short = (pieces[cut.piece]?.lengthTicks ?? 0) - cut.lengthTicks
-    const growth = Math.max(0, Math.min(short, Math.floor(spare / cut.count)))
-    spare -= growth * cut.count
-    return { ...cut, lengthTicks: cut.lengthTicks + growth }
-  })
-  return cutBoard(board.stockTicks, board.count, cuts, saw)
 }

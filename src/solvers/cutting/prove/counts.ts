@@ -1,3 +1,5 @@
+import { leastBound } from './countsBound'
+import type { Row } from './countsBound'
 import { dot, spend } from './packing'
 import type { Work } from './packing'
 import type { Cut } from './relaxation'
@@ -14,113 +16,147 @@ export interface CountsQuestion {
   readonly cuts: readonly Pick<Cut, 'worths' | 'total'>[]
   /** How many of each stock there are. */
   readonly most: readonly number[]
-  /** Numbers of boards that won't do, and so none won't do that have no more of any. */
+  /** Numbers of boards that won't do, and so none do that have no more of any. */
   readonly excluded: readonly (readonly number[])[]
 }
 
 /** The numbers of boards, 'none' where no numbers keep all, or 'stopped' where the work was used up first. */
 export type Counts = readonly number[] | 'none' | 'stopped'
 
-/** At each depth and for each cut, the least that a measure grows by for one of worth from the stocks still to come. */
-const ratesOf = ({ adds }: Measure, order: readonly number[], worths: readonly number[]): Float64Array => {
-  const rates = new Float64Array(order.length + 1).fill(Infinity)
-  for (let depth = order.length - 1; depth >= 0; depth -= 1) {
-    const stock = order[depth] ?? 0
-    const worth = worths[stock] ?? 0
-    rates[depth] = Math.min(rates[depth + 1] ?? Infinity, worth > 0 ? (adds[stock] ?? 0) / worth : Infinity)
-  }
-  return rates
+interface Search {
+  readonly question: CountsQuestion
+  /** Stocks to be chosen, in the order of the search. */
+  readonly order: readonly number[]
+  readonly numbers: number[]
+  readonly work: Work
+  /** The most that the first measure may come to: one less than the best found. */
+  limit: number
+  best: readonly number[] | undefined
 }
 
-/** Given away so that a quotient of whole numbers, rounded, never claims too much. */
-const ROUNDING_SHARE = 1e-12
+/** Stocks that add nothing to any measure are all used: more boards never do less. */
+const isFree = (stock: number, { measures }: CountsQuestion): boolean =>
+  measures.every(({ adds }) => (adds[stock] ?? 0) === 0)
+
+const pick = (values: readonly number[], order: readonly number[], depth: number): number[] =>
+  order.slice(depth).map((stock) => values[stock] ?? 0)
+
+/** What the rest must bring, or may come to, once numbers are chosen as far as `depth`. */
+const restOf = (of: readonly number[], value: number, { order, numbers }: Search, depth: number): Row => ({
+  of: pick(of, order, depth),
+  value: value - dot(of, numbers),
+})
+
+/** The least that `aim` of the stocks from `depth` on can be, all cuts and measures kept. */
+const boundFrom = (aim: readonly number[], search: Search, depth: number): number => {
+  const { question, order, limit, work } = search
+  const least = question.cuts
+    .map(({ worths, total }) => restOf(worths, total, search, depth))
+    .filter(({ value }) => value > 0)
+  const most = question.measures.map(({ adds, most: top }, i) =>
+    restOf(adds, i === 0 ? limit : top, search, depth),
+  )
+  const rows = order.length - depth
+  spend(work, 400 + 12 * rows * (least.length + most.length + rows))
+  return leastBound(
+    pick(aim, order, depth),
+    least,
+    most.filter(({ value }) => Number.isFinite(value)),
+    pick(question.most, order, depth),
+  )
+}
+
+const unit = (length: number, at: number): number[] => Array.from({ length }, (_, i) => (i === at ? 1 : 0))
+
+const isExcluded = ({ numbers, question }: Search): boolean =>
+  question.excluded.some((each) => numbers.every((number, stock) => number <= (each[stock] ?? 0)))
+
+const spentOf = ({ adds }: Measure, { numbers }: Search): number => dot(adds, numbers)
+
+/** Whether the numbers so far go beyond a measure. */
+const isOver = (search: Search): boolean =>
+  search.question.measures.some(
+    (measure, i) => spentOf(measure, search) > (i === 0 ? search.limit : measure.most),
+  )
+
+/** How many of the last stock the cuts want. */
+const lastNeed = (stock: number, { question, numbers }: Search): number => {
+  let need = 0
+  for (const { worths, total } of question.cuts) {
+    const lacks = total - dot(worths, numbers)
+    if (lacks > 0) need = Math.max(need, Math.ceil(lacks / (worths[stock] ?? 0)))
+  }
+  return need
+}
+
+/** The last stock follows from the others: as few as the cuts want, or more where those are excluded. */
+const visitLast = (search: Search, stock: number): void => {
+  const { numbers, question, work } = search
+  spend(work, 8 * numbers.length * question.cuts.length)
+  for (let number = lastNeed(stock, search); number <= (question.most[stock] ?? 0); number += 1) {
+    numbers[stock] = number
+    if (isOver(search)) break
+    if (isExcluded(search)) continue
+    search.best = [...numbers]
+    search.limit = spentOf(question.measures[0], search) - 1
+    break
+  }
+  numbers[stock] = 0
+}
+
+/** Of more than two stocks left, whether they can keep all; of two it is as quick to try. */
+const isHopeless = (search: Search, depth: number): boolean => {
+  if (search.order.length - depth < 2) return false
+  const [aim] = search.question.measures
+  return boundFrom(aim.adds, search, depth) > search.limit - spentOf(aim, search)
+}
+
+/** Numbers of the stock at `depth`, from the least that is possible until no more are. */
+const visit = (search: Search, depth: number, enough: number): void => {
+  const { order, numbers, question, work } = search
+  const stock = order[depth]
+  if (stock === undefined) return
+  if (depth === order.length - 1) return visitLast(search, stock)
+  const isPlain = order.length - depth <= 2
+  const start = isPlain ? 0 : Math.max(0, Math.ceil(boundFrom(unit(numbers.length, stock), search, depth)))
+  for (
+    let number = start;
+    number <= (question.most[stock] ?? 0) && search.limit >= enough && work.left > 0;
+    number += 1
+  ) {
+    numbers[stock] = number
+    if (isOver(search)) break
+    if (!isHopeless(search, depth + 1)) visit(search, depth + 1, enough)
+    // What can be is an interval: beyond its end nothing can.
+    else if (number > start) break
+  }
+  numbers[stock] = 0
+}
 
 /**
- * The least numbers of boards, by the first measure, that keep every cut and condition: depth first through all of them, in
- * whole numbers, left out where what is still to come must go beyond a measure. Stocks that add nothing to any measure are all
- * used.
+ * The least numbers of boards, by the first measure, that keep every cut and condition. The least that a bound leaves possible
+ * is looked for first, then ever wider ranges over it, so that a range is searched only when all below it is empty.
  */
-export const leastCounts = ({ measures, cuts, most, excluded }: CountsQuestion, work: Work): Counts => {
-  const [aim] = measures
-  const isFree = (stock: number): boolean =>
-    (aim.adds[stock] ?? 0) === 0 && measures.every(({ adds }) => (adds[stock] ?? 0) === 0)
-  const isUnasked = (stock: number): boolean => (aim.adds[stock] ?? 0) === 0
-  const numbers = most.map((each, stock) =>
-    isFree(stock) || (measures.length === 1 && isUnasked(stock)) ? each : 0,
+export const leastCounts = (question: CountsQuestion, work: Work): Counts => {
+  const [aim] = question.measures
+  const free = [...question.most.keys()].filter(
+    (stock) => isFree(stock, question) || (question.measures.length === 1 && aim.adds[stock] === 0),
   )
-  const fixed = new Set(
-    [...most.keys()].filter((stock) => isFree(stock) || (measures.length === 1 && isUnasked(stock))),
-  )
-  // Dearest first: few of them can be used, and the cheapest, which fill up, follow from the rest.
-  const order = [...most.keys()]
-    .filter((stock) => !fixed.has(stock))
-    .sort((a, b) => (aim.adds[b] ?? 0) - (aim.adds[a] ?? 0))
-  const rates = measures.map((measure) => cuts.map(({ worths }) => ratesOf(measure, order, worths)))
-  const limits = measures.map((measure) => measure.most)
-  const spent = measures.map(() => 0)
-  const short = cuts.map(({ worths, total }) => total - dot(worths, numbers))
-  let best: readonly number[] | undefined
-
-  /** Whether what the cuts still lack must take a measure beyond its limit. */
-  const isBeyond = (depth: number): boolean => {
-    for (let m = 0; m < limits.length; m += 1) {
-      const limit = limits[m] ?? 0
-      const rate = rates[m]
-      let least = 0
-      for (let c = 0; c < short.length; c += 1) {
-        const lacks = short[c] ?? 0
-        if (lacks > 0) least = Math.max(least, lacks * (rate?.[c]?.[depth] ?? Infinity))
-      }
-      if ((spent[m] ?? 0) + least * (1 - ROUNDING_SHARE) > limit) return true
-    }
-    return false
+  const order = [...question.most.keys()].filter((stock) => !free.includes(stock))
+  const numbers = question.most.map((each, stock) => (free.includes(stock) ? each : 0))
+  const search: Search = { question, order, numbers, work, limit: aim.most, best: undefined }
+  if (order.length === 0)
+    return isExcluded(search) ||
+      isOver(search) ||
+      question.cuts.some(({ worths, total }) => dot(worths, numbers) < total)
+      ? 'none'
+      : numbers
+  const from = Math.max(0, Math.ceil(boundFrom(aim.adds, search, 0)))
+  for (let width = 0, low = from; low <= aim.most; width = width * 2 + 1, low = search.limit + 1) {
+    search.limit = Math.min(aim.most, low + width)
+    visit(search, 0, low)
+    if (work.left <= 0) return 'stopped'
+    if (search.best !== undefined) return search.best
   }
-  const isExcluded = (): boolean =>
-    excluded.some((each) => numbers.every((number, stock) => number <= (each[stock] ?? 0)))
-  const add = (stock: number, times: number): void => {
-    numbers[stock] = (numbers[stock] ?? 0) + times
-    for (let c = 0; c < short.length; c += 1)
-      short[c] = (short[c] ?? 0) - times * (cuts[c]?.worths[stock] ?? 0)
-    for (let m = 0; m < spent.length; m += 1)
-      spent[m] = (spent[m] ?? 0) + times * (measures[m]?.adds[stock] ?? 0)
-  }
-  /** How many of the last stock the cuts want. */
-  const lastNeed = (stock: number): number => {
-    let need = 0
-    for (let c = 0; c < short.length; c += 1) {
-      const lacks = short[c] ?? 0
-      if (lacks > 0) need = Math.max(need, Math.ceil(lacks / (cuts[c]?.worths[stock] ?? 0)))
-    }
-    return need
-  }
-  const visit = (depth: number): void => {
-    spend(work, 10 * (1 + short.length * limits.length))
-    if (work.left <= 0 || isBeyond(depth)) return
-    const stock = order[depth]
-    if (stock === undefined) {
-      if (isExcluded()) return
-      best = [...numbers]
-      // Only less will do from here on.
-      limits[0] = (spent[0] ?? 0) - 1
-      return
-    }
-    const before = numbers[stock] ?? 0
-    const start = depth === order.length - 1 ? lastNeed(stock) : 0
-    if (start > (most[stock] ?? 0)) return
-    add(stock, start)
-    for (;;) {
-      visit(depth + 1)
-      if (
-        work.left <= 0 ||
-        (numbers[stock] ?? 0) >= (most[stock] ?? 0) ||
-        spent.some((each, m) => each > (limits[m] ?? 0))
-      )
-        break
-      add(stock, 1)
-    }
-    add(stock, before - (numbers[stock] ?? 0))
-  }
-  visit(0)
-  if (work.left <= 0) return 'stopped'
-  return best ?? 'none'
+  return 'none'
 }

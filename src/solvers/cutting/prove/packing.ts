@@ -17,6 +17,9 @@ export interface PackingStock {
   readonly adds: readonly number[]
 }
 
+/** What a plan is judged by, each aim before the next: cost, boards, length bought. */
+export const AIMS = [0, 1, 2] as const
+
 /** How a board is filled: like a column of the cutting-stock matrix. */
 export interface Pattern {
   readonly stock: number

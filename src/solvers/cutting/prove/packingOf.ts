@@ -1,8 +1,9 @@
 import type { Demand, Need } from '../demand'
-import { costOf, roomOf } from '../problem'
+import { valuesOfStock } from '../plan'
+import { roomOf } from '../problem'
 import type { CuttingProblem } from '../problem'
 import type { Packing, PackingStock } from './packing'
-import { sumOf } from './packing'
+import { AIMS, sumOf } from './packing'
 
 /** A packing with what it was made from, so that its fillings can be read as boards again. */
 export interface Unpacked {
@@ -11,7 +12,7 @@ export interface Unpacked {
   readonly needs: readonly (readonly Need[])[]
   /** Where each stock of the packing comes from: a stock of the problem, or the rest of a started board of the demand. */
   readonly sources: readonly Source[]
-  /** What the first and the third aim are counted in, so that numbers stay small. */
+  /** What each aim is counted in, so that numbers stay small. */
   readonly units: readonly number[]
 }
 
@@ -34,22 +35,23 @@ const grouped = <T>(things: readonly T[], keyOf: (thing: T) => number): Map<numb
  * What a demand leaves to choose, as sizes and stocks. `mostCost` is the cost of a plan that is known for the same needs: no
  * better one has more boards of a stock than that pays for. Rests of started boards are stocks that add nothing.
  */
-export const unpack = ({ needs, started }: Demand, problem: CuttingProblem, mostCost: number): Unpacked => {
+export const unpack = (
+  { needs, started, supply }: Demand,
+  problem: CuttingProblem,
+  mostCost: number,
+): Unpacked => {
   const bySize = [...grouped(needs, (need) => need.sizeTicks)].sort((a, b) => b[0] - a[0])
   const step = commonOf(bySize.map(([size]) => size))
   const counts = bySize.map(([, same]) => sumOf(same.map(({ count }) => count)))
-  const units = [
-    commonOf(problem.stocks.map(costOf)),
-    1,
-    commonOf(problem.stocks.map(({ lengthTicks }) => lengthTicks)),
-  ]
+  const values = problem.stocks.map(valuesOfStock)
+  const units = AIMS.map((aim) => commonOf(values.map((each) => each[aim] ?? 0)))
   const pieces = sumOf(counts)
-  const bought = problem.stocks.map((stock): PackingStock => {
-    const cost = costOf(stock)
+  const bought = problem.stocks.map(({ lengthTicks }, stock): PackingStock => {
+    const adds = values[stock] ?? [0, 0, 0]
     return {
-      room: Math.max(0, Math.floor(roomOf(stock.lengthTicks, problem.saw) / step)),
-      most: Math.min(pieces, stock.most ?? pieces, cost > 0 ? Math.floor(mostCost / cost) : pieces),
-      adds: [cost, 1, stock.lengthTicks].map((each, aim) => each / (units[aim] ?? 1)),
+      room: Math.max(0, Math.floor(roomOf(lengthTicks, problem.saw) / step)),
+      most: Math.min(pieces, supply[stock] ?? 0, adds[0] > 0 ? Math.floor(mostCost / adds[0]) : pieces),
+      adds: adds.map((each, aim) => each / (units[aim] ?? 1)),
     }
   })
   const rests = [

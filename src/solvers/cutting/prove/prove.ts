@@ -1,93 +1,174 @@
 import { demandOf } from '../demand'
 import type { Demand, Reading } from '../demand'
-import { planOf } from '../plan'
-import type { CutBoard, CuttingPlan } from '../plan'
-import { costOf, requireWhole } from '../problem'
+import { finishBoard } from '../finish'
+import { madeBy, planOf, valuesOf as valuesOfBoards } from '../plan'
+import type { CutBoard, CuttingPlan, Unmade } from '../plan'
+import { requireWhole } from '../problem'
 import type { CuttingProblem } from '../problem'
 import type { IntegerSolver, Proof } from '../proof'
-import { assemble, shareBack } from './assemble'
-import { sumOf } from './packing'
-import type { Work } from './packing'
+import { askSolver } from './askSolver'
+import { assemble } from './assemble'
+import { certificateOf } from './certificate'
+import { AIMS, addedBy } from './packing'
+import type { Filled, Work } from './packing'
 import { unpack } from './packingOf'
-import { isLess, solvePacking } from './solvePacking'
-import type { Values } from './solvePacking'
+import type { Unpacked } from './packingOf'
+import { isLess, solvePacking, valuesOf } from './solvePacking'
+import type { Solved, Values } from './solvePacking'
 
 export interface ProveOptions {
-  /** Asked only where a proof is still open once the work of the own search is done. */
+  /** Asked for a plan only where a proof is still open once the work of the own search is done. */
   readonly integerSolver?: IntegerSolver
   /** Told of each better plan, with what is known of it by then. */
   readonly onBetter?: (proof: Proof) => void
-  /** Work that may be spent, in steps of a nanosecond or a few: counted, so that the same list always gives the same answer. */
+  /** Work that may be spent, in steps of some nanoseconds: counted, so that the same list always gives the same answer. */
   readonly budget?: number
 }
 
-const BUDGET = 2e9
+const BUDGET = 1.5e9
+/** Open numbers of boards that the integer solver is asked about. */
+const MOST_ASKED = 2
 
-const costOfLength = (stockTicks: number, { stocks }: CuttingProblem): number =>
-  Math.min(...stocks.filter(({ lengthTicks }) => lengthTicks === stockTicks).map(costOf))
-
-/** Cost, boards and length bought of boards. */
-const valuesOfBoards = (boards: readonly CutBoard[], problem: CuttingProblem): number[] => [
-  sumOf(boards.map(({ stockTicks, count }) => count * costOfLength(stockTicks, problem))),
-  sumOf(boards.map(({ count }) => count)),
-  sumOf(boards.map(({ stockTicks, count }) => count * stockTicks)),
-]
-
-/** Boards that every plan has, whatever else is chosen. */
-const settledOf = ({ whole, started }: Demand): CutBoard[] => [
-  ...whole,
-  ...started.map(({ stockTicks, cuts }) => ({ stockTicks, count: 1, cuts, offcutTicks: 0 })),
-]
-
-interface Reached {
-  readonly boards: readonly CutBoard[] | undefined
-  readonly values: Values
-  readonly bound: number
-  readonly proven: Proof['proven']
+/** One reading of a problem, and how its fillings and values are read back as those of a plan. */
+interface Task {
+  readonly problem: CuttingProblem
+  readonly demand: Demand
+  readonly unpacked: Unpacked
+  /** Cost, boards and length of what the rules settle. */
+  readonly settled: Values
+  readonly unmade: readonly Unmade[]
 }
+
+const NONE: Values = [Infinity, Infinity, Infinity]
+
+const taskOf = (
+  problem: CuttingProblem,
+  reading: Reading,
+  unmade: readonly Unmade[],
+  known: Values,
+): Task => {
+  const demand = demandOf(problem, reading)
+  const started = demand.started.map(({ stock }) => ({ stock, count: 1 }))
+  const settled = valuesOfBoards([...demand.whole, ...started], problem.stocks)
+  return { problem, demand, unpacked: unpack(demand, problem, (known[0] ?? 0) - settled[0]), settled, unmade }
+}
+
+const planFrom = (filled: readonly Filled[], { problem, demand, unpacked, unmade }: Task): CuttingPlan => {
+  const boards: CutBoard[] = [...demand.whole, ...assemble(filled, unpacked, demand, problem)]
+  return planOf(
+    boards.map((board) => finishBoard(board, problem)),
+    unmade,
+    problem,
+  )
+}
+
+const costOfBound = (bound: number, { unpacked, settled }: Task): number =>
+  bound * (unpacked.units[0] ?? 1) + (settled[0] ?? 0)
+
+/** How good a plan is, in the units of a task's packing. */
+const valuesIn = ({ cost, boardCount, boughtTicks }: CuttingPlan, { settled, unpacked }: Task): number[] =>
+  [cost, boardCount, boughtTicks].map(
+    (value, aim) => (value - (settled[aim] ?? 0)) / (unpacked.units[aim] ?? 1),
+  )
 
 const provenOf = ([cost, boards, waste]: readonly boolean[]): Proof['proven'] => ({
   cost: cost === true,
-  boards: boards === true,
-  waste: waste === true,
+  boards: cost === true && boards === true,
+  waste: cost === true && boards === true && waste === true,
 })
 
-const reach = (
-  problem: CuttingProblem,
-  reading: Reading,
-  known: Values,
+const proofOf = (plan: CuttingPlan, solved: Solved, task: Task): Proof => {
+  const certificate = certificateOf(solved, task.unpacked, task.problem)
+  const proof = { plan, bound: costOfBound(solved.bound, task), proven: provenOf(solved.proven) }
+  return certificate === undefined ? proof : { ...proof, certificate }
+}
+
+/** What the own search left open is put before the integer solver, cheapest first, until one is filled. */
+const askAbout = async (
+  solved: Solved,
+  { unpacked: { packing } }: Task,
+  solver: IntegerSolver,
+): Promise<Solved> => {
+  const costOf = (boards: readonly number[]): number => addedBy(boards, packing, 0)
+  const open = solved.undecided.toSorted((a, b) => costOf(a.boards) - costOf(b.boards)).slice(0, MOST_ASKED)
+  for (const undecided of open) {
+    const filled = await askSolver(undecided, packing, solver)
+    if (filled === undefined) continue
+    const values = valuesOf(filled, packing)
+    if (!isLess(values, solved.values)) continue
+    return {
+      ...solved,
+      filled,
+      values,
+      proven: AIMS.map((aim) => aim === 0 && solved.bound >= (values[0] ?? Infinity)),
+    }
+  }
+  return solved
+}
+
+/** Solves one reading from a plan that is known, if any; undefined where neither is there a plan to begin with nor is one found. */
+const solveReading = async (
+  known: CuttingPlan | undefined,
+  task: Task,
   work: Work,
-  onBetter: (reached: Reached) => void,
-): Reached => {
-  const demand = demandOf(problem, reading)
-  const settled = valuesOfBoards(settledOf(demand), problem)
-  const unpacked = unpack(demand, problem, (known[0] ?? 0) - (settled[0] ?? 0))
-  const whole = (values: Values): number[] =>
-    values.map((value, aim) => value * (unpacked.units[aim] ?? 1) + (settled[aim] ?? 0))
-  const start = known.map((value, aim) => (value - (settled[aim] ?? 0)) / (unpacked.units[aim] ?? 1))
-  const none = provenOf([])
-  const solved = solvePacking(unpacked.packing, start, work, (filled, values, bound) =>
-    onBetter({
-      boards: [...demand.whole, ...assemble(filled, unpacked, demand, problem)],
-      values: whole(values),
-      bound: bound * (unpacked.units[0] ?? 1) + (settled[0] ?? 0),
-      proven: none,
+  options: ProveOptions,
+): Promise<Proof | undefined> => {
+  const start = known === undefined ? NONE : valuesIn(known, task)
+  const own = solvePacking(task.unpacked.packing, start, work, (filled, _values, bound) =>
+    options.onBetter?.({
+      plan: planFrom(filled, task),
+      bound: costOfBound(bound, task),
+      proven: provenOf([]),
     }),
   )
-  return {
-    boards:
-      solved.filled === undefined
-        ? undefined
-        : [...demand.whole, ...assemble(solved.filled, unpacked, demand, problem)],
-    values: whole(solved.values),
-    bound: solved.bound * (unpacked.units[0] ?? 1) + (settled[0] ?? 0),
-    proven: provenOf(solved.proven),
-  }
+  const { integerSolver } = options
+  const solved =
+    own.proven[0] === true || integerSolver === undefined ? own : await askAbout(own, task, integerSolver)
+  const plan = solved.filled === undefined ? known : planFrom(solved.filled, task)
+  return plan === undefined ? undefined : proofOf(plan, solved, task)
+}
+
+/** As drawn first; with every piece as short as it may be only to see whether that is better: then a plan uses the tolerance. */
+const solveReadings = async (
+  known: CuttingPlan | undefined,
+  problem: CuttingProblem,
+  unmade: readonly Unmade[],
+  work: Work,
+  options: ProveOptions,
+): Promise<Proof | undefined> => {
+  const knownValues = ({ cost, boardCount, boughtTicks }: CuttingPlan): Values => [
+    cost,
+    boardCount,
+    boughtTicks,
+  ]
+  const valuesOrNone = (plan: CuttingPlan | undefined): Values =>
+    plan === undefined ? NONE : knownValues(plan)
+  const drawn = await solveReading(
+    known,
+    taskOf(problem, 'drawn', unmade, valuesOrNone(known)),
+    work,
+    options,
+  )
+  if (!problem.pieces.some(({ minusTicks }) => minusTicks > 0)) return drawn
+  const plan = drawn?.plan ?? known
+  return solveReading(plan, taskOf(problem, 'least', unmade, valuesOrNone(plan)), work, options)
+}
+
+/** The problem without the pieces that no board makes, however many there were; undefined where the first plan makes all others. */
+const withAllMade = (problem: CuttingProblem, { unmade }: CuttingPlan) => {
+  const tooLong = unmade.filter(({ why }) => why === 'too-long')
+  return tooLong.length === unmade.length
+    ? undefined
+    : { tooLong, problem: madeBy({ unmade: tooLong }, problem) }
 }
 
 /**
- * The best plan of a problem and what is proved of it, starting from a plan that is known. Pure: the same problem, plan and budget
- * give the same answer. Throws a RangeError where a number of the problem is not whole.
+ * The best plan of a problem and what is proved of it, starting from a plan that is known. Where that one leaves pieces unmade for
+ * want of boards, a plan is looked for that makes them all; if none is found, the proof is among the plans that make what
+ * the first one makes.
+ *
+ * The same problem, plan and budget always give the same answer. Rejects with a RangeError where a number of the problem is not
+ * whole.
  */
 export const prove = async (
   problem: CuttingProblem,
@@ -95,21 +176,13 @@ export const prove = async (
   options: ProveOptions = {},
 ): Promise<Proof> => {
   requireWhole(problem)
-  const work = { left: options.budget ?? BUDGET }
-  let plan = first
-  let values: Values = valuesOfBoards(first.boards, problem)
-  const take = (reached: Reached): void => {
-    if (reached.boards === undefined || !isLess(reached.values, values)) return
-    plan = planOf(
-      reached.boards.map((board) => shareBack(board, problem)),
-      first.tooLong,
-    )
-    values = reached.values
-    options.onBetter?.({ plan, bound: reached.bound, proven: reached.proven })
-  }
-  const hasTolerance = problem.pieces.some((piece) => piece.minusTicks > 0)
-  let reached = reach(problem, 'drawn', values, work, take)
-  take(reached)
-  if (hasTolerance) take((reached = reach(problem, 'least', values, work, take)))
-  return { plan, bound: reached.bound, proven: reached.proven }
+  const budget = options.budget ?? BUDGET
+  const whole = withAllMade(problem, first)
+  const all =
+    whole === undefined
+      ? undefined
+      : await solveReadings(undefined, whole.problem, whole.tooLong, { left: budget / 2 }, options)
+  if (all !== undefined) return all
+  const made = await solveReadings(first, madeBy(first, problem), first.unmade, { left: budget }, options)
+  return made ?? { plan: first, bound: 0, proven: provenOf([]) }
 }

@@ -2,7 +2,7 @@ import { leastCounts } from './counts'
 import type { Measure } from './counts'
 import { decide } from './decide'
 import { dive, nothingLeft } from './dive'
-import { addedBy } from './packing'
+import { AIMS, addedBy } from './packing'
 import type { Filled, Packing, Pattern, Work } from './packing'
 import { emptyPool, heavyMissing, relax } from './relaxation'
 import type { Cut, Pool, Question } from './relaxation'
@@ -72,8 +72,6 @@ const boardsOf = (filled: readonly Filled[], { stocks }: Packing): number[] => {
   for (const { pattern, count } of filled) boards[pattern.stock] = (boards[pattern.stock] ?? 0) + count
   return boards
 }
-
-const AIMS = [0, 1, 2]
 
 export const valuesOf = (filled: readonly Filled[], packing: Packing): number[] => {
   const boards = boardsOf(filled, packing)
