@@ -8,32 +8,25 @@ import { PriceDetails } from './PriceDetails'
 import { breakWords, daysOld, layerWord, leadWords, packWords, thingWords } from './priceWords'
 import { usePriceEdit } from './usePriceEdit'
 
-const COLUMNS = [
-  'Thing',
-  'Sold as',
-  'Price',
-  'Breaks',
-  'Supplier, aisle',
-  'Comes in',
-  'Spares',
-  'Quoted',
-  'From',
-  '',
-]
+const COLUMNS = ['Thing', 'Sold as', 'Price', 'Supplier, aisle', 'Comes in', 'Spares', 'From', '']
 
 interface LineProps {
   readonly line: BookLine
   readonly day: string
 }
 
-/** The day of the quote, its age where that is too much. */
-function Quoted({ line: { row, isStale }, day }: LineProps) {
-  if (row.date === '') return '—'
-  if (!isStale) return row.date
+/** The layer that a price is from, and the day of its quote with its age where that is too much. */
+function From({ line, day }: LineProps) {
+  const { row, isStale } = line
   return (
-    <span className="prices-old">
-      <span aria-hidden="true">△</span> {row.date}, {daysOld(row, day)} days old
-    </span>
+    <>
+      {layerWord(line)} <span className="prices-spec">{row.date}</span>
+      {isStale && (
+        <span className="prices-old">
+          <span aria-hidden="true">△</span> {daysOld(row, day)} days old
+        </span>
+      )}
+    </>
   )
 }
 
@@ -63,17 +56,16 @@ const Line = memo(({ line, day }: LineProps) => {
             shown={row.cents === undefined ? '' : amountText(row.cents)}
             onTyped={price}
           />
+          <span className="prices-spec">{breakWords(row)}</span>
         </td>
-        <td className="prices-wide">{breakWords(row)}</td>
         <td className="prices-wide">
           {row.supplier} <span className="prices-spec">{row.aisle}</span>
         </td>
         <td>{leadWords(row)}</td>
         <td>{wasteWords(row.waste)}</td>
         <td>
-          <Quoted line={line} day={day} />
+          <From line={line} day={day} />
         </td>
-        <td>{layerWord(line)}</td>
         <td className="prices-row-deeds">
           {layer === 'quote' && (
             <button aria-label={`Drop the quote for ${name}`} onClick={dropQuote}>
@@ -136,7 +128,7 @@ interface TableProps {
 /** Rows of the price book in groups that fold. */
 export function PriceTable({ sections, startsOpen, currency, day }: TableProps) {
   return (
-    <div className="chart-table prices-table" role="region" aria-label="Price book" tabIndex={0}>
+    <div className="chart-table prices-table" role="region" aria-label="Price book">
       <table>
         <thead>
           <tr>

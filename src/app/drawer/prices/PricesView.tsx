@@ -14,6 +14,7 @@ import {
   sectionsOf,
   type Sought,
 } from './bookLines'
+import '../chart/chart.css'
 import './prices.css'
 import { bookSentence, flawTitles } from './priceWords'
 import { PriceTable } from './PriceTable'

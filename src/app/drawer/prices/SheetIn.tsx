@@ -81,7 +81,7 @@ function Preview({ name, reading, onDone }: PreviewProps) {
   }
   return (
     <div className="prices-preview">
-      <p>
+      <p role="status">
         <b>{name}</b>: {readingSentence(reading)}
       </p>
       {readingNotes(reading).map((note) => (
@@ -148,12 +148,10 @@ export function SheetIn() {
         A CSV file with a column “key” and any of the others, parted by commas, semicolons or tabs; prices
         with a point or a comma; up to {LARGEST_BYTES / 1e6} MB. An empty price means asked, and no answer.
       </p>
-      <div aria-live="polite">
-        {reading && 'fault' in reading && <p role="alert">{reading.fault}</p>}
-        {sheet && 'name' in sheet && reading && !('fault' in reading) && (
-          <Preview name={sheet.name} reading={reading} onDone={finish} />
-        )}
-      </div>
+      {reading && 'fault' in reading && <p role="alert">{reading.fault}</p>}
+      {sheet && 'name' in sheet && reading && !('fault' in reading) && (
+        <Preview name={sheet.name} reading={reading} onDone={finish} />
+      )}
     </section>
   )
 }

@@ -1,4 +1,4 @@
-import { stockKey } from '../../../catalogue/stock'
+import { wantedOf } from '../../../evaluate/shop/wanted'
 import { wholeBook } from '../../../layout/quoteSheet'
 import type { CountLine } from '../../../model/countLine'
 import type { CutList } from '../../../model/cutList'
@@ -12,12 +12,9 @@ export interface BookLine extends KnownPrice {
   readonly isStale: boolean
 }
 
-/** Keys of all that the bay as drawn cuts and counts. */
+/** Keys of all that the bay as drawn buys, what is bought and sawn already with it. */
 export const neededKeys = (cuts: readonly CutList[], counts: readonly CountLine[]): ReadonlySet<string> =>
-  new Set([
-    ...cuts.flatMap(({ stock, bought }) => bought.map(({ stockMm }) => stockKey(stock, stockMm))),
-    ...counts.map(({ item }) => item),
-  ])
+  new Set(wantedOf(cuts, counts, 'counted').map(({ key }) => key))
 
 /** Every row as it stands on a day. */
 export const bookLines = (
