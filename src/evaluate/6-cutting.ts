@@ -8,6 +8,7 @@ import type { PriceLayers } from '../model/priceRow'
 import { rememberLast } from '../model/remember'
 import { firstPlan } from '../solvers/cutting/firstPlan'
 import { lowerBound } from '../solvers/cutting/lowerBound'
+import { madeBy } from '../solvers/cutting/plan'
 import type { Piece, PieceRule, Saw } from '../solvers/cutting/problem'
 import { fromTicks, toTicks } from '../units/length'
 import { benchStock, isLumber } from './cutting/benchStock'
@@ -113,8 +114,9 @@ const questionOf = (
 }
 
 const cutListOf = (question: Question): CutList => {
-  const plan = planned(firstPlan(question.problem), question)
-  const bound = lowerBound(question.problem)
+  const first = firstPlan(question.problem)
+  const plan = planned(first, question)
+  const bound = lowerBound(madeBy(first, question.problem))
   return {
     ...question,
     ...plan,

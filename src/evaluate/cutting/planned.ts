@@ -1,6 +1,5 @@
 import type { Board, CutLine, CutList, CutStock, StockCount } from '../../model/cutList'
-import type { CutBoard, CuttingPlan } from '../../solvers/cutting/plan'
-import { costOf } from '../../solvers/cutting/problem'
+import type { CutBoard, CuttingPlan, Unmade } from '../../solvers/cutting/plan'
 import { fromTicks } from '../../units/length'
 
 /** What is known of a list before its boards are planned. */
@@ -12,10 +11,6 @@ export type Planned = Pick<
   'lines' | 'boards' | 'bought' | 'leftovers' | 'netMm' | 'boughtMm' | 'cost' | 'cents' | 'tooLong' | 'ranOut'
 >
 
-/** Where a board's stock stands in the problem, and so in the list. */
-const stockIndex = ({ stockTicks }: CutBoard, { problem }: Asked): number =>
-  problem.stocks.findIndex(({ lengthTicks }) => lengthTicks === stockTicks)
-
 const stockAt = ({ stocks }: Asked, index: number): CutStock => {
   const stock = stocks[index]
   if (stock === undefined) throw new RangeError(`A plan has boards of stock ${index}, of ${stocks.length}.`)
@@ -23,7 +18,7 @@ const stockAt = ({ stocks }: Asked, index: number): CutStock => {
 }
 
 const boardOf = (board: CutBoard, asked: Asked): Board => {
-  const { stockMm, measuredMm, isLeftover } = stockAt(asked, stockIndex(board, asked))
+  const { stockMm, measuredMm, isLeftover } = stockAt(asked, board.stock)
   return {
     stockMm,
     measuredMm,
@@ -59,12 +54,6 @@ const centsOf = (bought: readonly StockCount[], stocks: readonly CutStock[]): nu
   return sum
 }
 
-const costOfPlan = ({ boards }: CuttingPlan, asked: Asked): number =>
-  total(boards, (board) => {
-    const stock = asked.problem.stocks[stockIndex(board, asked)]
-    return stock === undefined ? 0 : board.count * costOf(stock)
-  })
-
 const linesOf = (pieces: readonly CutLine[], countAt: (index: number) => number): CutLine[] =>
   pieces.flatMap((line, index) => {
     const count = countAt(index)
@@ -74,8 +63,11 @@ const linesOf = (pieces: readonly CutLine[], countAt: (index: number) => number)
 /** A cutting plan in the words of its list. */
 export const planned = (plan: CuttingPlan, asked: Asked): Planned => {
   const { pieces, stocks } = asked
-  const tooLong = new Map(plan.tooLong.map(({ piece, count }) => [piece, count]))
-  const lines = linesOf(pieces, (index) => (pieces[index]?.count ?? 0) - (tooLong.get(index) ?? 0))
+  const missing = (index: number, why?: Unmade['why']): number =>
+    plan.unmade
+      .filter((each) => each.piece === index && (why === undefined || each.why === why))
+      .reduce((sum, { count }) => sum + count, 0)
+  const lines = linesOf(pieces, (index) => (pieces[index]?.count ?? 0) - missing(index))
   const boards = plan.boards.map((board) => boardOf(board, asked))
   const bought = countsOf(boards.filter(({ isLeftover }) => !isLeftover))
   return {
@@ -85,9 +77,9 @@ export const planned = (plan: CuttingPlan, asked: Asked): Planned => {
     leftovers: countsOf(boards.filter(({ isLeftover }) => isLeftover)),
     netMm: total(lines, ({ lengthMm, count }) => lengthMm * count),
     boughtMm: total(boards, ({ stockMm, count }) => stockMm * count),
-    cost: costOfPlan(plan, asked),
+    cost: plan.cost,
     cents: centsOf(bought, stocks),
-    tooLong: linesOf(pieces, (index) => tooLong.get(index) ?? 0),
-    ranOut: [],
+    tooLong: linesOf(pieces, (index) => missing(index, 'too-long')),
+    ranOut: linesOf(pieces, (index) => missing(index, 'no-stock-left')),
   }
 }

@@ -13,16 +13,18 @@ const sumsUpTo = (most: number, parts: readonly number[]): Uint8Array => {
 }
 
 /**
- * The least total length of whole boards that is not under `leastTicks`: no purchase lies between the two. Every sum
- * is a multiple of the lengths' greatest common divisor; in steps of it, all numbers from (shortest - 1)(longest - 1)
- * on are sums (Schur's bound on the Frobenius number, from memory), and below that a table tells.
+ * The least sum of prices of boards that is not under `least`: no purchase costs anything between the two. Every sum is a multiple
+ * of the prices' greatest common divisor; in steps of it, all numbers from (lowest - 1)(highest - 1) on are sums (Schur's bound on
+ * the Frobenius number, from memory), and below that a table tells. Boards that cost nothing add nothing.
  */
-export const attainableFrom = (leastTicks: number, stockTicks: readonly number[]): number => {
-  const step = stockTicks.reduce(greatestCommon, 0)
-  if (step === 0 || leastTicks <= 0) return 0
-  const parts = stockTicks.map((length) => length / step)
-  const shortest = Math.min(...parts)
-  const least = Math.ceil(leastTicks / step)
-  if (least >= (shortest - 1) * (Math.max(...parts) - 1) || least > MOST_STEPS) return least * step
-  return sumsUpTo(least + shortest, parts).indexOf(1, least) * step
+export const attainableFrom = (least: number, costs: readonly number[]): number => {
+  const prices = costs.filter((cost) => cost > 0)
+  const step = prices.reduce(greatestCommon, 0)
+  if (step === 0 || least <= 0) return 0
+  const parts = prices.map((price) => price / step)
+  const lowest = Math.min(...parts)
+  const leastSteps = Math.ceil(least / step)
+  if (leastSteps >= (lowest - 1) * (Math.max(...parts) - 1) || leastSteps > MOST_STEPS)
+    return leastSteps * step
+  return sumsUpTo(leastSteps + lowest, parts).indexOf(1, leastSteps) * step
 }

@@ -1,6 +1,8 @@
+import { offersOf, supplyOf, takeBoards } from './offers'
+import type { Offer, Supply } from './offers'
 import { cutBoard, takenOf } from './plan'
-import type { Cut, CutBoard, TooLong } from './plan'
-import { canKeepRule, leastOf, mateOf, offered, roomOf } from './problem'
+import type { Cut, CutBoard, Unmade } from './plan'
+import { canKeepRule, isAsItComes, leastOf, mateOf, roomOf } from './problem'
 import type { CuttingProblem, Piece } from './problem'
 
 /** Like pieces that may go on any board with room for them. */
@@ -14,6 +16,8 @@ export interface Need {
 
 /** A board that a rule already asks for and that has room left. */
 export interface StartedBoard {
+  /** Index of its stock in the problem. */
+  readonly stock: number
   readonly stockTicks: number
   readonly cuts: readonly Cut[]
   readonly roomTicks: number
@@ -28,64 +32,154 @@ export interface Demand {
   readonly started: readonly StartedBoard[]
   /** Longest first. */
   readonly needs: readonly Need[]
-  readonly tooLong: readonly TooLong[]
+  /** What no board on offer makes, however many there were. */
+  readonly tooLong: readonly Unmade[]
+  /** What the settled boards leave of each stock of the problem; Infinity for as many as wanted. */
+  readonly supply: readonly number[]
 }
 
 /** Lengths to plan with: as drawn, or as short as the crew may cut. */
 export type Reading = 'drawn' | 'least'
 
-type Settled = Pick<Demand, 'whole' | 'started'>
+/** What has been settled so far, and what is left to take from; filled as the rules are gone through. */
+interface Settling {
+  readonly problem: CuttingProblem
+  readonly offers: readonly Offer[]
+  readonly supply: Supply
+  readonly whole: CutBoard[]
+  readonly started: StartedBoard[]
+}
 
-/** Whole boards of mates; mates over start one more board, whose rest is an offcut that others may use. */
+/** Pieces of one line that a rule is yet to settle. */
+interface Ruled {
+  readonly index: number
+  count: number
+}
+
+/** Sticks that are used as they come. Returns how many pieces no stick is left for. */
+const settleWhole = (index: number, count: number, offers: readonly Offer[], settling: Settling): number => {
+  const taken = takeBoards(offers, count, settling.supply)
+  for (const { offer, count: boards } of taken) {
+    const cuts = [{ piece: index, lengthTicks: offer.stockTicks, count: 1 }]
+    settling.whole.push(cutBoard(offer.stock, boards, cuts, settling.problem))
+  }
+  return count - taken.reduce((sum, boards) => sum + boards.count, 0)
+}
+
+/** The next mates of lines in turn, `parts` of them or what is left. */
+const nextMates = (lines: readonly Ruled[], parts: number, lengthTicks: number): Cut[] => {
+  const cuts: Cut[] = []
+  let room = parts
+  for (const line of lines) {
+    const count = Math.min(room, line.count)
+    if (count === 0) continue
+    cuts.push({ piece: line.index, lengthTicks, count })
+    line.count -= count
+    room -= count
+  }
+  return cuts
+}
+
+/**
+ * Equal mates of whole boards, the lines of one rule together: first the boards that a line fills alone, then shared ones. Mates over
+ * start one more board, whose rest is an offcut that others may use. What no board is left for stays in the lines.
+ */
 const settleMates = (
-  index: number,
-  { count }: Piece,
+  lines: readonly Ruled[],
   parts: number,
   stockTicks: number,
-  { saw }: CuttingProblem,
-): Settled => {
-  const mates = (n: number): Cut[] => [
-    { piece: index, lengthTicks: mateOf(stockTicks, parts, saw), count: n },
-  ]
-  const over = count % parts
-  const boards = (count - over) / parts
-  const roomTicks = roomOf(stockTicks, saw) - takenOf(mates(over), saw)
-  return {
-    whole: boards > 0 ? [cutBoard(stockTicks, boards, mates(parts), saw)] : [],
-    started: over > 0 ? [{ stockTicks, cuts: mates(over), roomTicks }] : [],
+  settling: Settling,
+): void => {
+  const { problem, supply } = settling
+  const lengthTicks = mateOf(stockTicks, parts, problem.saw)
+  const offers = settling.offers.filter((offer) => offer.stockTicks === stockTicks)
+  for (const line of lines)
+    for (const { offer, count } of takeBoards(offers, Math.floor(line.count / parts), supply)) {
+      const cuts = [{ piece: line.index, lengthTicks, count: parts }]
+      settling.whole.push(cutBoard(offer.stock, count, cuts, problem))
+      line.count -= count * parts
+    }
+  while (lines.some(({ count }) => count > 0)) {
+    const [board] = takeBoards(offers, 1, supply)
+    if (board === undefined) return
+    const { stock } = board.offer
+    const cuts = nextMates(lines, parts, lengthTicks)
+    if (cuts.reduce((sum, { count }) => sum + count, 0) === parts)
+      settling.whole.push(cutBoard(stock, 1, cuts, problem))
+    else
+      settling.started.push({
+        stock,
+        stockTicks,
+        cuts,
+        roomTicks: roomOf(stockTicks, problem.saw) - takenOf(cuts, problem.saw),
+      })
   }
 }
 
-const settle = (index: number, piece: Piece, problem: CuttingProblem): Settled | undefined => {
-  const { rule, count } = piece
-  if (rule.kind === 'exact' || !canKeepRule(piece, problem)) return undefined
-  if (rule.kind === 'equal-parts') return settleMates(index, piece, rule.parts, rule.stockTicks, problem)
-  const cuts = [{ piece: index, lengthTicks: rule.stockTicks, count: 1 }]
-  return { whole: [cutBoard(rule.stockTicks, count, cuts, problem.saw)], started: [] }
+/** Lines whose rule can be kept, by the board that it asks for and the parts that the board is cut in; a whole stick is one part. */
+const ruledLines = (problem: CuttingProblem): Map<string, Ruled[]> => {
+  const groups = new Map<string, Ruled[]>()
+  for (const [index, piece] of problem.pieces.entries()) {
+    const { rule, count } = piece
+    if (rule.kind === 'exact' || count === 0 || !canKeepRule(piece, problem)) continue
+    const key = `${rule.stockTicks}/${rule.kind === 'uncut' ? 'uncut' : rule.parts}`
+    groups.set(key, [...(groups.get(key) ?? []), { index, count }])
+  }
+  return groups
+}
+
+/** Settles all that rules ask for. Returns how many of each line are still to be made. */
+const settleRules = (settling: Settling): number[] => {
+  const { problem, offers } = settling
+  const left = problem.pieces.map(({ count }) => count)
+  for (const lines of ruledLines(problem).values()) {
+    const rule = problem.pieces[lines[0]?.index ?? 0]?.rule
+    if (rule?.kind === 'equal-parts') settleMates(lines, rule.parts, rule.stockTicks, settling)
+    else if (rule?.kind === 'uncut') {
+      const sticks = offers.filter(({ stockTicks }) => stockTicks === rule.stockTicks)
+      for (const line of lines) line.count = settleWhole(line.index, line.count, sticks, settling)
+    }
+    for (const { index, count } of lines) left[index] = count
+  }
+  return left
+}
+
+/**
+ * Sticks that make a piece as they come and have no room for it once their end is squared: what is cheapest at the saw as well as
+ * at the yard, unless a board that the piece can be cut from costs less.
+ */
+const sticksFor = (piece: Piece, offers: readonly Offer[], kerfTicks: number): Offer[] => {
+  const least = leastOf(piece)
+  const holding = offers.find(({ roomTicks }) => roomTicks >= least + kerfTicks)
+  return offers.filter(
+    ({ stockTicks, roomTicks, cost }) =>
+      isAsItComes(stockTicks, piece) &&
+      roomTicks < least + kerfTicks &&
+      (holding === undefined || cost <= holding.cost),
+  )
 }
 
 /** Splits a problem in what its rules settle, what is free to plan and what no board makes. */
 export const demandOf = (problem: CuttingProblem, reading: Reading): Demand => {
-  const whole: CutBoard[] = []
-  const started: StartedBoard[] = []
+  const offers = offersOf(problem)
+  const settling: Settling = { problem, offers, supply: supplyOf(problem), whole: [], started: [] }
   const needs: Need[] = []
-  const tooLong: TooLong[] = []
+  const tooLong: Unmade[] = []
   const { kerfTicks } = problem.saw
-  const longest = roomOf(offered(problem).at(-1) ?? 0, problem.saw) - kerfTicks
+  const longest = Math.max(0, ...offers.map(({ roomTicks }) => roomTicks)) - kerfTicks
+  const left = settleRules(settling)
   for (const [index, piece] of problem.pieces.entries()) {
-    if (piece.count === 0) continue
-    const settled = settle(index, piece, problem)
-    if (settled !== undefined) {
-      whole.push(...settled.whole)
-      started.push(...settled.started)
-    } else if (leastOf(piece) > longest) {
-      tooLong.push({ piece: index, count: piece.count })
+    const sticks = problem.saw.trimTicks > 0 ? sticksFor(piece, offers, kerfTicks) : []
+    const count = settleWhole(index, left[index] ?? 0, sticks, settling)
+    if (count === 0) continue
+    if (leastOf(piece) > longest) {
+      tooLong.push({ piece: index, count, why: sticks.length > 0 ? 'no-stock-left' : 'too-long' })
     } else {
       // A piece that only its tolerance lets on the longest board takes the whole of that board, also as drawn.
       const lengthTicks = reading === 'least' ? leastOf(piece) : Math.min(piece.lengthTicks, longest)
-      needs.push({ piece: index, lengthTicks, sizeTicks: lengthTicks + kerfTicks, count: piece.count })
+      needs.push({ piece: index, lengthTicks, sizeTicks: lengthTicks + kerfTicks, count })
     }
   }
   needs.sort((a, b) => b.sizeTicks - a.sizeTicks)
-  return { whole, started, needs, tooLong }
+  return { whole: settling.whole, started: settling.started, needs, tooLong, supply: settling.supply }
 }

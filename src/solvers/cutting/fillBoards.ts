@@ -1,13 +1,9 @@
 import type { Demand, Need } from './demand'
-import { cutBoard, takenOf } from './plan'
-import type { Cut, CutBoard } from './plan'
-import type { Saw } from './problem'
-
-/** A stock length and the room on its boards. */
-export interface Offer {
-  readonly stockTicks: number
-  readonly roomTicks: number
-}
+import { takeBoards } from './offers'
+import type { Offer, Supply } from './offers'
+import { cutBoard } from './plan'
+import type { Cut, CutBoard, Unmade } from './plan'
+import type { CuttingProblem } from './problem'
 
 /** Pieces still to be placed. */
 interface Waiting extends Need {
@@ -18,7 +14,16 @@ interface Waiting extends Need {
 interface Filling {
   readonly cuts: readonly Cut[]
   readonly times: number
+  /** Length of the pieces. */
   readonly usedTicks: number
+  /** Sizes of the pieces, a kerf each. */
+  readonly takenTicks: number
+}
+
+/** A filling and the stock that it is best cut from. */
+interface Choice {
+  readonly filling: Filling
+  readonly offer: Offer
 }
 
 /** Longest piece first, as many of each as go on. */
@@ -35,7 +40,7 @@ const fill = (roomTicks: number, waiting: readonly Waiting[]): Filling => {
     times = Math.min(times, Math.floor(left / count))
     usedTicks += count * lengthTicks
   }
-  return { cuts, times, usedTicks }
+  return { cuts, times, usedTicks, takenTicks: roomTicks - free }
 }
 
 const take = (waiting: readonly Waiting[], cuts: readonly Cut[], times: number): void => {
@@ -45,51 +50,81 @@ const take = (waiting: readonly Waiting[], cuts: readonly Cut[], times: number):
   }
 }
 
+/** The smaller share of what it costs for what it makes; of equals what makes more, and so fewer boards. */
+const isBetter = (a: Choice, b: Choice): boolean => {
+  const saved = b.offer.cost * a.filling.usedTicks - a.offer.cost * b.filling.usedTicks
+  return saved > 0 || (saved === 0 && a.filling.usedTicks > b.filling.usedTicks)
+}
+
 /**
- * Of the stocks that hold the longest piece waiting, the one of which a greedy filling wastes the least share; of
- * equals the longer, which makes fewer boards. Where none of the `open` stocks holds that piece, any stock may.
+ * Of the stocks that hold the longest piece waiting, the one whose greedy filling costs least for what it makes. A filling is
+ * cut from the cheapest board that has room for it. Where none of the `open` stocks holds that piece, any stock may.
  */
-const bestFilling = (open: readonly Offer[], all: readonly Offer[], waiting: readonly Waiting[]): Filling => {
+const bestChoice = (
+  open: readonly Offer[],
+  all: readonly Offer[],
+  waiting: readonly Waiting[],
+): Choice | undefined => {
   const longest = waiting.find((need) => need.left > 0)?.sizeTicks ?? 0
   const holding = (offers: readonly Offer[]) => offers.filter((offer) => offer.roomTicks >= longest)
   const openHolding = holding(open)
-  const useOf = new Map<Filling, number>()
-  for (const { stockTicks, roomTicks } of openHolding.length > 0 ? openHolding : holding(all)) {
+  let best: Choice | undefined
+  for (const { roomTicks } of openHolding.length > 0 ? openHolding : holding(all)) {
     const filling = fill(roomTicks, waiting)
-    useOf.set(filling, filling.usedTicks / stockTicks)
+    const offer = all.find((each) => each.roomTicks >= filling.takenTicks)
+    if (offer === undefined) continue
+    const choice = { filling, offer }
+    if (best === undefined || isBetter(choice, best)) best = choice
   }
-  return [...useOf].reduce((best, next) => (next[1] >= best[1] ? next : best))[0]
+  return best
 }
 
-/** A board is bought as short as its cuts allow. */
-const buy = ({ cuts, times }: Filling, all: readonly Offer[], saw: Saw): CutBoard => {
-  const taken = takenOf(cuts, saw)
-  const offer = all.find(({ roomTicks }) => roomTicks >= taken)
-  if (offer === undefined) throw new RangeError(`No stock on offer has room for ${taken} ticks.`)
-  return cutBoard(offer.stockTicks, times, cuts, saw)
+/** Boards, and the pieces that no board was left for. */
+export interface Filled {
+  readonly boards: readonly CutBoard[]
+  readonly unmade: readonly Unmade[]
+}
+
+/** Pieces of the longest size that still waits, for which there is no board. */
+const giveUp = (waiting: readonly Waiting[]): Unmade[] => {
+  const need = waiting.find(({ left }) => left > 0)
+  if (need === undefined) return []
+  const { piece, left } = need
+  need.left = 0
+  return [{ piece, count: left, why: 'no-stock-left' }]
 }
 
 /**
  * First-fit decreasing over counts: the rests of started boards first, then new boards of the `open` stocks. Boards
  * cut alike are planned at once, so that thousands of like pieces cost as little as one.
- * `all` is every stock on offer, shortest first.
+ * `all` is every stock on offer, in the order in which a board is best taken that will do.
  */
 export const fillBoards = (
   demand: Demand,
   open: readonly Offer[],
   all: readonly Offer[],
-  saw: Saw,
-): CutBoard[] => {
+  problem: CuttingProblem,
+): Filled => {
+  const supply: Supply = [...demand.supply]
+  const isLeft = ({ stock }: Offer): boolean => (supply[stock] ?? 0) > 0
   const waiting: Waiting[] = demand.needs.map((need) => ({ ...need, left: need.count }))
+  const unmade: Unmade[] = []
   const boards = demand.started.map((board) => {
     const { cuts } = fill(board.roomTicks, waiting)
     take(waiting, cuts, 1)
-    return cutBoard(board.stockTicks, 1, [...board.cuts, ...cuts], saw)
+    return cutBoard(board.stock, 1, [...board.cuts, ...cuts], problem)
   })
   while (waiting.some((need) => need.left > 0)) {
-    const filling = bestFilling(open, all, waiting)
-    take(waiting, filling.cuts, filling.times)
-    boards.push(buy(filling, all, saw))
+    const choice = bestChoice(open.filter(isLeft), all.filter(isLeft), waiting)
+    if (choice === undefined) {
+      unmade.push(...giveUp(waiting))
+      continue
+    }
+    const { cuts, times } = choice.filling
+    for (const { offer, count } of takeBoards([choice.offer], times, supply)) {
+      take(waiting, cuts, count)
+      boards.push(cutBoard(offer.stock, count, cuts, problem))
+    }
   }
-  return boards
+  return { boards, unmade }
 }

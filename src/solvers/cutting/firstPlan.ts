@@ -1,51 +1,62 @@
 import { demandOf } from './demand'
 import type { Demand, Reading } from './demand'
 import { fillBoards } from './fillBoards'
-import { cutBoard, isCheaper, planOf, takenOf } from './plan'
-import type { Cut, CutBoard, CuttingPlan } from './plan'
-import { offered, requireWhole, roomOf } from './problem'
+import type { Filled } from './fillBoards'
+import { finishBoard } from './finish'
+import { offersOf } from './offers'
+import { compareValues, planOf, valuesOf } from './plan'
+import type { CuttingPlan } from './plan'
+import { requireWhole } from './problem'
 import type { CuttingProblem } from './problem'
 
-const cheapest = (plans: readonly CutBoard[][]): CutBoard[] =>
-  plans.reduce((best, next) => (isCheaper(next, best) ? next : best))
+const unmadeCount = ({ unmade }: Filled): number => unmade.reduce((sum, { count }) => sum + count, 0)
+
+/** Most pieces made, then the better values. */
+const isBetter = (these: Filled, those: Filled, { stocks }: CuttingProblem): boolean => {
+  const more = unmadeCount(those) - unmadeCount(these)
+  return (
+    more > 0 ||
+    (more === 0 && compareValues(valuesOf(these.boards, stocks), valuesOf(those.boards, stocks)) < 0)
+  )
+}
+
+const best = (plans: readonly Filled[], problem: CuttingProblem): Filled =>
+  plans.reduce((chosen, next) => (isBetter(next, chosen, problem) ? next : chosen))
 
 /** The best of the plan that opens boards of any stock and the plans that keep to one stock as far as pieces fit. */
-const boardsFor = (demand: Demand, problem: CuttingProblem): CutBoard[] => {
-  const { saw } = problem
-  const all = offered(problem).map((stockTicks) => ({ stockTicks, roomTicks: roomOf(stockTicks, saw) }))
+const boardsFor = (demand: Demand, problem: CuttingProblem): Filled => {
+  const all = offersOf(problem)
   const choices = all.length > 1 ? [all, ...all.map((offer) => [offer])] : [all]
-  return cheapest(choices.map((open) => fillBoards(demand, open, all, saw)))
+  return best(
+    choices.map((open) => fillBoards(demand, open, all, problem)),
+    problem,
+  )
 }
 
-/** What a board has to spare goes back to pieces that were planned short, longest first, like pieces alike. */
-const shareBack = (board: CutBoard, { pieces, saw }: CuttingProblem): CutBoard => {
-  let spare = roomOf(board.stockTicks, saw) - takenOf(board.cuts, saw)
-  const cuts = board.cuts.map((cut): Cut => {
-    const short = (pieces[cut.piece]?.lengthTicks ?? 0) - cut.lengthTicks
-    const growth = Math.max(0, Math.min(short, Math.floor(spare / cut.count)))
-    spare -= growth * cut.count
-    return { ...cut, lengthTicks: cut.lengthTicks + growth }
-  })
-  return cutBoard(board.stockTicks, board.count, cuts, saw)
-}
-
-const boardsRead = (problem: CuttingProblem, reading: Reading): CutBoard[] => {
+const boardsRead = (problem: CuttingProblem, reading: Reading): Filled => {
   const demand = demandOf(problem, reading)
-  const boards = boardsFor(demand, problem)
-  return reading === 'drawn' ? boards : boards.map((board) => shareBack(board, problem))
+  const { boards, unmade } = boardsFor(demand, problem)
+  return {
+    boards: [...demand.whole, ...boards].map((board) => finishBoard(board, problem)),
+    unmade: [...demand.tooLong, ...unmade],
+  }
 }
 
 /**
- * A first good answer, at once: which boards to buy and how to cut each, least total length bought, then fewest
- * boards, as far as first-fit decreasing finds it. Pieces are cut as drawn; their tolerance is used only where that
- * buys less. The same problem always gives the same plan.
+ * A first good answer, at once: which boards to take and how to cut each, least cost, then fewest boards, then least length bought,
+ * as far as greedy fillings find it. Pieces are cut as drawn; their tolerance is used only where that is better. The same problem
+ * always gives the same plan.
  *
- * Pieces longer than any board are told apart, never thrown. Throws a RangeError where a number is not whole.
+ * Pieces longer than any board, and pieces for which the boards run out, are told apart, never thrown. Throws a RangeError where a
+ * number is not whole.
  */
 export const firstPlan = (problem: CuttingProblem): CuttingPlan => {
   requireWhole(problem)
   const hasTolerance = problem.pieces.some((piece) => piece.minusTicks > 0)
   const readings: Reading[] = hasTolerance ? ['drawn', 'least'] : ['drawn']
-  const { whole, tooLong } = demandOf(problem, 'drawn')
-  return planOf([...whole, ...cheapest(readings.map((reading) => boardsRead(problem, reading)))], tooLong)
+  const { boards, unmade } = best(
+    readings.map((reading) => boardsRead(problem, reading)),
+    problem,
+  )
+  return planOf(boards, unmade, problem)
 }

@@ -3,41 +3,46 @@ import { demandOf } from './demand'
 import type { Demand, Need } from './demand'
 import { fullestOf } from './fullest'
 import type { Fullest } from './fullest'
-import { boughtTicksOf } from './plan'
-import { offered, requireWhole, roomOf } from './problem'
+import { offersOf } from './offers'
+import type { Offer } from './offers'
+import { valuesOf } from './plan'
+import { requireWhole } from './problem'
 import type { CuttingProblem } from './problem'
 
 /*
  * Why no plan beats the bound.
  *
- * Sizes are lengths with one kerf, rooms are boards with one kerf (problem.ts). Call a piece big when two of them
- * share no board: its size is over half the greatest room. Choose a least size and count only the other pieces at or
- * over it; let most(room) be the greatest sum of counted sizes that one room holds. Put a price on counted size,
+ * Sizes are lengths with one kerf, rooms are boards with one kerf (problem.ts). Call a piece big when two of them share no board of
+ * which there are as many as wanted: its size is over half the greatest such room. Choose a least size and count only the other
+ * pieces at or over it; let most(room) be the greatest sum of counted sizes that one room holds. Put a price on counted size and a
+ * worth on each big piece. A board is worth what it holds:
  *
- *     price = least over the stocks of length / most(room)            so length >= price * most(room) for each stock.
+ *     without a big piece at most    price * most(room)
+ *     with a big piece b at most     worth(b) + price * most(room - b)
  *
- * A board without a big piece costs at least its price of counted size. A board with a big piece b costs
- * length = (length - price * most(room - b)) + price * most(room - b), that is at least bigCost(b), the least of the
- * bracket over the stocks that hold b, and its price of counted size. A started board costs nothing more; it saves
- * the price of what it holds, or, where it holds a big piece, that piece's bigCost and the price of the rest. So
+ * If no board that there are as many of as wanted is worth more than it costs, then a plan costs at least what all its pieces are
+ * worth, less what the boards of which there are only some (leftovers, rests of boards that a rule has started) are worth more
+ * than they cost:
  *
- *     length bought >= sum of bigCost + price * (all counted size) - the most that started boards save
+ *     cost >= sum of worth(b) + price * (all counted size) - sum over the others of most * max(0, worth - cost)
  *
- * for every least size (pairing bound of Martello and Toth's L2 kind, widened to several stock lengths); with the
- * smallest piece as the least size it is the plain material bound. The greatest is taken and rounded up to a sum of
- * stock lengths.
+ * That is weak duality of the linear program over fillings (a pairing bound of Martello and Toth's L2 kind, widened to several priced
+ * and limited stocks). The price is cost / most(room) of a stock, the least where there are as many as wanted of it; the worth of a
+ * big piece is what is then left of the cost of the cheapest of them that holds it. With the smallest piece as the least size it is
+ * the plain material bound. The greatest of all is taken and rounded up to a sum of costs.
  */
 
-interface Offer {
-  readonly stockTicks: number
-  readonly roomTicks: number
-}
+/** Boards that are there as many times as `most` says, which may be Infinity, at this cost. */
+type Source = Pick<Offer, 'roomTicks' | 'cost' | 'most'>
 
 interface Terms {
-  readonly offers: readonly Offer[]
+  readonly endless: readonly Source[]
+  readonly limited: readonly Source[]
   readonly big: readonly Need[]
-  readonly startedRooms: readonly number[]
 }
+
+/** Big pieces with what each is worth. */
+type Worthy = Need & { readonly worth: number }
 
 /** Sums of some hundred doubles lose less than this share; the bound gives it away to stay a bound. */
 const ROUNDING_SHARE = 1e-11
@@ -45,51 +50,97 @@ const ROUNDING_SHARE = 1e-11
 const totalSize = (needs: readonly Need[]): number =>
   needs.reduce((sum, need) => sum + need.count * need.sizeTicks, 0)
 
-const priceOf = (offers: readonly Offer[], most: Fullest): number =>
-  Math.min(...offers.map(({ stockTicks, roomTicks }) => stockTicks / most(roomTicks)))
-
-const bigCostOf = (size: number, offers: readonly Offer[], price: number, most: Fullest): number => {
-  const holding = offers.filter(({ roomTicks }) => roomTicks >= size)
-  return Math.min(...holding.map(({ stockTicks, roomTicks }) => stockTicks - price * most(roomTicks - size)))
+/** Prices of counted size that are worth a try: none above what an endless stock allows. */
+const pricesOf = ({ endless, limited }: Terms, most: Fullest): number[] => {
+  const ratio = ({ cost, roomTicks }: Source): number =>
+    most(roomTicks) === 0 ? Infinity : cost / most(roomTicks)
+  const highest = Math.min(...endless.map(ratio))
+  const others = limited.map(ratio).filter((each) => each < highest)
+  return [...new Set([highest, ...others])].filter((price) => Number.isFinite(price))
 }
 
-/** The bound that counts these pieces beside the big ones. */
-const boundCounting = (counted: readonly Need[], { offers, big, startedRooms }: Terms): number => {
+/** What a big piece may be worth: an endless stock that holds it sets it, else the dearest of the others that do. */
+const worthOf = (size: number, { endless, limited }: Terms, price: number, most: Fullest): number => {
+  const left = (sources: readonly Source[]): number[] =>
+    sources
+      .filter(({ roomTicks }) => roomTicks >= size)
+      .map(({ roomTicks, cost }) => cost - price * most(roomTicks - size))
+  const least = Math.min(...left(endless))
+  return Math.max(0, Number.isFinite(least) ? least : Math.max(0, ...left(limited)))
+}
+
+/** The most that a room is worth. One that holds two big pieces is filled with what is worth most for its size. */
+const roomWorth = (roomTicks: number, big: readonly Worthy[], price: number, most: Fullest): number => {
+  const held = big.filter(({ sizeTicks }) => sizeTicks <= roomTicks)
+  const smallest = held.at(-1)?.sizeTicks ?? Infinity
+  if (2 * smallest <= roomTicks)
+    return roomTicks * Math.max(price, ...held.map(({ worth, sizeTicks }) => worth / sizeTicks))
+  return Math.max(
+    price * most(roomTicks),
+    ...held.map(({ sizeTicks, worth }) => worth + price * most(roomTicks - sizeTicks)),
+  )
+}
+
+/** The bound that counts these pieces beside the big ones, at a price of their size. */
+const boundAt = (price: number, counted: readonly Need[], terms: Terms, most: Fullest): number => {
+  const big = terms.big.map((need) => ({ ...need, worth: worthOf(need.sizeTicks, terms, price, most) }))
+  const worth = big.reduce((sum, each) => sum + each.count * each.worth, price * totalSize(counted))
+  const saved = terms.limited.reduce(
+    (sum, { roomTicks, cost, most: count }) =>
+      sum + count * Math.max(0, roomWorth(roomTicks, big, price, most) - cost),
+    0,
+  )
+  return worth - saved - ROUNDING_SHARE * (worth + saved)
+}
+
+const boundCounting = (counted: readonly Need[], terms: Terms): number => {
   const most = fullestOf(counted)
-  const price = counted.length === 0 ? 0 : priceOf(offers, most)
-  const costs = big.map((need) => ({ ...need, cost: bigCostOf(need.sizeTicks, offers, price, most) }))
-  const savedBy = (room: number): number => {
-    const held = costs.filter(({ sizeTicks }) => sizeTicks <= room)
-    const withBig = held.map(({ sizeTicks, cost }) => cost + price * most(room - sizeTicks))
-    return Math.max(price * most(room), ...withBig)
-  }
-  const spent = costs.reduce((sum, { count, cost }) => sum + count * cost, price * totalSize(counted))
-  const saved = startedRooms.reduce((sum, room) => sum + savedBy(room), 0)
-  return spent - saved - ROUNDING_SHARE * (spent + saved)
+  const prices = counted.length === 0 ? [0] : pricesOf(terms, most)
+  return Math.max(0, ...prices.map((price) => boundAt(price, counted, terms, most)))
 }
 
-const boundOfNeeds = ({ needs, started }: Demand, offers: readonly Offer[]): number => {
-  const half = Math.max(...offers.map(({ roomTicks }) => roomTicks)) / 2
-  const small = needs.filter(({ sizeTicks }) => sizeTicks <= half)
-  const terms: Terms = {
-    offers,
+const termsOf = ({ needs, started, supply }: Demand, offers: readonly Offer[]): Terms => {
+  const sources = offers.map((offer) => ({ ...offer, most: supply[offer.stock] ?? 0 }))
+  const endless = sources.filter(({ most }) => most === Infinity)
+  const pieces = needs.reduce((sum, { count }) => sum + count, 0)
+  const limited = sources
+    .filter(({ most }) => most !== Infinity)
+    .map((source) => ({ ...source, most: Math.min(source.most, pieces) }))
+  const rooms = (endless.length > 0 ? endless : limited).map(({ roomTicks }) => roomTicks)
+  const half = Math.max(...rooms) / 2
+  return {
+    endless,
+    limited: [...limited, ...started.map(({ roomTicks }) => ({ roomTicks, cost: 0, most: 1 }))],
     big: needs.filter(({ sizeTicks }) => sizeTicks > half),
-    startedRooms: started.map(({ roomTicks }) => roomTicks),
   }
+}
+
+const boundOfNeeds = (demand: Demand, offers: readonly Offer[]): number => {
+  const terms = termsOf(demand, offers)
+  const small = demand.needs.filter((need) => !terms.big.includes(need))
   const countings = [[], ...small.map(({ sizeTicks }) => small.filter((need) => need.sizeTicks >= sizeTicks))]
   return Math.max(0, ...countings.map((counted) => boundCounting(counted, terms)))
 }
 
 /**
- * Total stock length, in ticks, that no plan can go below: not `firstPlan`, nor any that keeps the pieces' rules,
- * tolerances and the kerf. Pieces longer than any board don't count.
+ * Cost, in the unit of `Stock.cost`, that no plan can go below that makes all pieces but those longer than any board: not
+ * `firstPlan`, nor any that keeps the pieces' rules, tolerances, the kerf and the number of boards that there are. Where boards run
+ * out, ask for what is made: `lowerBound(madeBy(plan, problem))`.
  */
 export const lowerBound = (problem: CuttingProblem): number => {
   requireWhole(problem)
   const demand = demandOf(problem, 'least')
-  const stocks = offered(problem)
-  const ruled = boughtTicksOf(demand.whole) + demand.started.reduce((sum, board) => sum + board.stockTicks, 0)
+  const [ruled] = valuesOf(
+    [...demand.whole, ...demand.started.map(({ stock }) => ({ stock, count: 1 }))],
+    problem.stocks,
+  )
   if (demand.needs.length === 0) return ruled
-  const offers = stocks.map((stockTicks) => ({ stockTicks, roomTicks: roomOf(stockTicks, problem.saw) }))
-  return ruled + attainableFrom(boundOfNeeds(demand, offers), stocks)
+  const offers = offersOf(problem)
+  return (
+    ruled +
+    attainableFrom(
+      boundOfNeeds(demand, offers),
+      offers.map(({ cost }) => cost),
+    )
+  )
 }

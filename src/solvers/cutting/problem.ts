@@ -13,6 +13,11 @@ export interface Piece {
   readonly count: number
   /** How much shorter the crew may cut it. */
   readonly minusTicks: number
+  /**
+   * How much longer it may be where a whole stick does as it comes: one between the shortest that the crew may cut and this is used
+   * with no cut and no end trim. A board is never cut long on purpose. Undefined: the piece is cut, and its ends are square.
+   */
+  readonly plusTicks?: number
   readonly rule: PieceRule
 }
 
@@ -79,14 +84,17 @@ export const mateOf = (stockTicks: number, parts: number, saw: Saw): number =>
  */
 export const canKeepRule = (piece: Piece, { stocks, saw }: CuttingProblem): boolean => {
   const { rule } = piece
-  if (rule.kind === 'exact' || !stocks.some((stock) => stock.lengthTicks === rule.stockTicks)) return false
+  if (rule.kind === 'exact') return false
+  if (!stocks.some(({ lengthTicks, most }) => lengthTicks === rule.stockTicks && most !== 0)) return false
   const made = rule.kind === 'uncut' ? rule.stockTicks : mateOf(rule.stockTicks, rule.parts, saw) + MATE_TICKS
   return made >= leastOf(piece)
 }
 
-/** Stock lengths on offer, shortest first, each once. */
-export const offered = ({ stocks }: CuttingProblem): number[] =>
-  [...new Set(stocks.map((stock) => stock.lengthTicks))].sort((a, b) => a - b)
+/** Whether a whole stick is the piece as it comes. */
+export const isAsItComes = (stockTicks: number, piece: Piece): boolean =>
+  piece.plusTicks !== undefined &&
+  stockTicks >= leastOf(piece) &&
+  stockTicks <= piece.lengthTicks + piece.plusTicks
 
 const requireTicks = (noun: string, ticks: number, least: number): void => {
   if (!Number.isSafeInteger(ticks) || ticks < least)
@@ -97,11 +105,16 @@ const requireTicks = (noun: string, ticks: number, least: number): void => {
 export const requireWhole = ({ pieces, stocks, saw }: CuttingProblem): void => {
   requireTicks('kerf in ticks', saw.kerfTicks, 0)
   requireTicks('end trim in ticks', saw.trimTicks, 0)
-  for (const stock of stocks) requireTicks('stock length in ticks', stock.lengthTicks, 1)
+  for (const stock of stocks) {
+    requireTicks('stock length in ticks', stock.lengthTicks, 1)
+    requireTicks('cost of a stock', costOf(stock), 0)
+    requireTicks('number of boards of a stock', stock.most ?? 0, 0)
+  }
   for (const piece of pieces) {
     requireTicks('piece length in ticks', piece.lengthTicks, 1)
     requireTicks('piece count', piece.count, 0)
     requireTicks('piece tolerance in ticks', piece.minusTicks, 0)
+    requireTicks('piece tolerance in ticks', piece.plusTicks ?? 0, 0)
     if (piece.rule.kind === 'equal-parts') requireTicks('number of equal parts', piece.rule.parts, 1)
   }
 }

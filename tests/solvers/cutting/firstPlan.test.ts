@@ -40,6 +40,7 @@ describe('kerf between pieces', () => {
     const plan = firstPlan(cutFrom([120], [pieces(1, 119.9375)]))
     expect(plan.boards).toEqual([
       {
+        stock: 0,
         stockTicks: inch(120),
         count: 1,
         offcutTicks: 0,
@@ -77,7 +78,7 @@ describe('tolerance', () => {
   test('a piece a little longer than any board is cut to the board', () => {
     const plan = firstPlan(cutFrom([120], [pieces(5, 120.125, exact, 1 / 4)]))
     expect(boughtIn(plan)).toEqual([[120, 5]])
-    expect(plan.tooLong).toEqual([])
+    expect(plan.unmade).toEqual([])
   })
 })
 
@@ -140,8 +141,8 @@ describe('uncut', () => {
 describe('end trim', () => {
   test('costs its own width and a cut', () => {
     expect(firstPlan(cutFrom([120], [pieces(1, 119.625)], { trim: 1 / 4 })).boardCount).toBe(1)
-    expect(firstPlan(cutFrom([120], [pieces(1, 119.6875)], { trim: 1 / 4 })).tooLong).toEqual([
-      { piece: 0, count: 1 },
+    expect(firstPlan(cutFrom([120], [pieces(1, 119.6875)], { trim: 1 / 4 })).unmade).toEqual([
+      { piece: 0, count: 1, why: 'too-long' },
     ])
   })
 })
@@ -169,23 +170,24 @@ describe('whatever is asked', () => {
     expect(firstPlan(cutFrom([120], []))).toEqual({
       boards: [],
       bought: [],
+      cost: 0,
       boughtTicks: 0,
       boardCount: 0,
-      tooLong: [],
+      unmade: [],
     })
     expect(firstPlan(cutFrom([120], [pieces(0, 40), pieces(0, 60, uncut(120))])).boards).toEqual([])
   })
 
   test('pieces longer than any board are told apart, and the others are planned', () => {
     const plan = firstPlan(cutFrom([120], [pieces(2, 130), pieces(2, 50)]))
-    expect(plan.tooLong).toEqual([{ piece: 0, count: 2 }])
+    expect(plan.unmade).toEqual([{ piece: 0, count: 2, why: 'too-long' }])
     expect(plan.boardCount).toBe(1)
   })
 
   test('no stock at all makes every piece too long', () => {
-    expect(firstPlan(cutFrom([], [pieces(2, 50), pieces(1, 60, equalParts(2, 120))])).tooLong).toEqual([
-      { piece: 0, count: 2 },
-      { piece: 1, count: 1 },
+    expect(firstPlan(cutFrom([], [pieces(2, 50), pieces(1, 60, equalParts(2, 120))])).unmade).toEqual([
+      { piece: 0, count: 2, why: 'too-long' },
+      { piece: 1, count: 1, why: 'too-long' },
     ])
   })
 

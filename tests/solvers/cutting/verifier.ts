@@ -41,7 +41,7 @@ const pieceFaults = (piece: Piece, index: number, plan: CuttingPlan): string[] =
       .filter((cut) => cut.piece === index)
       .map((cut) => ({ length: cut.lengthTicks, made: cut.count * board.count })),
   )
-  const apart = plan.tooLong.filter((long) => long.piece === index).reduce((sum, long) => sum + long.count, 0)
+  const apart = plan.unmade.filter((each) => each.piece === index).reduce((sum, each) => sum + each.count, 0)
   const made = cuts.reduce((sum, cut) => sum + cut.made, 0)
   const faults: string[] = []
   if (made + apart !== piece.count) faults.push(`Piece ${index}: ${made} made, ${piece.count} wanted.`)
