@@ -1,10 +1,13 @@
 import { describe, expect, test } from 'vitest'
 import { evaluate } from '../../src/evaluate/evaluate'
+import { withProof } from '../../src/evaluate/withProof'
 import { boxOf } from '../../src/geometry/box'
 import type { Finding } from '../../src/model/finding'
+import { firstPlan } from '../../src/solvers/cutting/firstPlan'
+import { prove } from '../../src/solvers/cutting/prove/prove'
 import { toGpm } from '../../src/units/flow'
 import { toHeadFeet } from '../../src/units/head'
-import { fromTicks, toInches } from '../../src/units/length'
+import { toInches } from '../../src/units/length'
 import { firstTry } from '../support/firstTry'
 import { aisleBetween, findingsOf, judged, mended, nameIn, sentenceIn, told } from '../support/judged'
 import { PEGS_N, type Peg } from '../support/pegs'
@@ -207,15 +210,43 @@ describe('what is bought', () => {
     expect(countOf('screw')).toBe(1926)
   })
 
-  test('119 twelve-foot and 80 ten-foot boards, 2,228 ft, where no plan can buy less than 2,206', () => {
+  const lumber = evaluation.cuts.find(({ stock }) => stock === 'lumber-2x4')!
+
+  test('119 twelve-foot and 80 ten-foot boards at once, 2,228 ft, with a first bound of 2,206', () => {
     // The notes buy 128 twelve-foot and 71 ten-foot boards, 2,246 ft, since they hold each member to one stock. Freed of that
     // the same pieces come out of 18 ft less: the derivation, and that of the bound, stand in
     // tests/solvers/cutting/sampleBay.test.ts, with the 128 + 71 beside them.
-    const lumber = evaluation.cuts.find(({ stock }) => stock === 'lumber-2x4')!
     expect(boughtOf('lumber-2x4')).toEqual(['119 x 144', '80 x 120'])
-    expect([inchesOf(lumber.boughtMm) / 12, inchesOf(fromTicks(lumber.bound)) / 12]).toEqual([2228, 2206])
+    expect(inchesOf(lumber.boughtMm) / 12).toBe(2228)
+    // 62 cents a foot, the placeholder of the shipped book: 2,228 ft are $1,381.36 and 2,206 ft $1,367.72.
+    expect([lumber.costIs, lumber.cents, lumber.cost, lumber.bound]).toEqual(['cents', 138_136, 138_136, 136_772])
     expect(inchesOf(lumber.netMm) / 12).toBeCloseTo(2158.7, 1)
-    expect(lumber.tooLong).toEqual([])
+    expect([lumber.tooLong, lumber.ranOut]).toEqual([[], []])
+  })
+
+  test('123 twelve-foot and 75 ten-foot boards once it is proven, 2,226 ft, and no plan costs less', async () => {
+    // 20 ft under the notes' 2,246: 123 x 12 + 75 x 10 = 1,476 + 750 = 2,226 ft, at 62 cents $1,380.12.
+    const proof = await prove(lumber.problem, firstPlan(lumber.problem))
+    const list = withProof(lumber, proof)
+    expect(list.standing).toEqual({ kind: 'proven' })
+    expect([list.cents, inchesOf(list.boughtMm) / 12]).toEqual([138_012, 2226])
+    expect(list.bought.map(({ stockMm, count }) => `${count} x ${inchesOf(stockMm)}`)).toEqual([
+      '123 x 144',
+      '75 x 120',
+    ])
+    // Every piece is on a board, and no board is longer than it is: pieces with a kerf of 1/8 in between them.
+    expect(list.lines).toEqual(lumber.lines)
+    const onBoards = (lengthMm: number) =>
+      list.boards
+        .flatMap(({ count, pieces }) => pieces.map((piece) => ({ ...piece, count: piece.count * count })))
+        .filter((piece) => Math.abs(piece.lengthMm - lengthMm) < 0.01)
+        .reduce((sum, { count }) => sum + count, 0)
+    expect(list.lines.map(({ lengthMm }) => onBoards(lengthMm))).toEqual(list.lines.map(({ count }) => count))
+    for (const { stockMm, pieces } of list.boards) {
+      const count = pieces.reduce((sum, piece) => sum + piece.count, 0)
+      const taken = pieces.reduce((sum, piece) => sum + inchesOf(piece.lengthMm) * piece.count, 0)
+      expect(taken + (count - 1) / 8).toBeLessThanOrEqual(inchesOf(stockMm) + 0.001)
+    }
   })
 
   test('a 10 ft gutter for each rack and line, and no conduit thrown away but the ends of bars', () => {

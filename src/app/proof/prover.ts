@@ -25,6 +25,9 @@ const bySize = (a: CutList, b: CutList): number =>
 const isSame = (a: ReadonlyMap<string, Proving>, b: ReadonlyMap<string, Proving>): boolean =>
   a.size === b.size && [...a].every(([key, value]) => b.get(key) === value)
 
+/** Of one length of stock the cheapest plan has the fewest boards; of several it need not, and a proof tells that too. */
+const hasChoice = ({ problem }: CutList): boolean => problem.stocks.length > 1
+
 /**
  * Looks for cheaper plans, and for the proof that there is none, of every cut list of the bay that is not proven: one list at a
  * time in a worker, the smallest first, whenever the bay stands still. Nothing is looked for while something is dragged; a change that
@@ -33,20 +36,26 @@ const isSame = (a: ReadonlyMap<string, Proving>, b: ReadonlyMap<string, Proving>
  */
 export const createProver = (planner: Planner, startWorker: () => ProofWorker): (() => void) => {
   const { store } = planner
-  /** Searched to the end of what the search tries, and still not proven: no use to look again. */
+  /** Searched to the end of what the search tries: no use to look again while its proof is kept. */
   const ended = new Set<string>()
   let worker: ProofWorker | undefined
   let run: Run | undefined
   let timer: ReturnType<typeof setTimeout> | undefined
 
-  const openLists = ({ settled, proofs, proving }: PlannerState): CutList[] =>
-    settled.cuts.filter(
-      (list) =>
-        list.boards.length > 0 &&
-        !ended.has(list.key) &&
-        proving.get(list.key) !== 'stopped' &&
-        withProof(list, proofs.get(list.key)).standing.kind !== 'proven',
+  const isProven = (list: CutList, { proofs }: PlannerState): boolean =>
+    withProof(list, proofs.get(list.key)).standing.kind === 'proven'
+
+  /** What a search is still owed, the lists that it may make cheaper first. */
+  const openLists = (state: PlannerState): CutList[] => {
+    const { settled, proofs, proving } = state
+    const isDone = (key: string): boolean => ended.has(key) && proofs.has(key)
+    const open = settled.cuts.filter(
+      ({ key, boards }) => boards.length > 0 && !isDone(key) && proving.get(key) !== 'stopped',
     )
+    const unproven = open.filter((list) => !isProven(list, state))
+    const tied = open.filter((list) => isProven(list, state) && hasChoice(list))
+    return [...unproven.sort(bySize), ...tied.sort(bySize)]
+  }
 
   const endRun = () => {
     if (run === undefined) return
@@ -56,9 +65,10 @@ export const createProver = (planner: Planner, startWorker: () => ProofWorker): 
   }
 
   const tell = (lists: readonly CutList[]) => {
-    const { proving } = store.getState()
-    const stopped = [...proving].filter(([, state]) => state === 'stopped')
-    const looking = lists.map(({ key }) => [key, 'looking'] as const)
+    const state = store.getState()
+    const { proving } = state
+    const stopped = [...proving].filter(([, doing]) => doing === 'stopped')
+    const looking = lists.filter((list) => !isProven(list, state)).map(({ key }) => [key, 'looking'] as const)
     const next = new Map<string, Proving>([...stopped, ...looking])
     if (!isSame(proving, next)) planner.set({ proving: next })
   }
@@ -94,7 +104,7 @@ export const createProver = (planner: Planner, startWorker: () => ProofWorker): 
   }
 
   const begin = () => {
-    const [next] = openLists(store.getState()).sort(bySize)
+    const [next] = openLists(store.getState())
     if (run === undefined && next !== undefined) void search(next)
   }
 

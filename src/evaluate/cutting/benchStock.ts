@@ -72,7 +72,7 @@ export const benchStock = (
   const lengthsMm = isLumber(item) ? lumberMm : item.lengthsMm
   const overMm = overOf(item.key, measured)
   const yard = lengthsMm.map((stockMm) => yardStock(item.key, stockMm, overMm, prices))
-  const costIs = 'ticks'
+  const costIs = yard.every(({ cents }) => cents !== undefined) ? 'cents' : 'ticks'
   const onHand = [...leftoverCounts(item.key, leftovers)]
   return {
     stocks: [...yard, ...onHand.map(([ticks]) => leftoverStock(fromTicks(ticks)))],
