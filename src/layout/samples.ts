@@ -34,4 +34,10 @@ export const samples: readonly Sample[] = [
     file: 'bays/sallow-flats-one-acre.json',
     line: 'An acre of 324 racks and 10,368 towers with eighteen small pits.',
   },
+  {
+    id: 'kestrel-bend-near-miss',
+    title: 'Kestrel Bend Farm, House 2, before the shave',
+    file: 'bays/kestrel-bend-near-miss.json',
+    line: 'The same house with gutter bearers of 61 in, an inch too long for two from a 10 ft board: Shave & save mends it.',
+  },
 ]

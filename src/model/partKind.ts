@@ -44,6 +44,8 @@ export interface PartKind<P extends PartBase> {
   fitIn?(part: P, outline: readonly Point[]): P
   /** Tip height above the rack datum that this part needs, built of stock as it measures, mm; the bay takes the greatest. */
   tipNeededMm?(part: P, measured: readonly StockMeasures[]): number
+  /** By the mark of a member, the fields whose lengths make it shorter, the one that is given up most lightly first. */
+  readonly shavedBy?: Readonly<Record<string, readonly string[]>>
   derive(part: P, site: Site): Built
   draw(part: P, built: Built): readonly Mark[]
   handles(part: P): readonly Handle[]

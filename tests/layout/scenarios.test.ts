@@ -50,6 +50,7 @@ test.each([
   ['lintel-lane-lean-to', 1, 12, 84],
   ['old-dairy-corner', 8, 256, 2304],
   ['sallow-flats-one-acre', 324, 10_368, 93_312],
+  ['kestrel-bend-near-miss', 15, 480, 4320],
 ])('%s has %i racks, %i towers and %i plant sites', (id, racks, towerCount, siteCount) => {
   const rows = rowsOf(scenarios[id]!())
   expect([sum(rows, (row) => row.racks), towers(rows), sites(rows)]).toEqual([racks, towerCount, siteCount])

@@ -9,6 +9,7 @@ import { troughLevels } from './levels'
 import { materialsOf } from './materials'
 import { rackRowPresets } from './presets'
 import { rackRowSchema, type RackRow } from './schema'
+import { shavedBy } from './shavedBy'
 
 export const rackRow: PartKind<RackRow> = {
   kind: 'rack-row',
@@ -19,6 +20,7 @@ export const rackRow: PartKind<RackRow> = {
   move: moveStanding,
   mirror: mirrorRow,
   tipNeededMm: (part, measured) => troughLevels(part, materialsOf(part, measured)).tipNeededMm,
+  shavedBy,
   derive: deriveRackRow,
   draw: drawRackRow,
   handles: rowHandles,

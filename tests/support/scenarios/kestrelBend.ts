@@ -31,8 +31,20 @@ const withHoopLegs = (sketch: Sketch): Sketch =>
     sketch,
   )
 
-const withRows = (sketch: Sketch, northStart: number): Sketch =>
-  CENTRES.reduce(
+/** What a telling of the bay changes. */
+interface Telling {
+  readonly title?: string
+  /** Where the rows of the north block start, inches from the south wall. */
+  readonly northStart?: number
+  /** How far each bearer reaches past its outer trough, inches; the schema's own where it is left out. */
+  readonly bearerEnd?: number
+}
+
+const TITLE = 'Kestrel Bend Farm, House 2'
+
+const withRows = (sketch: Sketch, { northStart = 410, bearerEnd }: Telling): Sketch => {
+  const ends = bearerEnd === undefined ? {} : { bearerEnd }
+  return CENTRES.reduce(
     (at, x, k) =>
       at
         .row(`N${k + 1}`, [x, northStart], {
@@ -41,6 +53,7 @@ const withRows = (sketch: Sketch, northStart: number): Sketch =>
           inlet: 'start',
           waterFrom: mainOf(k),
           trimTurns: TRIMS.N[k] ?? null,
+          ...ends,
         })
         .row(`S${k + 1}`, [x, 96], {
           racks: 2,
@@ -48,13 +61,15 @@ const withRows = (sketch: Sketch, northStart: number): Sketch =>
           inlet: 'end',
           waterFrom: mainOf(k),
           trimTurns: TRIMS.S[k] ?? null,
+          ...ends,
         }),
     sketch,
   )
+}
 
 /** The house as surveyed. Floor levels count from the north-west corner. */
-const house = (): Sketch =>
-  bay('352 x 856 in', 'Kestrel Bend Farm, House 2')
+const house = (title: string): Sketch =>
+  bay('352 x 856 in', title)
     .house({ headroom: 168 })
     .curved(1, ARCH)
     .curved(3, ARCH)
@@ -120,10 +135,10 @@ const withWater = (sketch: Sketch): Sketch =>
       { pipe: 'pe-1-1/2', height: 84 },
     )
 
-/** The house with the rows of the north block starting at `northStart`, inches from the south wall. */
-export const kestrelBendWith = (northStart: number): Sketch =>
-  withHoopLegs(withWater(withRows(house(), northStart))).settings({
+/** The bay as it is, but for what is told otherwise. */
+export const kestrelBendWith = (telling: Telling): Sketch =>
+  withHoopLegs(withWater(withRows(house(telling.title ?? TITLE), telling))).settings({
     place: 'Kestrel Bend Farm, Tallow County',
   })
 
-export const kestrelBend = (): Sketch => kestrelBendWith(410)
+export const kestrelBend = (): Sketch => kestrelBendWith({})
