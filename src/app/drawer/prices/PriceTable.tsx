@@ -30,7 +30,14 @@ function From({ line, day }: LineProps) {
   )
 }
 
-const Line = memo(({ line, day }: LineProps) => {
+/** A row is drawn again only when it is another: an edit of one leaves the rest of a long table alone. */
+const isSameLine = (a: LineProps, b: LineProps): boolean =>
+  a.day === b.day &&
+  a.line.row === b.line.row &&
+  a.line.layer === b.line.layer &&
+  a.line.isStale === b.line.isStale
+
+function PlainLine({ line, day }: LineProps) {
   const { row, layer } = line
   const [isOpen, setIsOpen] = useState(false)
   const opener = useRef<HTMLButtonElement>(null)
@@ -91,7 +98,9 @@ const Line = memo(({ line, day }: LineProps) => {
       )}
     </>
   )
-})
+}
+
+const Line = memo(PlainLine, isSameLine)
 
 interface SectionProps {
   readonly section: BookSection
