@@ -32,6 +32,7 @@ import {
   measureLabel,
   noteLabels,
 } from './overlayPaint'
+import { usePlaces } from './places/usePlaces'
 import { useOverDrains } from './returns/useOverDrains'
 import { RULER_PX, drawRulers } from './rulers'
 import type { Overlay } from './tools/tool'
@@ -55,6 +56,9 @@ interface Seen {
   readonly overlay: Overlay
   readonly pointer: Point | undefined
   readonly finding: string | undefined
+  /** The counted thing whose places are pointed out, and what does so, once it has come. */
+  readonly pointedOut: string | undefined
+  readonly places: ReturnType<typeof usePlaces>
   readonly findingsOf: ReturnType<typeof useFindings>
   /** What the gesture does to boards, money and hours, once the prices have come. */
   readonly costChange: ReturnType<typeof useCostChange>
@@ -106,6 +110,10 @@ const keptClear = rememberLast((names: readonly Slip[], room: Slip): readonly Sl
 const openedIn = ({ finding, findingsOf, evaluation }: Seen): readonly Finding[] =>
   finding === undefined ? [] : findingsOf(evaluation.bay).filter(({ key }) => key === finding)
 
+/** What the places that are pointed out are places of. */
+const placesLabels = ({ places, pointedOut, evaluation }: Seen): Label[] =>
+  places && pointedOut !== undefined ? [places.placesLabel(evaluation, pointedOut)] : []
+
 /** Falls, flows and pegs along the drains, under all that follows the pointer; gives what they cover. */
 const drawReturns = (ctx: CanvasLike, seen: Seen): readonly Slip[] => {
   const { lens, evaluation, drains, selection, moved, pointer, names, water } = seen
@@ -130,12 +138,14 @@ const drawOverlay = (ctx: CanvasLike, seen: Seen) => {
   if (!isMoving) drawHandles(ctx, lens, handlesOf(evaluation.layout, selection))
   for (const distance of distances) drawDistance(ctx, lens, distance)
   for (const finding of findings) drawFinding(ctx, lens, finding)
+  if (seen.pointedOut !== undefined) seen.places?.drawPlaces(ctx, evaluation, seen.pointedOut, lens)
   drawGesture(ctx, seen)
   const labels = [
     ...((isRead && over?.pointerLabels(water, evaluation, seen.pointer, lens)) || []),
     ...distances.map((distance) => distanceLabel(lens, distance)),
     ...findings.map((finding) => findingLabel(lens, finding)),
     ...gestureLabels(seen),
+    ...placesLabels(seen),
     ...(over?.labelsOver(water, evaluation, lens) ?? []),
   ]
   drawNorth(ctx, lens, evaluation.bay.house.northDegrees)
@@ -157,12 +167,13 @@ interface OverlayLayerProps {
 
 /** What changes with every move of the pointer, on a canvas of its own over the floor. */
 export function OverlayLayer({ lens, gestures, evaluation, moved, parts, all }: OverlayLayerProps) {
-  const [settled, water, selection, pointer, finding] = usePlannerState((state) => [
+  const [settled, water, selection, pointer, finding, pointedOut] = usePlannerState((state) => [
     state.settled,
     state.paint,
     state.selection,
     state.pointer,
     state.finding,
+    state.pointedOut,
   ])
   const overlay = useStore(gestures.shown, (shown) => shown.overlay)
   const held = useRef(lens)
@@ -172,6 +183,7 @@ export function OverlayLayer({ lens, gestures, evaluation, moved, parts, all }: 
   const over = useOverPlan(water !== 'plain')
   const drains = useOverDrains()
   const findingsOf = useFindings()
+  const places = usePlaces(pointedOut !== undefined)
   const costChange = useCostChange(moved.length > 0)
   const names = useMemo(() => {
     const ids = all.map(({ id }) => id)
@@ -189,6 +201,8 @@ export function OverlayLayer({ lens, gestures, evaluation, moved, parts, all }: 
     overlay,
     pointer,
     finding,
+    pointedOut,
+    places,
     findingsOf,
     costChange,
     names,

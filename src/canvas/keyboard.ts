@@ -56,10 +56,14 @@ const pointed = (
   return pressedWords(planner, gestures, revision)
 }
 
-/** Escape stops the gesture, then puts down the tool, then lets go of what is chosen. */
+/** Escape stops the gesture, then what is pointed out, then puts down the tool, then lets go of what is chosen. */
 export const cancelled = (planner: Planner, gestures: Gestures): string => {
   const wasBusy = gestures.cancel()
-  const { tool, selection } = planner.store.getState()
+  const { tool, selection, pointedOut } = planner.store.getState()
+  if (!wasBusy && pointedOut !== undefined) {
+    planner.set({ pointedOut: undefined })
+    return 'Nothing is pointed out any more'
+  }
   if (tool === 'place') planner.set({ tool: 'select', placing: undefined })
   else if (!wasBusy && tool !== 'select') planner.set({ tool: 'select' })
   else if (!wasBusy && selection.length > 0) planner.select([])

@@ -1,4 +1,5 @@
-import type { CountGroup, CountUnit } from '../model/countLine'
+import type { CountGroup } from '../model/countLine'
+import type { CountUnit } from '../units/writeCount'
 import { sizedFittings } from './barbed'
 import { conduits } from './conduit'
 import { gutters } from './gutter'

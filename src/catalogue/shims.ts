@@ -31,8 +31,10 @@ export const shimStack = (heightMm: number): readonly Shims[] => {
   return stack
 }
 
+/** Catalogue key of a shim of a thickness: `foot-shim-1/2`. */
+export const shimKey = (noun: string, thickMm: number): string =>
+  `${noun}-${shimSizes[shimsMm.indexOf(thickMm)] ?? ''}`
+
 /** Catalogue keys of the shims in a stack for a height, one a shim: `foot-shim-1/2`, `foot-shim-1/16`. */
 export const shimKeys = (noun: string, heightMm: number): readonly string[] =>
-  shimStack(heightMm).flatMap(({ thickMm, count }) =>
-    Array<string>(count).fill(`${noun}-${shimSizes[shimsMm.indexOf(thickMm)] ?? ''}`),
-  )
+  shimStack(heightMm).flatMap(({ thickMm, count }) => Array<string>(count).fill(shimKey(noun, thickMm)))

@@ -1,9 +1,10 @@
 import { fittingOf } from '../catalogue/fittings'
 import type { Built } from '../model/built'
-import type { CountLine, CountUnit } from '../model/countLine'
+import type { CountLine } from '../model/countLine'
 import type { PartId } from '../model/ids'
 import type { Join, Levels } from '../model/levels'
 import { feet } from '../units/length'
+import type { CountUnit } from '../units/writeCount'
 import { atJoin, type BuiltOf } from './takeOff/atJoins'
 import { footShims, type Tally, tallyOf } from './takeOff/tally'
 

@@ -1,15 +1,13 @@
+import type { CountUnit } from '../units/writeCount'
 import type { PartId } from './ids'
 
-/** Heading of the take-off under which a counted thing stands. */
+/** Heading of the take-off under which a counted thing stands; of `lumber` there are only pieces that are cut. */
 export type CountGroup =
-  'growing' | 'feet' | 'conduit' | 'gutter' | 'drain' | 'water' | 'pit' | 'fasteners'
-
-/** How a thing is counted: by the piece, by the foot of a run, by the square foot. */
-export type CountUnit = 'piece' | 'ft' | 'ft2'
+  'growing' | 'feet' | 'lumber' | 'conduit' | 'gutter' | 'drain' | 'water' | 'pit' | 'fasteners'
 
 /** How many of one counted thing. How it is counted, in words, says `countRule` of the catalogue. */
 export interface CountLine {
-  /** Catalogue key of the fitting. */
+  /** Catalogue key of the fitting; of pieces that are cut, stock and mark: `lumber-2x4#RS-p`, `pe-3/4#lateral`. */
   readonly item: string
   readonly title: string
   readonly group: CountGroup

@@ -1,11 +1,11 @@
 import { ClipboardCopy, Ruler } from 'lucide-react'
 import { useDeferredValue } from 'react'
-import type { CountLine } from '../model/countLine'
 import type { CutList } from '../model/cutList'
 import type { Planner } from '../store/planner'
 import { usePlanner, usePlannerState } from '../store/react'
 import { useCutLists } from '../store/useCutLists'
 import type { Units } from '../units/length'
+import { CountedThings } from './CountedThings'
 import { CutSection } from './CutSection'
 import './cuts.css'
 import { cutText } from './cutWords'
@@ -41,29 +41,6 @@ function MemberMarks({ cuts }: { readonly cuts: readonly CutList[] }) {
           </div>
         ))}
     </dl>
-  )
-}
-
-function CountedThings({ counts }: { readonly counts: readonly CountLine[] }) {
-  return (
-    <table>
-      <thead>
-        <tr>
-          <th scope="col">Thing</th>
-          <th scope="col" className="cuts-number">
-            Count
-          </th>
-        </tr>
-      </thead>
-      <tbody>
-        {counts.map(({ item, title, count }) => (
-          <tr key={item}>
-            <th scope="row">{title}</th>
-            <td className="cuts-number">{count}</td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
   )
 }
 
@@ -123,7 +100,7 @@ export function Cuts() {
       </Fold>
       {counts.length > 0 && (
         <Fold title={<h2>Counted things</h2>}>
-          <CountedThings counts={counts} />
+          <CountedThings counts={counts} units={units} />
         </Fold>
       )}
     </div>

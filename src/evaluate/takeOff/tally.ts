@@ -1,4 +1,4 @@
-import { shimSizes, shimsMm, shimStack } from '../../catalogue/shims'
+import { shimKey, shimStack } from '../../catalogue/shims'
 import { tapeOf } from '../../catalogue/threads'
 import type { Built, Fitting, Stick } from '../../model/built'
 import type { Foot } from '../../model/levels'
@@ -41,7 +41,6 @@ export const tallyOf = rememberEach<Built, null, Tally>((built) => {
 export const footShims = rememberEach<readonly Foot[], null, Tally>((feet) => {
   const tally = new Map<string, number>()
   for (const { shimMm } of feet)
-    for (const { thickMm, count } of shimStack(shimMm))
-      countIn(tally, `foot-shim-${shimSizes[shimsMm.indexOf(thickMm)] ?? ''}`, count)
+    for (const { thickMm, count } of shimStack(shimMm)) countIn(tally, shimKey('foot-shim', thickMm), count)
   return tally
 })
