@@ -35,7 +35,7 @@ const board = (stockFt: number, cuts: Cuts, offcutInch: number, count = 1): Boar
   offcutMm: fromTicks(ticks(offcutInch)),
 })
 
-const piece = (inch: number, minusInch = 0, rule = EXACT, count = 4): Piece => ({
+const piece = (inch: number, minusInch = 0, rule: PieceRule = EXACT, count = 4): Piece => ({
   lengthTicks: ticks(inch),
   minusTicks: ticks(minusInch),
   rule,
