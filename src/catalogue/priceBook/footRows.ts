@@ -6,6 +6,6 @@ const masonry = rowsOn({ group: 'lumber', supplier: 'Lumber yard', aisle: 'Block
 /** What risers and troughs stand on. */
 export const footRows: readonly PriceRow[] = [
   masonry('foot-plate', 220),
-  ...inEverySize(masonry)('foot-shim', 30),
+  ...inEverySize(masonry)('foot-shim', 18),
   masonry('trough-block', 240),
 ]

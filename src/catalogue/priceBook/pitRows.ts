@@ -7,15 +7,15 @@ const plumbing = inEverySize(
 )
 const alarms = rowsOn({ group: 'electrics', supplier: 'Pump dealer', aisle: 'Floats and alarms', leadDays: 10 })
 
-const bySheet = { unit: 'ft2', isWholePack: false } as const
+const bySheet = { unit: 'square foot', isWholePack: false } as const
 
 /** What lines, covers, fills and guards a pit. A spare of every float valve: common practice, no source. */
 export const pitRows: readonly PriceRow[] = [
-  pits('pit-lining', 110, bySheet),
-  pits('pit-lid', 260, bySheet),
-  pits('pit-boot', 1450),
-  ...plumbing('overflow-pipe', 1200),
-  ...plumbing('overflow-screen', 650),
+  pits('pit-lining', 220, bySheet),
+  pits('pit-lid', 480, bySheet),
+  pits('pit-boot', 2400),
+  ...plumbing('overflow-pipe', 2400),
+  ...plumbing('overflow-screen', 1250),
   pits('make-up-valve', 2400, spares(1)),
   alarms('pump-float', 3900, spares(1)),
   alarms('alarm-float', 3900),
