@@ -24,6 +24,7 @@ import { headBoxFillMin } from './head-box-fill-min'
 import { headBoxLevelMin } from './head-box-level-min'
 import { headroomMin } from './headroom-min'
 import { holeBellGap } from './hole-bell-gap'
+import { holeBitMin } from './hole-bit-min'
 import { insideHouse } from './inside-house'
 import { keepClearFree } from './keep-clear-free'
 import { lateralFlushEnd } from './lateral-flush-end'
@@ -44,6 +45,8 @@ import { pitTransitRoom } from './pit-transit-room'
 import { polyFamilySame } from './poly-family-same'
 import { pumpFlowFit } from './pump-flow-fit'
 import { pumpLiftMin } from './pump-lift-min'
+import { railInsertionMin } from './rail-insertion-min'
+import { railJointFit } from './rail-joint-fit'
 import { serviceCrossingMin } from './service-crossing-min'
 import { stockLengthMax } from './stock-length-max'
 import { suctionLevelMin } from './suction-level-min'
@@ -125,6 +128,9 @@ export const rules: readonly Rule[] = [
   troughFreeboardMin,
   barRiserGap,
   barSleeveGap,
+  railJointFit,
+  railInsertionMin,
+  holeBitMin,
   towerWithdrawalMin,
   stockLengthMax,
   polyFamilySame,

@@ -16,6 +16,23 @@ export interface BearerShim {
   readonly shimMm: number
 }
 
+/** A conduit that goes through holes of the row's risers, as a caliper finds it; mm. */
+export interface DrilledFor {
+  /** Catalogue key. */
+  readonly stock: string
+  readonly odMm: number
+  readonly bitMm: number
+}
+
+/** How rails meet at a shared riser, as a caliper finds them; mm. */
+export interface RailJoint {
+  readonly railOdMm: number
+  /** Inside of the bigger conduit that takes them. */
+  readonly boreMm: number
+  /** How far each goes in. */
+  readonly insertionMm: number
+}
+
 /**
  * What a row of racks says about itself beside its built things, so that checks need not know its parameters.
  * Heights are mm above the rack datum; widths and gaps are mm.
@@ -62,6 +79,9 @@ export interface RackFacts {
   readonly sleeveHoleMm: number
   readonly plainHoleBottomMm: number
   readonly sleeveHoleBottomMm: number
+  readonly drilledFor: readonly DrilledFor[]
+  /** None in a row of one rack. */
+  readonly railJoint: RailJoint | undefined
   readonly riserMm: number
   readonly riserNeededMm: number
   readonly tipWidthMm: number

@@ -1,10 +1,11 @@
 import { widthAtDepth } from '../../catalogue/gutter'
 import { offset, turnHeading, type Heading } from '../../geometry/motion'
-import type { BearerShim, RackFace, RackFacts } from '../../model/rackFacts'
+import type { BearerShim, DrilledFor, RackFace, RackFacts, RailJoint } from '../../model/rackFacts'
 import { inches } from '../../units/length'
 import { canopyHalfMm } from './bodies'
-import { jointHalfMm } from './joints'
+import { insertedMm, jointHalfMm } from './joints'
 import { invertAt } from './levels'
+import { pairsOf } from './pairs'
 import type { RackPlan } from './plan'
 
 /** A tip hangs over the invert by the water's depth and 3/4 in of air. Common practice, no source. */
@@ -70,6 +71,28 @@ const bearerShims = ({ part, levels, positions }: RackPlan): BearerShim[] =>
     shimMm: invertAt(part, levels, u) - levels.bearerTopMm,
   }))
 
+/** What the risers are drilled for, plain holes first; only holes that there are. */
+const drilledFor = (plan: RackPlan): DrilledFor[] => {
+  const { plainBitMm, sleeveBitMm } = plan.levels.holes
+  const { rail, big } = plan.materials
+  const pairs = pairsOf(plan)
+  return [
+    { isBig: false, conduit: rail, bitMm: plainBitMm },
+    { isBig: true, conduit: big, bitMm: sleeveBitMm },
+  ].flatMap(({ isBig, conduit: { key, odMm }, bitMm }) =>
+    pairs.some((pair) => pair.isBig === isBig) ? [{ stock: key, odMm, bitMm }] : [],
+  )
+}
+
+const railJoint = ({ part, materials }: RackPlan): RailJoint | undefined =>
+  part.racks === 1
+    ? undefined
+    : {
+        railOdMm: materials.rail.odMm,
+        boreMm: materials.big.idMm,
+        insertionMm: insertedMm(part, materials),
+      }
+
 const levelFacts = (plan: RackPlan) => {
   const { part, levels, positions, materials, lengths } = plan
   const { plainMm, sleeveMm, plainBitMm, sleeveBitMm } = levels.holes
@@ -92,6 +115,8 @@ const levelFacts = (plan: RackPlan) => {
     sleeveHoleMm: sleeveMm,
     plainHoleBottomMm: plainMm - plainBitMm / 2,
     sleeveHoleBottomMm: sleeveMm - sleeveBitMm / 2,
+    drilledFor: drilledFor(plan),
+    railJoint: railJoint(plan),
     riserMm: lengths.riserMm,
     riserNeededMm: levels.riserNeededMm,
     tipWidthMm: part.tipMm,

@@ -63,6 +63,10 @@ export const railRuns = (part: RackRow, materials: Materials, insetMm: number): 
 /** J1: a sleeve holds both rail ends and the gap between them. */
 export const sleeveLengthMm = ({ insertionMm, railGapMm }: RackRow): number => 2 * insertionMm + railGapMm
 
+/** How far a rail goes into the conduit that takes it at a joint, mm. */
+export const insertedMm = (part: RackRow, materials: Materials): number =>
+  part.joint === 'J1' ? part.insertionMm : overlapMm(part, materials)
+
 /** How far from the shared riser's centre a bar would no longer lie on the rail that it is hung for, mm. */
 export const jointHalfMm = (part: RackRow): number =>
   part.joint === 'J1' ? sleeveLengthMm(part) / 2 : part.pastRiserMm

@@ -3,6 +3,7 @@ import type { Built } from '../../../src/model/built'
 import type { StockMeasures } from '../../../src/model/measuredStock'
 import { rackRow } from '../../../src/parts/rack-row/kind'
 import { inches, toInches } from '../../../src/units/length'
+import { measuring } from '../../support/measuring'
 import { build, marked, pieces, row } from '../../support/rackRows'
 import { flatSite } from '../../support/site'
 
@@ -10,22 +11,6 @@ import { flatSite } from '../../support/site'
  * Stock as a tape and a caliper find it, in the formulas of the trade notes' worked example (three racks). All lengths here
  * are hand arithmetic on that example, in inches.
  */
-
-const measuring = (
-  stock: string,
-  found: Partial<Record<'over' | 'thick' | 'wide' | 'od' | 'wall', number>>,
-) => {
-  const mm = (inch: number | undefined) => (inch === undefined ? null : inches(inch))
-  const { over = 0, thick, wide, od, wall } = found
-  return {
-    stock,
-    overMm: inches(over),
-    thickMm: mm(thick),
-    wideMm: mm(wide),
-    odMm: mm(od),
-    wallMm: mm(wall),
-  }
-}
 
 /** Three racks whose tips hang where the row itself asks. */
 const built = (...measured: readonly StockMeasures[]): Built =>
