@@ -144,7 +144,9 @@ export const leastCounts = (question: CountsQuestion, work: Work): Counts => {
   )
   const order = [...question.most.keys()].filter((stock) => !free.includes(stock))
   const numbers = question.most.map((each, stock) => (free.includes(stock) ? each : 0))
-  const search: Search = { question, order, numbers, work, limit: aim.most, best: undefined }
+  // All boards that there are come to no more.
+  const top = Math.min(aim.most, dot(aim.adds, question.most))
+  const search: Search = { question, order, numbers, work, limit: top, best: undefined }
   if (order.length === 0)
     return isExcluded(search) ||
       isOver(search) ||
@@ -152,8 +154,8 @@ export const leastCounts = (question: CountsQuestion, work: Work): Counts => {
       ? 'none'
       : numbers
   const from = Math.max(0, Math.ceil(boundFrom(aim.adds, search, 0)))
-  for (let width = 0, low = from; low <= aim.most; width = width * 2 + 1, low = search.limit + 1) {
-    search.limit = Math.min(aim.most, low + width)
+  for (let width = 0, low = from; low <= top; width = width * 2 + 1, low = search.limit + 1) {
+    search.limit = Math.min(top, low + width)
     visit(search, 0, low)
     if (work.left <= 0) return 'stopped'
     if (search.best !== undefined) return search.best

@@ -154,18 +154,72 @@ const solveReadings = async (
   return solveReading(plan, taskOf(problem, 'least', unmade, valuesOrNone(plan)), work, options)
 }
 
-/** The problem without the pieces that no board makes, however many there were; undefined where the first plan makes all others. */
-const withAllMade = (problem: CuttingProblem, { unmade }: CuttingPlan) => {
-  const tooLong = unmade.filter(({ why }) => why === 'too-long')
-  return tooLong.length === unmade.length
-    ? undefined
-    : { tooLong, problem: madeBy({ unmade: tooLong }, problem) }
+/** Pieces set aside, and the problem without them. */
+interface Cutback {
+  readonly problem: CuttingProblem
+  readonly unmade: readonly Unmade[]
 }
+
+/** Part of the work that goes into asking once whether the boards make more pieces. */
+const ASKING_SHARE = 1 / 20
+
+const makes = async (
+  problem: CuttingProblem,
+  unmade: readonly Unmade[],
+  budget: number,
+): Promise<boolean> => {
+  const work = { left: budget * ASKING_SHARE }
+  const proof = await solveReading(
+    undefined,
+    taskOf(madeBy({ unmade }, problem), 'least', unmade, NONE),
+    work,
+    {},
+  )
+  return proof !== undefined
+}
+
+/** The least of a line that has to stand aside, the other lines as they are: found by halving, since fewer pieces always fit. */
+const leastAside = async (
+  problem: CuttingProblem,
+  unmade: readonly Unmade[],
+  line: Unmade,
+  budget: number,
+): Promise<number> => {
+  const others = unmade.filter((each) => each !== line)
+  let fits = line.count
+  for (let low = 0; low < fits;) {
+    const count = (low + fits) >> 1
+    if (
+      await makes(
+        problem,
+        [...others, { ...line, count }].filter((each) => each.count > 0),
+        budget,
+      )
+    )
+      fits = count
+    else low = count + 1
+  }
+  return fits
+}
+
+/** As few pieces aside as the boards allow, line by line as the first plan has them, longest first. */
+const cutbackOf = async (problem: CuttingProblem, first: CuttingPlan, budget: number): Promise<Cutback> => {
+  let unmade = first.unmade
+  for (const line of first.unmade) {
+    if (line.why === 'too-long') continue
+    const count = await leastAside(problem, unmade, line, budget)
+    unmade = unmade.flatMap((each) => (each !== line ? [each] : count > 0 ? [{ ...line, count }] : []))
+  }
+  return { problem: madeBy({ unmade }, problem), unmade }
+}
+
+const isSame = (these: readonly Unmade[], those: readonly Unmade[]): boolean =>
+  these.length === those.length && these.every(({ count }, i) => count === those[i]?.count)
 
 /**
  * The best plan of a problem and what is proved of it, starting from a plan that is known. Where that one leaves pieces unmade for
- * want of boards, a plan is looked for that makes them all; if none is found, the proof is among the plans that make what
- * the first one makes.
+ * want of boards, it is first tried how many of them can be made after all; the proof is then among the plans that make what this
+ * plan makes.
  *
  * The same problem, plan and budget always give the same answer. Rejects with a RangeError where a number of the problem is not
  * whole.
@@ -177,12 +231,8 @@ export const prove = async (
 ): Promise<Proof> => {
   requireWhole(problem)
   const budget = options.budget ?? BUDGET
-  const whole = withAllMade(problem, first)
-  const all =
-    whole === undefined
-      ? undefined
-      : await solveReadings(undefined, whole.problem, whole.tooLong, { left: budget / 2 }, options)
-  if (all !== undefined) return all
-  const made = await solveReadings(first, madeBy(first, problem), first.unmade, { left: budget }, options)
-  return made ?? { plan: first, bound: 0, proven: provenOf([]) }
+  const cutback = await cutbackOf(problem, first, budget)
+  const known = isSame(cutback.unmade, first.unmade) ? first : undefined
+  const proof = await solveReadings(known, cutback.problem, cutback.unmade, { left: budget }, options)
+  return proof ?? { plan: first, bound: 0, proven: provenOf([]) }
 }
