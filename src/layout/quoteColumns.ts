@@ -141,7 +141,7 @@ export const wasteWords = (waste: PriceWaste, decimal: DecimalSign = '.'): strin
 }
 
 /** The rule of such words, in capitals or not; undefined for any others. */
-export const wasteOf = (words: string): PriceWaste | undefined => {
+const wasteOf = (words: string): PriceWaste | undefined => {
   const plain = words.trim().toLowerCase()
   if (plain === 'cut' || plain === 'none') return { kind: plain }
   const share = /^(\d{1,3}(?:[.,]\d{1,3})?)\s*%$/.exec(plain)?.[1]

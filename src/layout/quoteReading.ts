@@ -109,7 +109,7 @@ const isSameRow = (a: PriceRow, b: PriceRow): boolean =>
   JSON.stringify([a.breaks, a.waste]) === JSON.stringify([b.breaks, b.waste])
 
 /** Whether another price was asked for: what else changes makes no invented price a quote. */
-export const isRepriced = (before: PriceRow, after: PriceRow): boolean =>
+const isRepriced = (before: PriceRow, after: PriceRow): boolean =>
   before.cents !== after.cents || JSON.stringify(before.breaks) !== JSON.stringify(after.breaks)
 
 const cellsWords = (count: number): string => (count === 1 ? '1 cell' : `${count} cells`)

@@ -1,5 +1,5 @@
 import { useMemo, useRef, useState } from 'react'
-import { takeReading } from '../../../layout/quoteEdits'
+import { clearLayer, takeReading } from '../../../layout/quoteEdits'
 import {
   type BookReading,
   type OwnLayer,
@@ -11,7 +11,7 @@ import { commitEdited } from '../../../sidebar/commitEdited'
 import { usePlanner, usePlannerState } from '../../../store/react'
 import { chooseFile } from '../../files/layoutFiles'
 import { HeadRow } from '../chart/HeadRow'
-import { changedWords, priceWords, readingNotes, readingSentence, thingWords } from './priceWords'
+import { changedWords, layerNames, priceWords, readingNotes, readingSentence, thingWords } from './priceWords'
 import { LARGEST_BYTES, sheetLines, textOf } from './sheetLines'
 import { today } from './today'
 
@@ -110,6 +110,7 @@ function Preview({ name, reading, onDone }: PreviewProps) {
 
 /** A sheet of prices from the device: into which layer it goes, and what it would change. */
 export function SheetIn() {
+  const planner = usePlanner()
   const counter = usePlannerState((state) => state.evaluation.layout.counter)
   const [layer, setLayer] = useState<OwnLayer>('book')
   const [sheet, setSheet] = useState<Sheet | { readonly fault: string }>()
@@ -121,6 +122,11 @@ export function SheetIn() {
   const choose = async () => {
     const file = await chooseFile('.csv,.txt,text/csv')
     if (file) setSheet(await readSheet(file))
+  }
+  const empty = () => {
+    // The button goes with the rows, and the focus must not.
+    button.current?.focus()
+    commitEdited(planner, `Empty ${layerNames[layer]}`, (layout) => clearLayer(layout, layer))
   }
   const finish = () => {
     setSheet(undefined)
@@ -143,6 +149,7 @@ export function SheetIn() {
         <button ref={button} onClick={() => void choose()}>
           Choose a file …
         </button>
+        {counter[layer].length > 0 && <button onClick={empty}>Empty {layerNames[layer]}</button>}
       </p>
       <p className="water-note">
         A CSV file with a column “key” and any of the others, parted by commas, semicolons or tabs; prices

@@ -1,6 +1,6 @@
 import { amountText } from '../../../units/amount'
 import type { PriceRow } from '../../../model/priceRow'
-import { dayNumber } from '../../../model/quoteDate'
+import { dayNumber, STALE_DAYS } from '../../../model/quoteDate'
 import type { BookReading } from '../../../layout/quoteReading'
 import type { BookLine, Flaw } from './bookLines'
 
@@ -31,7 +31,7 @@ export const leadWords = ({ leadDays }: PriceRow): string => (leadDays === 1 ? '
 export const flawTitles: Readonly<Record<Flaw, string>> = {
   unpriced: 'Without a price',
   placeholder: 'Placeholders',
-  stale: 'Older than 60 days',
+  stale: `Older than ${STALE_DAYS} days`,
 }
 
 const counted = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`
@@ -43,11 +43,12 @@ export const bookSentence = (of: number, flaws: Readonly<Record<Flaw, number>>):
       `${flaws.unpriced} of the ${counted(of, 'thing', 'things')} in this bay ${flaws.unpriced === 1 ? 'has' : 'have'} no price: no sum has ${flaws.unpriced === 1 ? 'it' : 'them'} in it.`,
     flaws.placeholder > 0 &&
       `${counted(flaws.placeholder, 'price is an invented placeholder', 'prices are invented placeholders')}: put in your own.`,
-    flaws.stale > 0 && `${counted(flaws.stale, 'price is', 'prices are')} more than 60 days old: ask again.`,
+    flaws.stale > 0 &&
+      `${counted(flaws.stale, 'price is', 'prices are')} more than ${STALE_DAYS} days old: ask again.`,
   ].filter((sentence) => sentence !== false)
   return words.length > 0
     ? words.join(' ')
-    : 'Everything in this bay has a price of its own, none older than 60 days.'
+    : `Everything in this bay has a price of its own, none older than ${STALE_DAYS} days.`
 }
 
 const FIELDS: readonly (readonly [keyof PriceRow, string])[] = [
@@ -74,7 +75,7 @@ export const changedWords = (before: PriceRow, after: PriceRow): string =>
     .map(([, name]) => name)
     .join(', ')
 
-const layerNames = { book: 'the supplier’s book', quotes: 'this job’s quotes' } as const
+export const layerNames = { book: 'the supplier’s book', quotes: 'this job’s quotes' } as const
 
 /** What a file would do, in one sentence. */
 export const readingSentence = (reading: BookReading): string => {
