@@ -17,7 +17,7 @@ function Search({ list: { key, title }, proving }: SearchProps) {
   const turn = isLooking ? 'Stop looking' : 'Look on'
   return (
     <span className="cuts-search">
-      {isLooking ? 'Looking for a cheaper plan …' : 'The search was stopped.'}{' '}
+      {isLooking ? 'Looking for a cheaper plan …' : 'The search was stopped.'}
       <button
         aria-label={`${turn}: ${title}`}
         onClick={() => (isLooking ? stopLooking : lookOn)(planner, key)}
@@ -36,12 +36,7 @@ export function CutStanding({ list }: { readonly list: CutList }) {
   return (
     <p className="cuts-standing">
       <Shape size={14} aria-hidden="true" /> {standingWords(list)}
-      {!isProven && proving && (
-        <>
-          {' '}
-          <Search list={list} proving={proving} />
-        </>
-      )}
+      {!isProven && proving && <Search list={list} proving={proving} />}
     </p>
   )
 }
