@@ -2,7 +2,7 @@ import { offersOf, supplyOf, takeBoards } from './offers'
 import type { Offer, Supply } from './offers'
 import { cutBoard, takenOf } from './plan'
 import type { Cut, CutBoard, Unmade } from './plan'
-import { canKeepRule, isAsItComes, leastOf, mateOf, roomOf } from './problem'
+import { canKeepRule, isAsItComes, leastOf, mateOf } from './problem'
 import type { CuttingProblem, Piece } from './problem'
 
 /** Like pieces that may go on any board with room for them. */
@@ -66,8 +66,16 @@ const settleWhole = (index: number, count: number, offers: readonly Offer[], set
   return count - taken.reduce((sum, boards) => sum + boards.count, 0)
 }
 
-/** The next mates of lines in turn, `parts` of them or what is left. */
-const nextMates = (lines: readonly Ruled[], parts: number, lengthTicks: number): Cut[] => {
+/** What one rule of equal parts makes of a board. */
+interface Mates {
+  readonly parts: number
+  readonly lengthTicks: number
+  /** Boards of the rule's length. */
+  readonly offers: readonly Offer[]
+}
+
+/** The next mates of lines in turn, as many as are in a board or what is left. */
+const nextMates = (lines: readonly Ruled[], { parts, lengthTicks }: Mates): Cut[] => {
   const cuts: Cut[] = []
   let room = parts
   for (const line of lines) {
@@ -80,39 +88,44 @@ const nextMates = (lines: readonly Ruled[], parts: number, lengthTicks: number):
   return cuts
 }
 
+/** Boards that each give `parts` mates of one line. Returns how many there were. */
+const settleFull = (
+  index: number,
+  boards: number,
+  mates: Mates,
+  { problem, supply, whole }: Settling,
+): number => {
+  const taken = takeBoards(mates.offers, boards, supply)
+  const cuts = [{ piece: index, lengthTicks: mates.lengthTicks, count: mates.parts }]
+  for (const { offer, count } of taken) whole.push(cutBoard(offer.stock, count, cuts, problem))
+  return taken.reduce((sum, { count }) => sum + count, 0)
+}
+
+/** One board of the next mates of all lines; what they leave of it is started. Returns whether there was a board. */
+const settleMixed = (lines: readonly Ruled[], mates: Mates, settling: Settling): boolean => {
+  const { problem, supply, whole, started } = settling
+  const [board] = takeBoards(mates.offers, 1, supply)
+  if (board === undefined) return false
+  const { stock, stockTicks, roomTicks } = board.offer
+  const cuts = nextMates(lines, mates)
+  if (cuts.reduce((sum, { count }) => sum + count, 0) === mates.parts)
+    whole.push(cutBoard(stock, 1, cuts, problem))
+  else started.push({ stock, stockTicks, cuts, roomTicks: roomTicks - takenOf(cuts, problem.saw) })
+  return true
+}
+
 /**
- * Equal mates of whole boards, the lines of one rule together: first the boards that a line fills alone, then shared ones. Mates over
- * start one more board, whose rest is an offcut that others may use. What no board is left for stays in the lines.
+ * Equal mates, the lines of one rule together, so that the odd ones of two lines share a board. Mates over start one more board,
+ * whose rest is an offcut that others may use. What no board is left for stays in the lines.
  */
-const settleMates = (
-  lines: readonly Ruled[],
-  parts: number,
-  stockTicks: number,
-  settling: Settling,
-): void => {
-  const { problem, supply } = settling
-  const lengthTicks = mateOf(stockTicks, parts, problem.saw)
-  const offers = settling.offers.filter((offer) => offer.stockTicks === stockTicks)
-  for (const line of lines)
-    for (const { offer, count } of takeBoards(offers, Math.floor(line.count / parts), supply)) {
-      const cuts = [{ piece: line.index, lengthTicks, count: parts }]
-      settling.whole.push(cutBoard(offer.stock, count, cuts, problem))
-      line.count -= count * parts
-    }
-  while (lines.some(({ count }) => count > 0)) {
-    const [board] = takeBoards(offers, 1, supply)
-    if (board === undefined) return
-    const { stock } = board.offer
-    const cuts = nextMates(lines, parts, lengthTicks)
-    if (cuts.reduce((sum, { count }) => sum + count, 0) === parts)
-      settling.whole.push(cutBoard(stock, 1, cuts, problem))
-    else
-      settling.started.push({
-        stock,
-        stockTicks,
-        cuts,
-        roomTicks: roomOf(stockTicks, problem.saw) - takenOf(cuts, problem.saw),
-      })
+const settleMates = (lines: readonly Ruled[], mates: Mates, settling: Settling): void => {
+  for (;;) {
+    const line = lines.find(({ count }) => count > 0)
+    if (line === undefined) return
+    const full = Math.floor(line.count / mates.parts)
+    const boards = full > 0 ? settleFull(line.index, full, mates, settling) : 0
+    line.count -= boards * mates.parts
+    if (boards < full || (full === 0 && !settleMixed(lines, mates, settling))) return
   }
 }
 
@@ -134,10 +147,13 @@ const settleRules = (settling: Settling): number[] => {
   const left = problem.pieces.map(({ count }) => count)
   for (const lines of ruledLines(problem).values()) {
     const rule = problem.pieces[lines[0]?.index ?? 0]?.rule
-    if (rule?.kind === 'equal-parts') settleMates(lines, rule.parts, rule.stockTicks, settling)
-    else if (rule?.kind === 'uncut') {
-      const sticks = offers.filter(({ stockTicks }) => stockTicks === rule.stockTicks)
-      for (const line of lines) line.count = settleWhole(line.index, line.count, sticks, settling)
+    if (rule === undefined || rule.kind === 'exact') continue
+    const own = offers.filter(({ stockTicks }) => stockTicks === rule.stockTicks)
+    if (rule.kind === 'uncut')
+      for (const line of lines) line.count = settleWhole(line.index, line.count, own, settling)
+    else {
+      const lengthTicks = mateOf(rule.stockTicks, rule.parts, problem.saw)
+      settleMates(lines, { parts: rule.parts, lengthTicks, offers: own }, settling)
     }
     for (const { index, count } of lines) left[index] = count
   }

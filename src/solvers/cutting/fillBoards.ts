@@ -1,46 +1,24 @@
-import type { Demand, Need } from './demand'
+import type { Demand, StartedBoard } from './demand'
+import type { Fill, Filling, Waiting } from './fillings'
 import { takeBoards } from './offers'
 import type { Offer, Supply } from './offers'
 import { cutBoard } from './plan'
 import type { Cut, CutBoard, Unmade } from './plan'
 import type { CuttingProblem } from './problem'
 
-/** Pieces still to be placed. */
-interface Waiting extends Need {
-  left: number
-}
-
-/** Cuts of one board, and how often that board can be repeated before one of its pieces runs out. */
-interface Filling {
-  readonly cuts: readonly Cut[]
-  readonly times: number
-  /** Length of the pieces. */
-  readonly usedTicks: number
-  /** Sizes of the pieces, a kerf each. */
-  readonly takenTicks: number
+/** How boards are chosen and filled. */
+export interface Way {
+  readonly fill: Fill
+  /** Stocks that are opened for the longest piece that waits; where none of them holds it, any is. */
+  readonly open: readonly Offer[]
+  /** Boards that cost nothing are filled before any other, shortest first. */
+  readonly isFreeFirst: boolean
 }
 
 /** A filling and the stock that it is best cut from. */
 interface Choice {
   readonly filling: Filling
   readonly offer: Offer
-}
-
-/** Longest piece first, as many of each as go on. */
-const fill = (roomTicks: number, waiting: readonly Waiting[]): Filling => {
-  const cuts: Cut[] = []
-  let free = roomTicks
-  let times = Infinity
-  let usedTicks = 0
-  for (const { piece, lengthTicks, sizeTicks, left } of waiting) {
-    const count = Math.min(left, Math.floor(free / sizeTicks))
-    if (count <= 0) continue
-    cuts.push({ piece, lengthTicks, count })
-    free -= count * sizeTicks
-    times = Math.min(times, Math.floor(left / count))
-    usedTicks += count * lengthTicks
-  }
-  return { cuts, times, usedTicks, takenTicks: roomTicks - free }
 }
 
 const take = (waiting: readonly Waiting[], cuts: readonly Cut[], times: number): void => {
@@ -57,11 +35,11 @@ const isBetter = (a: Choice, b: Choice): boolean => {
 }
 
 /**
- * Of the stocks that hold the longest piece waiting, the one whose greedy filling costs least for what it makes. A filling is
- * cut from the cheapest board that has room for it. Where none of the `open` stocks holds that piece, any stock may.
+ * Of the stocks that hold the longest piece waiting, the one whose filling costs least for what it makes. A filling is cut from the
+ * cheapest board that has room for it.
  */
 const bestChoice = (
-  open: readonly Offer[],
+  { fill, open }: Pick<Way, 'fill' | 'open'>,
   all: readonly Offer[],
   waiting: readonly Waiting[],
 ): Choice | undefined => {
@@ -94,37 +72,66 @@ const giveUp = (waiting: readonly Waiting[]): Unmade[] => {
   return [{ piece, count: left, why: 'no-stock-left' }]
 }
 
+/** How far a plan has come; changed in place. */
+interface Progress {
+  readonly problem: CuttingProblem
+  readonly waiting: readonly Waiting[]
+  readonly supply: Supply
+  readonly boards: CutBoard[]
+}
+
+/** Cuts boards of an offer alike, as often as the pieces and the boards last. */
+const cut = (
+  { filling: { cuts, times }, offer }: Choice,
+  { problem, waiting, supply, boards }: Progress,
+): void => {
+  for (const { count } of takeBoards([offer], times, supply)) {
+    take(waiting, cuts, count)
+    boards.push(cutBoard(offer.stock, count, cuts, problem))
+  }
+}
+
+/** The rests of boards that a rule has started. */
+const fillStarted = (started: readonly StartedBoard[], fill: Fill, progress: Progress): void => {
+  const { problem, waiting, boards } = progress
+  for (const board of started) {
+    const { cuts } = fill(board.roomTicks, waiting)
+    take(waiting, cuts, 1)
+    boards.push(cutBoard(board.stock, 1, [...board.cuts, ...cuts], problem))
+  }
+}
+
+/** All boards that cost nothing and that there are only some of, as far as anything goes on them. */
+const fillFree = (all: readonly Offer[], fill: Fill, progress: Progress): void => {
+  for (const offer of all)
+    if (offer.cost === 0 && offer.most < Infinity)
+      while ((progress.supply[offer.stock] ?? 0) > 0) {
+        const filling = fill(offer.roomTicks, progress.waiting)
+        if (filling.cuts.length === 0) break
+        cut({ filling, offer }, progress)
+      }
+}
+
 /**
- * First-fit decreasing over counts: the rests of started boards first, then new boards of the `open` stocks. Boards
- * cut alike are planned at once, so that thousands of like pieces cost as little as one.
- * `all` is every stock on offer, in the order in which a board is best taken that will do.
+ * Greedy over counts: the rests of started boards first, then new boards. Boards cut alike are planned at once, so that thousands
+ * of like pieces cost as little as one. `all` is every stock on offer, in the order in which a board is best taken that will do.
  */
 export const fillBoards = (
   demand: Demand,
-  open: readonly Offer[],
+  way: Way,
   all: readonly Offer[],
   problem: CuttingProblem,
 ): Filled => {
-  const supply: Supply = [...demand.supply]
-  const isLeft = ({ stock }: Offer): boolean => (supply[stock] ?? 0) > 0
-  const waiting: Waiting[] = demand.needs.map((need) => ({ ...need, left: need.count }))
+  const waiting = demand.needs.map((need) => ({ ...need, left: need.count }))
+  const progress: Progress = { problem, waiting, supply: [...demand.supply], boards: [] }
+  const isLeft = ({ stock }: Offer): boolean => (progress.supply[stock] ?? 0) > 0
   const unmade: Unmade[] = []
-  const boards = demand.started.map((board) => {
-    const { cuts } = fill(board.roomTicks, waiting)
-    take(waiting, cuts, 1)
-    return cutBoard(board.stock, 1, [...board.cuts, ...cuts], problem)
-  })
+  fillStarted(demand.started, way.fill, progress)
+  if (way.isFreeFirst) fillFree(all, way.fill, progress)
   while (waiting.some((need) => need.left > 0)) {
-    const choice = bestChoice(open.filter(isLeft), all.filter(isLeft), waiting)
-    if (choice === undefined) {
-      unmade.push(...giveUp(waiting))
-      continue
-    }
-    const { cuts, times } = choice.filling
-    for (const { offer, count } of takeBoards([choice.offer], times, supply)) {
-      take(waiting, cuts, count)
-      boards.push(cutBoard(offer.stock, count, cuts, problem))
-    }
+    const choice = bestChoice({ fill: way.fill, open: way.open.filter(isLeft) }, all.filter(isLeft), waiting)
+    if (choice === undefined) unmade.push(...giveUp(waiting))
+    else cut(choice, progress)
   }
-  return { boards, unmade }
+  return { boards: progress.boards, unmade }
 }

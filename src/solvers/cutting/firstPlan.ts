@@ -1,9 +1,11 @@
 import { demandOf } from './demand'
 import type { Demand, Reading } from './demand'
 import { fillBoards } from './fillBoards'
-import type { Filled } from './fillBoards'
+import type { Filled, Way } from './fillBoards'
+import { fillFullest, fillLongest } from './fillings'
 import { finishBoard } from './finish'
 import { offersOf } from './offers'
+import type { Offer } from './offers'
 import { compareValues, planOf, valuesOf } from './plan'
 import type { CuttingPlan } from './plan'
 import { requireWhole } from './problem'
@@ -23,12 +25,22 @@ const isBetter = (these: Filled, those: Filled, { stocks }: CuttingProblem): boo
 const best = (plans: readonly Filled[], problem: CuttingProblem): Filled =>
   plans.reduce((chosen, next) => (isBetter(next, chosen, problem) ? next : chosen))
 
-/** The best of the plan that opens boards of any stock and the plans that keep to one stock as far as pieces fit. */
+/** Any stock opened, or only one as far as pieces fit; filled in each manner; leftovers first or where they come in handy. */
+const waysOf = (all: readonly Offer[]): Way[] => {
+  const yard = all.filter(({ most }) => most === Infinity)
+  const openings = yard.length > 1 ? [all, ...yard.map((offer) => [offer])] : [all]
+  const hasLeftovers = yard.length < all.length
+  return [fillLongest, fillFullest].flatMap((fill) =>
+    openings.flatMap((open) =>
+      (hasLeftovers ? [true, false] : [false]).map((isFreeFirst) => ({ fill, open, isFreeFirst })),
+    ),
+  )
+}
+
 const boardsFor = (demand: Demand, problem: CuttingProblem): Filled => {
   const all = offersOf(problem)
-  const choices = all.length > 1 ? [all, ...all.map((offer) => [offer])] : [all]
   return best(
-    choices.map((open) => fillBoards(demand, open, all, problem)),
+    waysOf(all).map((way) => fillBoards(demand, way, all, problem)),
     problem,
   )
 }

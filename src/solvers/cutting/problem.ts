@@ -86,8 +86,9 @@ export const canKeepRule = (piece: Piece, { stocks, saw }: CuttingProblem): bool
   const { rule } = piece
   if (rule.kind === 'exact') return false
   if (!stocks.some(({ lengthTicks, most }) => lengthTicks === rule.stockTicks && most !== 0)) return false
-  const made = rule.kind === 'uncut' ? rule.stockTicks : mateOf(rule.stockTicks, rule.parts, saw) + MATE_TICKS
-  return made >= leastOf(piece)
+  if (rule.kind === 'uncut') return rule.stockTicks >= leastOf(piece)
+  const mate = mateOf(rule.stockTicks, rule.parts, saw)
+  return mate > 0 && mate + MATE_TICKS >= leastOf(piece)
 }
 
 /** Whether a whole stick is the piece as it comes. */
