@@ -108,7 +108,7 @@ const byLead = (a: SupplierList, b: SupplierList): number =>
 export const shopList = (
   cuts: readonly CutList[],
   counts: readonly CountLine[],
-  counter: Pick<Counter, 'book' | 'quotes' | 'tax'>,
+  counter: PriceLayers & Pick<Counter, 'tax'>,
   boards: SawnBoards = 'left-out',
 ): ShopList => {
   const shelves = new Map<string, ShopLine[]>()
