@@ -13,20 +13,24 @@ export type Drilled = 'no-holes' | 'same' | 'moved' | 'unknown'
 const isNear = (a: HoleAt, b: HoleAt, shiftTicks: number): boolean =>
   Math.abs(toTicks(a.centreMm) - shiftTicks - toTicks(b.centreMm)) <= HOLE_TICKS
 
-/** Every hole that was noted, so much lower, is one that a member of the same mark has now. */
-const standRight = (noted: readonly HoleAt[], now: readonly HoleAt[], shiftTicks: number): boolean => {
-  const marks = new Set(now.map(({ mark }) => mark))
-  const ofThese = noted.filter(({ mark }) => marks.has(mark))
-  return (
-    ofThese.length > 0 &&
-    ofThese.every((hole) => now.some((to) => to.mark === hole.mark && isNear(hole, to, shiftTicks)))
-  )
-}
+/** The holes of members that both lists have. */
+const ofMarksIn = (holes: readonly HoleAt[], others: readonly HoleAt[]): readonly HoleAt[] =>
+  holes.filter(({ mark }) => others.some((other) => other.mark === mark))
 
+/** Every hole, so much lower, is one that a member of the same mark has. */
+const areAmong = (holes: readonly HoleAt[], now: readonly HoleAt[], shiftTicks: number): boolean =>
+  holes.length > 0 &&
+  holes.every((hole) => now.some((to) => to.mark === hole.mark && isNear(hole, to, shiftTicks)))
+
+/**
+ * Where members of one mark have their holes at several heights, pieces that were noted with fewer of them count as moved: some of
+ * them belong where nobody has drilled yet.
+ */
 export const drilledAs = (noted: readonly HoleAt[] | undefined, now: readonly HoleAt[]): Drilled => {
   if (now.length === 0) return 'no-holes'
   if (!noted || noted.length === 0) return 'unknown'
-  return standRight(noted, now, 0) ? 'same' : 'moved'
+  const [before, after] = [ofMarksIn(noted, now), ofMarksIn(now, noted)]
+  return areAmong(before, after, 0) && areAmong(after, before, 0) ? 'same' : 'moved'
 }
 
 /**
@@ -45,6 +49,6 @@ export const offFoot = (
     (shiftMm) =>
       toTicks(shiftMm) > HOLE_TICKS &&
       toTicks(shiftMm) <= toTicks(offMm) &&
-      standRight(noted ?? [], now, toTicks(shiftMm)),
+      areAmong(ofMarksIn(noted ?? [], now), now, toTicks(shiftMm)),
   )
 }

@@ -103,6 +103,17 @@ describe('holes', () => {
     expect(cutOfStock(risers(71.9375), [holed], noHoles).right[0]?.drilled).toBe('no-holes')
   })
 
+  test('a second height beside the first belongs to some of the pieces, so all are to be checked', () => {
+    const both = () => [68.875, 69.375].map((inch) => ({ mark: 'RS-p', centreMm: inches(inch) }))
+    const noted = [{ mark: 'RS-p', centreMm: inches(69.375) }]
+    const drilled = (holes: typeof noted) =>
+      cutOfStock(risers(71.9375), [{ ...holed, holes }], both).right[0]?.drilled
+    expect(drilled(noted)).toBe('moved')
+    expect(drilled(both())).toBe('same')
+    // Heights of members that were never noted say nothing of those that were.
+    expect(drilled([...both(), { mark: 'RS-s', centreMm: inches(60) }])).toBe('same')
+  })
+
   test('towers 2 in shorter: 2 in off the foot bring both holes where they belong', () => {
     // 69-3/8 - 2 = 67-3/8 and 69-7/16 - 2 = 67-7/16; the riser comes down by 2-1/16, so a sixteenth is left for the top.
     const [each] = cutOfStock(risers(69.875), [holed], holesAt(67.375, 67.4375)).recut

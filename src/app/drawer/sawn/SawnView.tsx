@@ -79,6 +79,11 @@ function RecutItem({
   const words = recutWords(each, units)
   const foot = footWords(each, units)
   const isRestKept = each.restMm >= LEAST_KEPT_MM
+  const accept = (count: number): string | undefined => {
+    const sentence = count === 0 ? undefined : acceptRecut(sawing, { ...each, count })
+    setRefused(sentence)
+    return sentence
+  }
   return (
     <li>
       <p>
@@ -90,9 +95,19 @@ function RecutItem({
           </>
         )}
       </p>
-      <button aria-label={`Re-cut: ${words}`} onClick={() => setRefused(acceptRecut(sawing, each))}>
-        {each.count === 1 ? 'It is re-cut' : `All ${each.count} are re-cut`}
-      </button>
+      <span className="saw-ticks">
+        <button aria-label={`Re-cut: ${words}`} onClick={() => accept(each.count)}>
+          {each.count === 1 ? 'It is re-cut' : `All ${each.count} are re-cut`}
+        </button>
+        {each.count > 1 && (
+          <>
+            <span className="saw-how" aria-hidden="true">
+              or so many:
+            </span>
+            <CountField label={`So many are re-cut: ${words}`} shown="" most={each.count} onCount={accept} />
+          </>
+        )}
+      </span>
       {refused !== undefined && <p role="alert">{refused}</p>}
     </li>
   )
@@ -185,15 +200,21 @@ export default function SawnView() {
         return (
           <section key={stock} className="saw-part" aria-label={stockOf(stock).title}>
             <h3>{stockOf(stock).title}</h3>
-            <RecutPieces {...props} />
-            <ScrapPieces {...props} />
-            <RightPieces {...props} />
-            <StillToCut cut={each} units={units} />
-            <SawnBoards
-              boards={bench.sawn.filter((board) => board.stock === stock)}
-              sawing={sawing}
-              units={units}
-            />
+            <div className="sawn-groups">
+              <div className="saw-side">
+                <RecutPieces {...props} />
+                <ScrapPieces {...props} />
+                <RightPieces {...props} />
+              </div>
+              <div className="saw-side">
+                <StillToCut cut={each} units={units} />
+                <SawnBoards
+                  boards={bench.sawn.filter((board) => board.stock === stock)}
+                  sawing={sawing}
+                  units={units}
+                />
+              </div>
+            </div>
           </section>
         )
       })}

@@ -19,8 +19,14 @@ export const kindWords = (marks: readonly string[]): string => {
   return kind !== undefined && others.length === 0 && hasMark(marks[0] ?? '') ? kind : 'piece'
 }
 
+/** Heights by mark: `RS-p 68-7/8" or 69-3/8", RS-s 69-7/16"`. */
 const holeList = (holes: readonly HoleAt[], { onTape }: Writer): string =>
-  holes.map(({ mark, centreMm }) => `${mark} ${onTape(centreMm)}`).join(', ')
+  [...new Set(holes.map(({ mark }) => mark))]
+    .map((mark) => {
+      const heights = holes.filter((hole) => hole.mark === mark).map(({ centreMm }) => onTape(centreMm))
+      return `${mark} ${[...new Set(heights)].join(' or ')}`
+    })
+    .join(', ')
 
 /** What has to be known of the holes of pieces whose length is right. */
 export const holesWords = (
