@@ -36,16 +36,22 @@ const pipeOf = (run: SupplyRun, path: readonly Place[]): Tube[] => {
 }
 
 /** The row's own foot elbow takes a level pipe: one that comes from above or below needs another before it. */
-const rowFittings = ({ join, from, to, stock, mainStock }: SupplyRun, path: readonly Place[]): Fitting[] => [
+const rowFittings = (
+  { join, from, to, stock, mainStock, isBuried }: SupplyRun,
+  path: readonly Place[],
+): Fitting[] => [
   // Behind another row's valve the tee stands at the head of that row's riser pipe.
-  ...(join.kind === 'zone-to-zone' ? onPipe('tee', stock, from) : branchOn(mainStock, stock, from)),
+  ...(join.kind === 'zone-to-zone' ? onPipe('tee', stock, from) : branchOn(mainStock, stock, from, isBuried)),
   ...elbowsOf(path).flatMap((at) => onPipe('elbow', stock, at)),
   ...(Math.abs(to.z - from.z) > BENDS_BY_MM ? onPipe('elbow', stock, to) : []),
 ]
 
-const supplyFittings = ({ from, to, on, stock, mainStock }: SupplyRun, path: readonly Place[]): Fitting[] => [
+const supplyFittings = (
+  { from, to, on, stock, mainStock, isBuried }: SupplyRun,
+  path: readonly Place[],
+): Fitting[] => [
   ...elbowsOf(path).flatMap((at) => onPipe('elbow', stock, at)),
-  ...meetingFittings(to, path.at(-2) ?? from, on, stock, mainStock),
+  ...meetingFittings(to, { before: path.at(-2) ?? from, after: on }, stock, mainStock, isBuried),
 ]
 
 const things = (part: PartId, tubes: readonly Tube[], fittings: readonly Fitting[]): Built => ({

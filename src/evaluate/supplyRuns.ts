@@ -1,3 +1,4 @@
+import { boxOf, grown, holds } from '../geometry/box'
 import { placeAlong } from '../geometry/path'
 import type { Place } from '../geometry/point'
 import type { Built, Tube } from '../model/built'
@@ -15,6 +16,8 @@ export interface SupplyRun {
   readonly stock: string
   /** Of the main that a supply gives to or a row takes from; that of the run itself behind another row's valve. */
   readonly mainStock: string
+  /** Where it meets the main is under the floor: one clamp an end is too few. */
+  readonly isBuried: boolean
 }
 
 /** What runs are found from. */
@@ -24,6 +27,15 @@ export interface Ways {
 }
 
 export const mainOf = ({ tubes }: Built): Tube | undefined => tubes.find(({ role }) => role === 'main')
+
+/** Half the gap between a main's end and the last fitting on it, mm. */
+const NEAR_MM = 25
+
+/** Whether a main is wholly under the floor at a place on it. */
+export const isUnderFloor = (main: Built, at: Place): boolean =>
+  main.bodies.some(
+    ({ role, toMm, outline }) => role === 'main' && toMm < 0 && holds(grown(boxOf(outline), NEAR_MM), at),
+  )
 
 /** Where a row's water is given: on a main, or at the head of another row's riser pipe. */
 const givenAt = ({ kind, alongMm }: Join, giver: Built, levels: Levels): Place | undefined => {
@@ -40,7 +52,15 @@ const rowRun = (join: Join, row: Built, giver: Built, levels: Levels): SupplyRun
   const stock = row.feed?.inletStock
   const mainStock = mainOf(giver)?.stock ?? stock
   return from && stock !== undefined && mainStock !== undefined
-    ? { join, from, to: sitePlace(levels, row, join.at), on: undefined, stock, mainStock }
+    ? {
+        join,
+        from,
+        to: sitePlace(levels, row, join.at),
+        on: undefined,
+        stock,
+        mainStock,
+        isBuried: isUnderFloor(giver, from),
+      }
     : undefined
 }
 
@@ -60,7 +80,15 @@ const supplyRun = (join: Join, supply: Built, giver: Built): SupplyRun | undefin
   if (!main || !from) return undefined
   const to = placeAlong(main.path, join.alongMm)
   const stock = supply.pump?.stock ?? main.stock
-  return { join, from, to, on: nextFrom(main.path, to), stock, mainStock: main.stock }
+  return {
+    join,
+    from,
+    to,
+    on: nextFrom(main.path, to),
+    stock,
+    mainStock: main.stock,
+    isBuried: isUnderFloor(giver, to),
+  }
 }
 
 /** The run of a join between a row or a supply and what it comes to; undefined where nothing is in reach. */
@@ -85,6 +113,7 @@ export const isSameRun = (a: SupplyRun, b: SupplyRun): boolean =>
   a.join.kind === b.join.kind &&
   a.stock === b.stock &&
   a.mainStock === b.mainStock &&
+  a.isBuried === b.isBuried &&
   isSamePlace(a.from, b.from) &&
   isSamePlace(a.to, b.to) &&
   isSamePlace(a.on, b.on)

@@ -13,19 +13,23 @@ export const onPipe = (noun: string, stock: string, at: Place, isDoubleClamped =
 ]
 
 /** What joins pipes of two stocks, with clamps on each; nothing where they are one. */
-export const reducerOn = (a: string, b: string, at: Place): Fitting[] => {
+export const reducerOn = (a: string, b: string, at: Place, isDoubleClamped = false): Fitting[] => {
   const item = reducerKey(a, b)
   if (item === undefined) return []
-  return [{ item, at }, ...[a, b].flatMap((stock) => times(clampsAnEnd(stock), `clamp-${stock}`, at))]
+  return [
+    { item, at },
+    ...[a, b].flatMap((stock) => times(clampsAnEnd(stock, isDoubleClamped), `clamp-${stock}`, at)),
+  ]
 }
 
 /** What gives a pipe its water from a main: a saddle with one barb, or a tee in the main for a pipe as big. */
-export const branchOn = (main: string, pipe: string, at: Place): Fitting[] => {
+export const branchOn = (main: string, pipe: string, at: Place, isDoubleClamped = false): Fitting[] => {
   const item = saddleKey(main, pipe)
   return item === undefined
-    ? [...onPipe('tee', main, at), ...reducerOn(main, pipe, at)]
-    : [{ item, at }, ...times(clampsAnEnd(pipe), `clamp-${pipe}`, at)]
+    ? [...onPipe('tee', main, at, isDoubleClamped), ...reducerOn(main, pipe, at, isDoubleClamped)]
+    : [{ item, at }, ...times(clampsAnEnd(pipe, isDoubleClamped), `clamp-${pipe}`, at)]
 }
 
 /** A cap on the end of a main, clamped on. */
-export const capOn = (stock: string, at: Place): Fitting[] => onPipe('main-cap', stock, at)
+export const capOn = (stock: string, at: Place, isDoubleClamped = false): Fitting[] =>
+  onPipe('main-cap', stock, at, isDoubleClamped)

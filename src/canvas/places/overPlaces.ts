@@ -30,13 +30,13 @@ interface Crowd {
 const isSeen = (x: number, y: number, { size }: Lens): boolean =>
   x >= -RING_PX && y >= -RING_PX && x <= size.width + RING_PX && y <= size.height + RING_PX
 
-/** Those that can be seen, gathered by the squares of a grid over the screen; x and y are the middle of each crowd, px. */
-const crowdsOf = ({ points }: Places, lens: Lens): readonly Crowd[] => {
+/** Those of one part that can be seen, gathered by the squares of a grid over the screen; x and y are the middle of each crowd, px. */
+const crowdsOf = ({ points, owners }: Places, lens: Lens): readonly Crowd[] => {
   const crowds = new Map<string, Crowd>()
   for (let i = 0; i + 1 < points.length; i += 2) {
     const { x, y } = pxOf(lens, { x: points[i] ?? 0, y: points[i + 1] ?? 0 })
     if (!isSeen(x, y, lens)) continue
-    const cell = `${Math.floor(x / CELL_PX)} ${Math.floor(y / CELL_PX)}`
+    const cell = `${owners[i / 2] ?? ''} ${Math.floor(x / CELL_PX)} ${Math.floor(y / CELL_PX)}`
     const crowd = crowds.get(cell)
     if (crowd) {
       crowd.x += (x - crowd.x) / (crowd.count + 1)
