@@ -43,6 +43,8 @@ const oneOf: Readonly<Record<string, string>> = {
   gradedTubes: 'tube group',
   lumberMm: 'lumber length',
   accepted: 'accepted warning',
+  measured: 'measured stock',
+  leftovers: 'leftover',
 }
 
 const valueAt = (value: unknown, path: FieldPath): unknown =>

@@ -3,7 +3,10 @@ import type { Point } from '../geometry/point'
 import { signedArea } from '../geometry/polygon'
 import { segmentGap, segmentsCross, TOUCH_MM } from '../geometry/segment'
 import { feet } from '../units/length'
+import { asTyped } from '../units/precision'
+import { writerFor } from '../units/writer'
 import type { House } from './house'
+import { measuredFault } from './measuredFault'
 import type { Layout, Part } from './schema'
 
 /** A house under one square foot is a slip of the pen. */
@@ -66,5 +69,5 @@ const idFault = (parts: readonly Part[]): string | undefined => {
 }
 
 /** What the schema cannot say of a layout: in words without a full stop, or undefined where it is sound. */
-export const layoutFault = ({ house, parts }: Layout): string | undefined =>
-  houseFault(house) ?? idFault(parts)
+export const layoutFault = ({ house, parts, bench, settings }: Layout): string | undefined =>
+  houseFault(house) ?? idFault(parts) ?? measuredFault(bench.measured, writerFor(settings.units, asTyped))
