@@ -3,6 +3,7 @@ import type { StockItem } from '../../catalogue/stock'
 import { straightLegs } from '../../geometry/legs'
 import type { Bench } from '../../layout/bench'
 import type { CutRule, Tube } from '../../model/built'
+import { joinRun } from '../../solvers/cutting/splices'
 import { fromTicks, toTicks } from '../../units/length'
 import { overOf } from './benchStock'
 
@@ -39,14 +40,16 @@ const legsOf = ({ path, lengthMm }: Tube, form: StockItem['form']): number[] => 
 /** A length under half a tick is no piece: nothing is left to cut. */
 const isPiece = ({ lengthTicks, count }: RunPiece): boolean => lengthTicks > 0 && count > 0
 
+/** Pieces that butt: couplings and bells of a run are counted, and take nothing of its length. */
+const BUTT = { gapTicks: 0, leastTicks: 1 }
+
 /** Whole lengths of stock as they come, and a rest cut to fit. */
 const wholeAndRest = (legMm: number, { stockMm, ticks }: Longest): RunPiece[] => {
-  const runTicks = toTicks(legMm)
   const whole: CutRule = { kind: 'uncut', stockMm }
-  return [
-    { lengthTicks: ticks, cut: whole, count: Math.floor(runTicks / ticks) },
-    { lengthTicks: runTicks % ticks, cut: EXACT, count: 1 },
-  ].filter(isPiece)
+  const pieces = joinRun(toTicks(legMm), ticks, BUTT)?.pieces ?? []
+  return pieces
+    .map(({ lengthTicks, count }) => ({ lengthTicks, cut: lengthTicks === ticks ? whole : EXACT, count }))
+    .filter(isPiece)
 }
 
 /** The last leg, where it is laid from its end with a piece of its own length. */

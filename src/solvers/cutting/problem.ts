@@ -18,7 +18,17 @@ export interface Piece {
    * with no cut and no end trim. A board is never cut long on purpose. Undefined: the piece is cut, and its ends are square.
    */
   readonly plusTicks?: number
+  /** How it may be joined of shorter pieces where no board is as long (`joinRuns` in splices.ts). Undefined: it is one piece. */
+  readonly mayJoin?: Splice
   readonly rule: PieceRule
+}
+
+/** A joint of a run: a gutter's joiner, a coupling, a bell, a splice plate. */
+export interface Splice {
+  /** What a joint adds to the run between the ends of its pieces; less than nothing where these go into each other or lap. */
+  readonly gapTicks: number
+  /** No piece of a run is shorter: a stub holds no joint. At least 1. */
+  readonly leastTicks: number
 }
 
 export type PieceRule =
@@ -116,6 +126,7 @@ export const requireWhole = ({ pieces, stocks, saw }: CuttingProblem): void => {
     requireTicks('piece count', piece.count, 0)
     requireTicks('piece tolerance in ticks', piece.minusTicks, 0)
     requireTicks('piece tolerance in ticks', piece.plusTicks ?? 0, 0)
+    if (piece.mayJoin !== undefined) requireTicks('least piece of a run', piece.mayJoin.leastTicks, 1)
     if (piece.rule.kind === 'equal-parts') requireTicks('number of equal parts', piece.rule.parts, 1)
   }
 }
