@@ -44,7 +44,6 @@ test('every list of the sample becomes proven, and the boards are the cheapest t
   await expect(lumber).toContainText(/Within \d+\.\d % of a bound that no plan can beat\./)
   const first = await bought.innerText()
   await expect(planner.page.getByText('Prices are invented placeholders')).toHaveCount(1)
-  expect(await faults(planner.page, '.cuts')).toEqual([])
   release()
   await expect(lumber).toContainText(PROVEN)
   await expect(lumber).not.toContainText(LOOKING)
@@ -54,6 +53,14 @@ test('every list of the sample becomes proven, and the boards are the cheapest t
   expect(new Set(words.map((each) => each.trim()))).toEqual(new Set([PROVEN]))
   await planner.page.getByRole('button', { name: 'Open the saw bench' }).click()
   await expect(planner.page.getByRole('tab', { name: 'Saw list' })).toHaveAttribute('aria-selected', 'true')
+})
+
+test('the panel is without fault while a plan is looked for', async ({ planner }) => {
+  await holdWorker(planner.page)
+  await planner.openSample()
+  await planner.tab('Cuts')
+  await expect(cutsOn(planner.page).stop).toBeVisible()
+  expect(await faults(planner.page, '.cuts')).toEqual([])
 })
 
 test('the search is stopped and taken up again', async ({ planner }) => {
