@@ -26,10 +26,16 @@ export type HolesOf = (stock: string, marks: readonly string[], lengthMm: number
 /** Hole heights of a bay's members, from their feet. A part that has not changed is not looked at again. */
 export const holeHeights = (built: readonly Built[]): HolesOf => {
   const all = built.map((each) => heightsOf(each, null))
+  const known = new Map<string, readonly number[]>()
+  const ticksOf = (key: string): readonly number[] => {
+    const found =
+      known.get(key) ??
+      [...new Set(all.flatMap((heights) => [...(heights.get(key) ?? [])]))].sort((a, b) => a - b)
+    known.set(key, found)
+    return found
+  }
   return (stock, marks, lengthMm) =>
-    marks.flatMap((mark) => {
-      const key = keyOf(stock, mark, toTicks(lengthMm))
-      const ticks = new Set(all.flatMap((heights) => [...(heights.get(key) ?? [])]))
-      return [...ticks].sort((a, b) => a - b).map((each) => ({ mark, centreMm: fromTicks(each) }))
-    })
+    marks.flatMap((mark) =>
+      ticksOf(keyOf(stock, mark, toTicks(lengthMm))).map((ticks) => ({ mark, centreMm: fromTicks(ticks) })),
+    )
 }

@@ -12,7 +12,7 @@ import type { SawOrder } from './sawOrder'
 const SIXTEENTH = toTicks(inches(1 / 16))
 
 /** A length on the tape to the sixteenth; what a piece may not be shorter than goes up to it, never down. */
-export const atLeastWords = (mm: number, units: Units): string =>
+const atLeastWords = (mm: number, units: Units): string =>
   units === 'metric'
     ? writerFor(units).onTape(Math.ceil(mm - 1e-6))
     : writerFor(units).onTape(fromTicks(Math.ceil(toTicks(mm) / SIXTEENTH - 1e-6) * SIXTEENTH))
@@ -33,8 +33,6 @@ export const sawnHow = (
   const every = writerFor(units).onTape(fromTicks(mateOf(toTicks(cut.stockMm), cut.parts, saw)))
   return `${cut.parts} equal parts of a ${of}, ${every} each; none under ${least}`
 }
-
-const pieces = (count: number): string => `${count} ${count === 1 ? 'piece' : 'pieces'}`
 
 /** `26 x 12 ft`, with what the boards are where that is not what the yard sells. */
 export const boardName = (
@@ -74,6 +72,3 @@ export const sharedWords = ({ longMm, shortMm, isWithinTolerance }: SharedStop, 
 /** How short a piece of a line may be cut, beside its length: nothing where it may not. */
 export const minusWords = ({ minusTicks }: Pick<Piece, 'minusTicks'>, units: Units): string =>
   minusTicks >= SIXTEENTH ? `no more than ${writerFor(units).onTape(fromTicks(minusTicks))} short` : ''
-
-export const cutSoFarWords = (right: number, of: number): string =>
-  right === 0 ? `${pieces(of)}, none cut yet` : `${right} of ${pieces(of)} cut`

@@ -1,4 +1,4 @@
-import { useMemo } from 'react'
+import { useDeferredValue, useMemo } from 'react'
 import type { Evaluation } from '../../../evaluate/evaluation'
 import { wantedByStock } from '../../../evaluate/6-cutting'
 import { holeHeights, type HolesOf } from '../../../evaluate/sawn/holeHeights'
@@ -23,7 +23,8 @@ const sawBenchOf = ({ bay, layout }: Evaluation): SawBench => {
   }
 }
 
+/** Of the bay as it stands; during a drag it may be a frame late. */
 export const useSawBench = (): SawBench => {
-  const evaluation = usePlannerState((state) => state.evaluation)
+  const evaluation = useDeferredValue(usePlannerState((state) => state.evaluation))
   return useMemo(() => sawBenchOf(evaluation), [evaluation])
 }
