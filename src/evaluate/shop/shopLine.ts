@@ -13,7 +13,7 @@ const spareOf = (waste: PriceWaste, needed: number): number => {
 }
 
 /** What one pack costs when so many are bought; undefined without a price. */
-export const packCentsAt = ({ cents, breaks }: PriceRow, packs: number): number | undefined =>
+const packCentsAt = ({ cents, breaks }: PriceRow, packs: number): number | undefined =>
   breaks.findLast(({ from }) => from <= packs)?.cents ?? cents
 
 /** What so many packs cost, whole cents. Packs that are sold loose come in parts, and their price is rounded to the cent. */

@@ -55,7 +55,7 @@ export const nextRowAssumed = ({ isFed, isDrained }: NextRow, like: string): str
     isFed ? 'its pipe from the main' : 'no pipe from a main, for none is in reach',
     isDrained ? 'its drops into the drain' : 'no drops, for no drain is in reach',
   ]
-  return `Counted as a copy in ${like}’s own place, so that nothing is in its way: with ${joined.join(' and ')}. Mains, drains, pump and pit stay as they are, whether they do for one row more or not. Whole packs make what is bought go in steps: a pack that is open does for some of it.`
+  return `Counted as a copy in ${like}’s own place, so that nothing is in its way: with ${joined.join(' and ')}. Mains, drains, pump and pit stay as they are, whether they do for one row more or not. Boards are by the first answer of the cutter, with the row and without. Whole packs make what is bought go in steps: a pack that is open does for some of it.`
 }
 
 /** What a tower of the next row costs. */

@@ -58,16 +58,7 @@ function Line({ line, ticks, currency, units, day }: LineProps) {
   )
 }
 
-export const SHOP_COLUMNS = [
-  'Bought',
-  'Thing',
-  'Needed',
-  'Spare',
-  'Buy',
-  'One costs',
-  'Costs',
-  'To know',
-] as const
+const SHOP_COLUMNS = ['Bought', 'Thing', 'Needed', 'Spare', 'Buy', 'One costs', 'Costs', 'To know'] as const
 
 interface SupplierProps extends Reading {
   readonly list: SupplierList

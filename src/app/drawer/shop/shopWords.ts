@@ -5,7 +5,7 @@ import { feet, MM_PER_M, type Units } from '../../../units/length'
 import { money } from '../../../units/money'
 
 /** What stands where there is no price, which is never 0. */
-export const NO_PRICE = '—'
+const NO_PRICE = '—'
 
 export const priceWords = (cents: number | undefined, currency: string): string =>
   cents === undefined ? NO_PRICE : money(cents, currency)
