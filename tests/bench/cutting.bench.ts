@@ -3,9 +3,10 @@ import { cutLists } from '../../src/evaluate/6-cutting'
 import type { Built, Stick } from '../../src/model/built'
 import { firstPlan } from '../../src/solvers/cutting/firstPlan'
 import { lowerBound } from '../../src/solvers/cutting/lowerBound'
+import { madeBy } from '../../src/solvers/cutting/plan'
 import type { Piece } from '../../src/solvers/cutting/problem'
 import { inches } from '../../src/units/length'
-import { cutFrom, pieces, sampleLumber } from '../solvers/cutting/sampleLumber'
+import { cutFrom, inch, pieces, sampleLumber } from '../solvers/cutting/sampleLumber'
 
 const stocksIn = [120, 144]
 const bay = cutFrom(stocksIn, sampleLumber())
@@ -28,6 +29,20 @@ describe('first cutting plan and bound', () => {
   bench('cutting plan and bound, 30 lengths from five stocks', () => {
     firstPlan(framing)
     lowerBound(framing)
+  })
+  const priced = [430, 520, 610, 745, 820]
+  const leftovers = [22, 31.5, 40, 47, 60, 73.25].map((lengthIn) => ({
+    lengthTicks: inch(lengthIn),
+    cost: 0,
+    most: 2,
+  }))
+  const bought = {
+    ...framing,
+    stocks: [...framing.stocks.map((stock, i) => ({ ...stock, cost: priced[i] ?? 0 })), ...leftovers],
+  }
+  bench('cutting plan and bound, 30 lengths from five priced stocks and leftovers', () => {
+    const plan = firstPlan(bought)
+    lowerBound(madeBy(plan, bought))
   })
 })
 

@@ -106,9 +106,9 @@ const mergeLike = (boards: readonly CutBoard[]): CutBoard[] => {
   return [...merged.values()]
 }
 
-/** Which comes first at the saw: the longer stock, then the board whose pieces are longer. */
+/** Which comes first at the saw: the longer stock, of two alike as the problem has them; then the board whose pieces are longer. */
 const bySaw = (a: CutBoard, b: CutBoard): number => {
-  if (a.stockTicks !== b.stockTicks) return b.stockTicks - a.stockTicks
+  if (a.stock !== b.stock) return b.stockTicks - a.stockTicks || a.stock - b.stock
   const differs = a.cuts.findIndex((cut, i) => cut.lengthTicks !== b.cuts[i]?.lengthTicks)
   return (b.cuts[differs]?.lengthTicks ?? 0) - (a.cuts[differs]?.lengthTicks ?? 0)
 }

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { attainableFrom } from '../../../src/solvers/cutting/attainable'
 import { lowerBound } from '../../../src/solvers/cutting/lowerBound'
-import type { CuttingProblem } from '../../../src/solvers/cutting/problem'
+import type { CuttingProblem, Piece, Stock } from '../../../src/solvers/cutting/problem'
 import { cutFrom, equalParts, exact, inch, pieces, uncut } from './sampleLumber'
 
 const boundIn = (problem: CuttingProblem): number => lowerBound(problem) / inch(1)
@@ -54,6 +54,51 @@ describe('the bound', () => {
   test('is a sum of stock lengths', () => {
     // 250 in of wood: 240 are too few, and 10 and 12 ft make 264.
     expect(boundIn(cutFrom([120, 144], [pieces(50, 5)], { kerf: 0 }))).toBe(264)
+  })
+})
+
+// All hand arithmetic, in cents.
+describe('the bound in prices', () => {
+  const stock = (lengthIn: number, cost: number, most?: number): Stock => ({
+    lengthTicks: inch(lengthIn),
+    cost,
+    ...(most === undefined ? {} : { most }),
+  })
+  const boundOf = (stocks: readonly Stock[], wanted: readonly Piece[]): number =>
+    lowerBound({ ...cutFrom([], wanted), stocks })
+
+  test('is what pieces over half a board cost each, on the cheapest board that holds them', () => {
+    expect(boundOf([stock(120, 900), stock(144, 800)], [pieces(5, 100)])).toBe(4000)
+    expect(boundOf([stock(96, 700), stock(144, 1000)], [pieces(2, 90), pieces(3, 100)])).toBe(4400)
+  })
+
+  test('counts small pieces at the least price that a full board gives them', () => {
+    // Three of 43-1/2 on a twelve at 960: 320 each; two on an eight at 700: 350 each. Six: 1,920.
+    expect(boundOf([stock(96, 700), stock(144, 960)], [pieces(6, 43.5)])).toBe(1920)
+  })
+
+  test('gives away what leftovers can save, and no more', () => {
+    // Seven of 100 at 900 each; two leftovers of 110 take two, one of 90 none.
+    const leftovers = [stock(110, 0, 2), stock(90, 0, 1)]
+    expect(boundOf([stock(120, 900), ...leftovers], [pieces(7, 100)])).toBe(4500)
+    // 30 of 43-1/2: ten twelves at 960, or nine and three leftovers of 50.
+    expect(boundOf([stock(144, 960), stock(50, 0, 3)], [pieces(30, 43.5)])).toBe(8640)
+  })
+
+  test('counts a lot that is on sale as far as it goes', () => {
+    // Three boards at 500, the rest at 900: 1,500 + 4 x 900.
+    expect(boundOf([stock(120, 900), stock(120, 500, 3)], [pieces(7, 100)])).toBe(5100)
+  })
+
+  test('is nothing where boards cost nothing', () => {
+    expect(boundOf([stock(120, 0), stock(144, 900)], [pieces(7, 100)])).toBe(0)
+    expect(boundOf([stock(120, 0, 9)], [pieces(7, 100)])).toBe(0)
+  })
+
+  test('is a sum of prices', () => {
+    // A twelve gives 28 of 5 in (28 x 5 + 27/8 = 143-3/8) for 7, so 1/4 each; a ten 23 for 6, a little more. 50 are 12-1/2, and sums of
+    // sixes and sevens are 12, 13, 14.
+    expect(boundOf([stock(120, 6), stock(144, 7)], [pieces(50, 5)])).toBe(13)
   })
 })
 
