@@ -1,6 +1,6 @@
 import { bestPattern, knapsackOf } from './knapsack'
 import type { Knapsack } from './knapsack'
-import { dot, isWithin, spend, sumOf } from './packing'
+import { dot, isWithin, spend } from './packing'
 import type { Packing, Pattern, Work } from './packing'
 import { improve, missingOf, simplexOf, usedColumns } from './simplex'
 import type { Column, Simplex } from './simplex'
@@ -143,6 +143,3 @@ export const justFit = ({ wanted, boards }: Question, { sizes }: Packing): Quest
   costs: boards.map(() => 0),
   missing: sizes,
 })
-
-/** Pieces of a question, all sizes. */
-export const piecesOf = ({ wanted }: Question): number => sumOf(wanted)

@@ -168,7 +168,7 @@ const makeAnew = (columns: readonly Column[], simplex: Simplex): void => {
   const members = [...basis].map((index) => [index, columnAt(index, columns, simplex)] as const)
   inverse.fill(0)
   for (let row = 0; row < size; row += 1) inverse[row * size + row] = 1
-  const isFree = new Array<boolean>(size).fill(true)
+  const isFree = Array.from({ length: size }, () => true)
   for (const [index, column] of members) {
     const rises = rise(column, simplex)
     let row = -1

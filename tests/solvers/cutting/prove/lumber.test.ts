@@ -38,10 +38,10 @@ const priced = (
  */
 describe('lumber of the sample bay at prices by the foot', () => {
   test('123 twelves and 75 tens, 2,226 ft, are proven: 20 ft less than with members held apart', async () => {
-    // Halving settles 66 twelves and 41 tens; 30 runners take a ten each: 1,502 ft. 177 cross-pieces and 18 plates are left, and the
-    // odd half of a bearer's ten, which holds one of each or one cross-piece. 57 twelves hold 171 cross-pieces; 4 tens hold two
-    // and two plates each (119-3/8 in), the half one and one: 180 places for 177, 9 plates; the other 9 go on one more
-    // ... twelve, which holds 8. The proof says that 724 ft for these is the least.
+    // Halving settles 66 twelves and 41 tens, of which one has an odd half over. 54 twelves hold three cross-pieces each, 3 a
+    // runner and a plate (118-5/8 + 1/8 + 16); 27 tens hold a runner, 7 two cross-pieces and two plates (119-3/8), the odd half one
+    // of each (59-5/8). Cross-pieces 162 + 14 + 1 = 177, plates 3 + 14 + 1 = 18, runners 27 + 3 = 30. That nothing
+    // shorter does is what the proof says.
     const proof = await proofOf(cutFrom([120, 144], sampleLumber()))
     expect(boughtFeet(proof)).toBe('123 x 12 + 75 x 10')
     expect(proof.proven).toEqual(ALL)

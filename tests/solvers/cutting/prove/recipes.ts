@@ -15,7 +15,7 @@ const between = (chance: () => number, least: number, most: number): number =>
   least + Math.floor(chance() * (most - least + 1))
 
 /** Pieces of one board length, no kerf, like lengths in one line, as the classes have them. */
-export const oneStock = (lengths: readonly number[], board: number): CuttingProblem => {
+const oneStock = (lengths: readonly number[], board: number): CuttingProblem => {
   const counts = new Map<number, number>()
   for (const length of lengths) counts.set(length, 1 + (counts.get(length) ?? 0))
   const pieces = [...counts].map(([lengthTicks, count]): Piece => ({
