@@ -10,8 +10,9 @@ const NO_PRICE = '—'
 export const priceWords = (cents: number | undefined, currency: string): string =>
   cents === undefined ? NO_PRICE : money(cents, currency)
 
-/** Thousands apart; parts of one to a tenth, while they are a good part of it. */
+/** Thousands apart; parts of one to a tenth while they are a good part of it, and of less than one to a hundredth. */
 const plain = (count: number): string => {
+  if (count < 1) return String(Math.round(count * 100) / 100)
   const tenths = Math.round(count * 10) / 10
   const shown = tenths < 10 ? tenths : Math.round(count)
   return String(shown).replace(/\B(?=(\d{3})+$)/g, ',')

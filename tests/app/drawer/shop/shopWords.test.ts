@@ -60,6 +60,8 @@ describe('what to ask for', () => {
     expect(amountWords(115.8, 'ft', 'metric')).toBe('35 m')
     expect(amountWords(1926, 'piece', 'metric')).toBe('1,926')
     expect(amountWords(1.8, 'piece', 'metric')).toBe('1.8')
+    // 2 % of two sticks is why there is a third.
+    expect(amountWords(0.04, 'piece', 'metric')).toBe('0.04')
   })
 })
 
