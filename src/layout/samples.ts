@@ -38,6 +38,6 @@ export const samples: readonly Sample[] = [
     id: 'kestrel-bend-near-miss',
     title: 'Kestrel Bend Farm, House 2, before the shave',
     file: 'bays/kestrel-bend-near-miss.json',
-    line: 'The same house with gutter bearers of 61 in, an inch too long for two from a 10 ft board: Shave & save mends it.',
+    line: 'The same house from a yard with 10 ft boards only, and gutter bearers of 61 in, of which a board gives but one.',
   },
 ]

@@ -6,7 +6,7 @@ import { inches, toTicks } from '../../units/length'
 import type { Members } from './members'
 
 /** A length this far above one that a board gives once more is within reach of a shave. Common practice, no source. */
-const REACH_TICKS = toTicks(inches(2))
+export const REACH_MM = inches(2)
 
 /** Like pieces that are a little too long for a board of one length to give one more of them. */
 export interface NearMiss {
@@ -32,7 +32,7 @@ const nearMiss = (members: Members, { stockMm, measuredMm }: CutStock, { problem
 
 /** A piece is not shaved to less than half. */
 const isInReach = (near: NearMiss): boolean =>
-  offTicks(near) > 0 && offTicks(near) <= REACH_TICKS && near.targetTicks * 2 > near.members.lengthTicks
+  offTicks(near) > 0 && offTicks(near) <= toTicks(REACH_MM) && near.targetTicks * 2 > near.members.lengthTicks
 
 /** Pieces of a list that are at such a length, cut already or not at all where none is left to cut. */
 const indexOf = ({ problem }: CutList, { lengthTicks }: Members): number =>

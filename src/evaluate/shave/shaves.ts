@@ -27,7 +27,7 @@ export interface AllowedShave {
   readonly field: string
   readonly changes: readonly FieldChanges[]
   readonly saved: Saved
-  /** Of the stock that is shaved, with and without. */
+  /** Of the stock that is shaved, without and with. */
   readonly boughtNow: readonly StockCount[]
   readonly boughtThen: readonly StockCount[]
 }
@@ -47,15 +47,30 @@ export interface Shaves {
   readonly tolerances: readonly ToleranceSave[]
 }
 
-/** The bay as it stands: what it buys as the screens show it, and what its rules find. */
+/** The bay as it stands: what it buys by first plans, the cheapest that is known of each list, and what its rules find. */
 interface Standing {
   readonly layout: Layout
   readonly cuts: readonly CutList[]
+  readonly leastCost: LeastCost
   readonly findings: readonly Finding[]
 }
 
-const boughtOf = (cuts: readonly CutList[], stock: string): readonly StockCount[] =>
-  cuts.find((list) => list.stock === stock)?.bought ?? []
+/** What the cheapest plan that anybody knows of a list costs, in the unit of its cost. */
+export type LeastCost = (list: CutList) => number
+
+const listOf = (cuts: readonly CutList[], { members }: NearMiss): CutList | undefined =>
+  cuts.find(({ stock }) => stock === members.stock)
+
+/** Whether a plan is known of the bay as it stands that none of the shaven bay can beat: then there is nothing to save. */
+const isBeaten = (now: Standing, then: readonly CutList[], near: NearMiss): boolean => {
+  const [before, after] = [listOf(now.cuts, near), listOf(then, near)]
+  return (
+    before !== undefined &&
+    after !== undefined &&
+    before.costIs === after.costIs &&
+    now.leastCost(before) <= after.bound
+  )
+}
 
 /** One field tried: set so that the pieces are short enough, everything derived, cut and checked anew. */
 function* tryField(
@@ -71,18 +86,17 @@ function* tryField(
   yield
   const then = beforeChecks(shortened.layout)
   const saved = savedBetween(now.cuts, then.cuts)
-  if (!isWorthIt(saved)) return { kind: 'saves-nothing', field }
+  if (!isWorthIt(saved) || isBeaten(now, then.cuts, near)) return { kind: 'saves-nothing', field }
   yield
   const [first, ...others] = brokenBy(findingsOf(then.bay), now.findings)
   if (first) return { kind: 'breaks', field, findings: [first, ...others] }
-  const { stock } = near.members
   return {
     near,
     field,
     changes: shortened.changes,
     saved,
-    boughtNow: boughtOf(now.cuts, stock),
-    boughtThen: boughtOf(then.cuts, stock),
+    boughtNow: listOf(now.cuts, near)?.bought ?? [],
+    boughtThen: listOf(then.cuts, near)?.bought ?? [],
   }
 }
 
@@ -111,14 +125,14 @@ const bestFirst = (all: readonly AllowedShave[]): AllowedShave[] => {
 /**
  * Every length of the bay that is a little over what a board gives once more: how much to take off, by which field of its parts,
  * and what that saves, or what would break. A shave is allowed only once the whole bay has been derived, cut and checked with it
- * and no rule finds anything new or worse. `cuts` are the lists as the screens show them. In steps, since each candidate is a
- * bay of its own.
+ * and no rule finds anything new or worse. What it saves is told of first plans, with and without, like against like. In steps,
+ * since each candidate is a bay of its own.
  */
 export function* shavesOf(
-  { layout, bay }: Evaluation,
-  cuts: readonly CutList[],
+  { layout, bay, cuts }: Evaluation,
+  leastCost: LeastCost = ({ cost }) => cost,
 ): Generator<undefined, Shaves> {
-  const now: Standing = { layout, cuts, findings: findingsOf(bay) }
+  const now: Standing = { layout, cuts, leastCost, findings: findingsOf(bay) }
   yield
   const members = membersOf(layout, bay.built)
   const nears: NearMiss[] = []
