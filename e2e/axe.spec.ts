@@ -5,7 +5,16 @@ import { faults } from './support/scan'
 const dialogs = ['New', 'Samples', 'Earlier versions on this device', 'Keys', 'Plan for the crew']
 const tabs: readonly Tab[] = ['Warnings', 'Cuts', 'Bay', 'List']
 
-for (const colorScheme of ['light', 'dark'] as const)
+/** Each change is scanned where it shows; the rest of the page stays as it was. */
+const SIDE = 'aside'
+const DIALOG = '[role="dialog"]'
+
+const themes = [
+  { colorScheme: 'light', scope: 'all' },
+  { colorScheme: 'dark', scope: 'colours' },
+] as const
+
+for (const { colorScheme, scope } of themes)
   test.describe(`${colorScheme} page`, () => {
     test.use({ colorScheme })
     // A scan walks the whole page, several times a test.
@@ -13,13 +22,14 @@ for (const colorScheme of ['light', 'dark'] as const)
     test.beforeEach(({ planner }) => planner.openSample())
 
     test('first screen and every tab are free of faults that a scan can find', async ({ planner }) => {
+      expect(await faults(planner.page, 'html', scope), 'page').toEqual([])
       for (const name of tabs) {
         await planner.tab(name)
-        expect(await faults(planner.page), name).toEqual([])
+        expect(await faults(planner.page, SIDE, scope), name).toEqual([])
       }
       await planner.floor.click([63, 600])
       await planner.tab('Part')
-      expect(await faults(planner.page), 'Part').toEqual([])
+      expect(await faults(planner.page, SIDE, scope), 'Part').toEqual([])
       await planner.page.screenshot({ path: test.info().outputPath('part.png') })
     })
 
@@ -32,7 +42,7 @@ for (const colorScheme of ['light', 'dark'] as const)
       for (const name of dialogs) {
         await page.getByRole('banner').getByRole('button', { name, exact: true }).click()
         await expect(page.getByRole('dialog')).toBeVisible()
-        expect(await faults(page), name).toEqual([])
+        expect(await faults(page, DIALOG, scope), name).toEqual([])
         await page.screenshot({ path: test.info().outputPath(`${name}.png`) })
         await page.keyboard.press('Escape')
         await expect(page.getByRole('dialog')).toBeHidden()
