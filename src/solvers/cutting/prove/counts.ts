@@ -57,7 +57,7 @@ const boundFrom = (aim: readonly number[], search: Search, depth: number): numbe
     restOf(adds, i === 0 ? limit : top, search, depth),
   )
   const rows = order.length - depth
-  spend(work, 400 + 12 * rows * (least.length + most.length + rows))
+  spend(work, 2_000 + 40 * rows * (least.length + most.length + rows))
   return leastBound(
     pick(aim, order, depth),
     least,
@@ -92,7 +92,7 @@ const lastNeed = (stock: number, { question, numbers }: Search): number => {
 /** The last stock follows from the others: as few as the cuts want, or more where those are excluded. */
 const visitLast = (search: Search, stock: number): void => {
   const { numbers, question, work } = search
-  spend(work, 8 * numbers.length * question.cuts.length)
+  spend(work, 60 + 16 * numbers.length * question.cuts.length)
   for (let number = lastNeed(stock, search); number <= (question.most[stock] ?? 0); number += 1) {
     numbers[stock] = number
     if (isOver(search)) break

@@ -99,7 +99,9 @@ export const dive = (
 ): Filled[] | undefined => {
   const finished = finish(question, packing)
   if (finished !== undefined) return finished
-  if (work.left <= 0 || relaxed.missing > 1e-6 || isTooFew(relaxed.cut, question.boards)) return undefined
+  // Out of work half-way: what is taken so far, with the rest filled at once, may still be a better plan.
+  if (work.left <= 0) return fillGreedily(question, packing)
+  if (relaxed.missing > 1e-6 || isTooFew(relaxed.cut, question.boards)) return undefined
   for (let skip = 0; skip <= slips; skip += 1) {
     const { rest, done } = taken(question, roundedOf(relaxed, skip))
     if (done.length === 0) return undefined

@@ -100,7 +100,7 @@ export const relax = (question: Question, packing: Packing, pool: Pool, work: Wo
   const size = needs + boards.length
   for (;;) {
     const steps = improve(simplex, columns, greatest, MOST_PIVOTS)
-    spend(work, (steps + 1) * (size * size + columns.length * 8))
+    spend(work, (steps + 3) * (2 * size * size + columns.length * 16))
     const prices = wanted.map((_, at) => Math.max(0, Math.floor((simplex.prices[at] ?? 0) * scale)))
     const knapsack = knapsackOf(packing, wanted, prices)
     spend(work, knapsack.cells)

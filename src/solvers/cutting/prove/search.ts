@@ -107,7 +107,7 @@ const solveBranch = (
   const simplex = simplexOf(wanted, [...boards, ...limited.map(({ most }) => most)], sizes)
   const size = simplex.level.length
   const steps = improve(simplex, columns, sizes[0] ?? 1, MOST_PIVOTS)
-  spend(work, (steps + 1) * (size * size + columns.length * 8))
+  spend(work, (steps + 3) * (2 * size * size + columns.length * 16))
   const scale = Math.min(
     GREATEST_SCALE,
     2 ** Math.floor(Math.log2(2 ** 50 / Math.max(1, dot(wanted, sizes)))),
