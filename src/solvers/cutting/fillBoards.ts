@@ -1,10 +1,11 @@
 import type { Demand, StartedBoard } from './demand'
 import { emptied } from './emptied'
+import { cutsOf, take } from './fillings'
 import type { Fill, Filling, Waiting } from './fillings'
 import { takeBoards } from './offers'
 import type { Offer, Supply } from './offers'
 import { cutBoard } from './plan'
-import type { Cut, CutBoard, Unmade } from './plan'
+import type { CutBoard, Unmade } from './plan'
 import type { CuttingProblem } from './problem'
 
 /** How boards are chosen and filled. */
@@ -20,13 +21,6 @@ export interface Way {
 interface Choice {
   readonly filling: Filling
   readonly offer: Offer
-}
-
-const take = (waiting: readonly Waiting[], cuts: readonly Cut[], times: number): void => {
-  for (const need of waiting) {
-    const cut = cuts.find((each) => each.piece === need.piece)
-    if (cut !== undefined) need.left -= cut.count * times
-  }
 }
 
 /** The smaller share of what it costs for what it makes; of equals what makes more, and so fewer boards. */
@@ -82,12 +76,10 @@ interface Progress {
 }
 
 /** Cuts boards of an offer alike, as often as the pieces and the boards last. */
-const cut = (
-  { filling: { cuts, times }, offer }: Choice,
-  { problem, waiting, supply, boards }: Progress,
-): void => {
-  for (const { count } of takeBoards([offer], times, supply)) {
-    take(waiting, cuts, count)
+const cut = ({ filling, offer }: Choice, { problem, waiting, supply, boards }: Progress): void => {
+  const cuts = cutsOf(filling, waiting)
+  for (const { count } of takeBoards([offer], filling.times, supply)) {
+    take(filling, count, waiting)
     boards.push(cutBoard(offer.stock, count, cuts, problem))
   }
 }
@@ -96,9 +88,9 @@ const cut = (
 const fillStarted = (started: readonly StartedBoard[], fill: Fill, progress: Progress): void => {
   const { problem, waiting, boards } = progress
   for (const board of started) {
-    const { cuts } = fill(board.roomTicks, waiting)
-    take(waiting, cuts, 1)
-    boards.push(cutBoard(board.stock, 1, [...board.cuts, ...cuts], problem))
+    const filling = fill(board.roomTicks, waiting)
+    take(filling, 1, waiting)
+    boards.push(cutBoard(board.stock, 1, [...board.cuts, ...cutsOf(filling, waiting)], problem))
   }
 }
 
@@ -108,7 +100,7 @@ const fillFree = (all: readonly Offer[], fill: Fill, progress: Progress): void =
     if (offer.cost === 0 && offer.most < Infinity)
       while ((progress.supply[offer.stock] ?? 0) > 0) {
         const filling = fill(offer.roomTicks, progress.waiting)
-        if (filling.cuts.length === 0) break
+        if (filling.usedTicks === 0) break
         cut({ filling, offer }, progress)
       }
 }

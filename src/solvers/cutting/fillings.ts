@@ -6,9 +6,11 @@ export interface Waiting extends Need {
   left: number
 }
 
-/** Cuts of one board, and how often that board can be repeated before one of its pieces runs out. */
+/** Pieces of one board, and how often that board can be repeated before one of them runs out. */
 export interface Filling {
-  readonly cuts: readonly Cut[]
+  /** How many of each piece that waits, in their order; it may end where nothing more goes on. */
+  readonly counts: readonly number[]
+  /** Infinity where nothing goes on. */
   readonly times: number
   /** Length of the pieces. */
   readonly usedTicks: number
@@ -20,19 +22,30 @@ export interface Filling {
 export type Fill = (roomTicks: number, waiting: readonly Waiting[]) => Filling
 
 const fillingOf = (counts: readonly number[], waiting: readonly Waiting[]): Filling => {
-  const cuts: Cut[] = []
   let times = Infinity
   let usedTicks = 0
   let takenTicks = 0
-  for (const [at, { piece, lengthTicks, sizeTicks, left }] of waiting.entries()) {
+  for (let at = 0; at < counts.length; at += 1) {
     const count = counts[at] ?? 0
-    if (count === 0) continue
-    cuts.push({ piece, lengthTicks, count })
-    times = Math.min(times, Math.floor(left / count))
-    usedTicks += count * lengthTicks
-    takenTicks += count * sizeTicks
+    const need = waiting[at]
+    if (count === 0 || need === undefined) continue
+    times = Math.min(times, Math.floor(need.left / count))
+    usedTicks += count * need.lengthTicks
+    takenTicks += count * need.sizeTicks
   }
-  return { cuts, times, usedTicks, takenTicks }
+  return { counts, times, usedTicks, takenTicks }
+}
+
+/** What is cut from a board that is filled so. */
+export const cutsOf = ({ counts }: Filling, waiting: readonly Waiting[]): Cut[] =>
+  waiting.flatMap(({ piece, lengthTicks }, at) => {
+    const count = counts[at] ?? 0
+    return count > 0 ? [{ piece, lengthTicks, count }] : []
+  })
+
+/** Takes the pieces of so many boards filled alike off those that wait. */
+export const take = ({ counts }: Filling, times: number, waiting: readonly Waiting[]): void => {
+  for (const [at, need] of waiting.entries()) need.left -= (counts[at] ?? 0) * times
 }
 
 /** Longest piece first, as many of each as go on. */
@@ -48,34 +61,37 @@ const greedyCounts = (roomTicks: number, waiting: readonly Waiting[]): number[] 
 export const fillLongest: Fill = (roomTicks, waiting) => fillingOf(greedyCounts(roomTicks, waiting), waiting)
 
 /** Branches tried before the fullest filling so far is taken. */
-const MOST_BRANCHES = 300
+const MOST_BRANCHES = 100
 
 /** Depth-first over counts, most of the longest first: the fullest filling that has the first piece that goes on. */
 const fullestCounts = (roomTicks: number, waiting: readonly Waiting[]): readonly number[] => {
-  const first = waiting.findIndex(({ sizeTicks, left }) => left > 0 && sizeTicks <= roomTicks)
-  const smallest = waiting.findLast(({ left }) => left > 0)?.sizeTicks ?? Infinity
-  const counts: number[] = []
-  let best: readonly number[] = []
-  let leastFree = Infinity
+  const counts = waiting.map(() => 0)
+  let best: readonly number[] = counts.slice()
+  let leastFree = roomTicks
   let branches = 0
-  const branch = (at: number, free: number): void => {
+  const nextThatFits = (from: number, free: number): number => {
+    let at = from
+    while (at < waiting.length && ((waiting[at]?.left ?? 0) === 0 || (waiting[at]?.sizeTicks ?? 0) > free))
+      at += 1
+    return at
+  }
+  const branch = (at: number, least: number, free: number): void => {
     branches += 1
     if (free < leastFree) {
       leastFree = free
-      best = [...counts]
+      best = counts.slice()
     }
     const need = waiting[at]
-    if (need === undefined || leastFree === 0 || free < smallest || branches > MOST_BRANCHES) return
+    if (need === undefined || leastFree === 0 || branches > MOST_BRANCHES) return
     const most = Math.min(need.left, Math.floor(free / need.sizeTicks))
-    for (let count = most; count >= (at === first ? 1 : 0); count -= 1) {
+    for (let count = most; count >= least; count -= 1) {
       counts[at] = count
-      branch(at + 1, free - count * need.sizeTicks)
+      const left = free - count * need.sizeTicks
+      branch(nextThatFits(at + 1, left), 0, left)
     }
     counts[at] = 0
   }
-  if (first < 0) return []
-  for (let at = 0; at < first; at += 1) counts[at] = 0
-  branch(first, roomTicks)
+  branch(nextThatFits(0, roomTicks), 1, roomTicks)
   return best
 }
 
