@@ -1,4 +1,4 @@
-import { useMemo, useRef, useState } from 'react'
+import { useEffect, useMemo, useRef, useState } from 'react'
 import { REACH_MM } from '../../../evaluate/shave/nearMisses'
 import {
   shavesOf,
@@ -198,25 +198,28 @@ export default function ShaveView() {
   const evaluation = usePlannerState((state) => state.evaluation)
   const leastCost = useLeastCost()
   const reader = useReader(evaluation.layout.parts)
-  const [done, setDone] = useState('')
+  const [done, setDone] = useState({ words: '' })
   const says = useRef<HTMLParagraphElement>(null)
   const { answer, isCurrent } = useAnswer('bay', [evaluation, leastCost], () => askOf(evaluation, leastCost))
   const shave = (each: AllowedShave) => {
     const label = shaveLabel(each, reader)
     const refused = commitEdited(planner, label, (layout) => setFields(layout, each.changes))
-    setDone(refused ?? `${label}: done. Undo takes it back.`)
-    // The button goes with its line, and the focus must not.
-    says.current?.focus()
+    setDone({ words: refused ?? `${label}: done. Undo takes it back.` })
   }
+  useEffect(() => {
+    // The button goes with its line, and the focus must not.
+    if (done.words !== '') says.current?.focus()
+  }, [done])
   return (
     <div className={isCurrent ? 'water-view shave' : 'water-view shave water-stale'} aria-busy={!isCurrent}>
       <p ref={says} tabIndex={-1} role="status">
-        <Said words={done} />
+        <Said words={done.words} />
       </p>
       <p>
         A length up to {reader.words.onTape(REACH_MM)} over what a board gives once more is tried: the bay is
         derived, cut and checked anew with it shorter, and it is offered only where no warning is new or
-        worse. Prices are as the price book has them: placeholders, until you put your own.
+        worse. What it saves is told of first plans, with and without; the Cuts tab looks for cheaper ones of
+        either. Prices are as the price book has them: placeholders, until you put your own.
       </p>
       {answer ? (
         <Found

@@ -1,5 +1,5 @@
 import { stockOf } from '../../../catalogue/stock'
-import { setMeasure } from '../../../layout/stockEdits'
+import { type Measure, setMeasure } from '../../../layout/stockEdits'
 import { commitEdited } from '../../../sidebar/commitEdited'
 import { readLength } from '../../../sidebar/fieldText'
 import { Said } from '../../../sidebar/Said'
@@ -9,8 +9,9 @@ import { writeStock } from '../../../units/writeStock'
 import { HeadRow } from '../chart/HeadRow'
 import { stockRows, type MeasureCell, type StockRow } from './stockRows'
 
-const COLUMNS = ['Material', 'Sold as', 'Longer than its name', 'Thickness', 'Width', 'Outside', 'Wall']
-const MEASURES = COLUMNS.slice(2)
+/** Boards and conduit share their columns, so that the table fits a tablet. */
+const MEASURES: readonly (readonly Measure[])[] = [['overMm'], ['thickMm', 'odMm'], ['wideMm', 'wallMm']]
+const COLUMNS = ['Material', 'Sold as', 'Longer than its name', 'Thickness, outside', 'Width, wall']
 
 function Cell({ row, cell }: { readonly row: StockRow; readonly cell: MeasureCell }) {
   const planner = usePlanner()
@@ -24,7 +25,7 @@ function Cell({ row, cell }: { readonly row: StockRow; readonly cell: MeasureCel
       isLabelHidden
       shown={shown}
       placeholder={catalogue}
-      help={shown === '' ? undefined : `Catalogue: ${catalogue}`}
+      help={shown === '' ? undefined : `${label}; catalogue ${catalogue}`}
       onTyped={(text) => {
         if (text.trim() === '') return set(null)
         const read = readLength(text, units)
@@ -46,9 +47,9 @@ function Line({ row }: { readonly row: StockRow }) {
       <td>
         <Said words={lengths.map((mm) => writeStock(mm, units)).join(', ')} />
       </td>
-      {MEASURES.map((label) => {
-        const cell = row.cells.find((each) => each.label === label)
-        return <td key={label}>{cell && <Cell row={row} cell={cell} />}</td>
+      {MEASURES.map((measures) => {
+        const cell = row.cells.find(({ measure }) => measures.includes(measure))
+        return <td key={measures[0]}>{cell && <Cell row={row} cell={cell} />}</td>
       })}
     </tr>
   )
