@@ -38,19 +38,20 @@ const laidOn = (
   return [...others, fuller]
 }
 
-/** Boards without one of these, whose pieces go on the others; undefined where they don't. */
+/** Boards without this single one, whose pieces go on the others; undefined where they don't. */
 const without = (
   boards: readonly CutBoard[],
   board: CutBoard,
   problem: CuttingProblem,
 ): CutBoard[] | undefined => {
-  const at = boards.indexOf(board)
-  let others: CutBoard[] | undefined =
-    board.count > 1 ? boards.with(at, { ...board, count: board.count - 1 }) : boards.toSpliced(at, 1)
+  let others: CutBoard[] | undefined = boards.filter((each) => each !== board)
   for (const cut of board.cuts)
     for (let i = 0; i < cut.count && others !== undefined; i += 1) others = laidOn(others, cut, problem)
   return others
 }
+
+const single = (board: CutBoard): CutBoard[] =>
+  Array.from({ length: board.count }, () => ({ ...board, count: 1 }))
 
 /**
  * Boards with as few as may be of those that can be spared: one after another is emptied onto what the others have to spare, the one
@@ -64,9 +65,9 @@ export const emptied = (
   const spared = boards
     .filter(canBeSpared)
     .sort((a, b) => takenOf(a.cuts, problem.saw) - takenOf(b.cuts, problem.saw))
-  for (const board of spared) {
-    const fewer = without(boards, board, problem)
-    if (fewer !== undefined) return emptied(fewer, canBeSpared, problem)
-  }
-  return boards
+    .flatMap(single)
+  let kept: readonly CutBoard[] = [...boards.filter((board) => !canBeSpared(board)), ...spared]
+  // One that can't be emptied now never can: the others only get fuller. One that took a piece meanwhile is another board.
+  for (const board of spared) if (kept.includes(board)) kept = without(kept, board, problem) ?? kept
+  return kept
 }

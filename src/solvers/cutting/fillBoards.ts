@@ -1,5 +1,4 @@
 import type { Demand, StartedBoard } from './demand'
-import { emptied } from './emptied'
 import { cutsOf, take } from './fillings'
 import type { Fill, Filling, Waiting } from './fillings'
 import { takeBoards } from './offers'
@@ -105,20 +104,8 @@ const fillFree = (all: readonly Offer[], fill: Fill, progress: Progress): void =
       }
 }
 
-/** The boards without those that are free and not needed. */
-const sparing = (
-  boards: readonly CutBoard[],
-  all: readonly Offer[],
-  problem: CuttingProblem,
-): readonly CutBoard[] => {
-  const free = new Set(
-    all.filter(({ cost, most }) => cost === 0 && most < Infinity).map(({ stock }) => stock),
-  )
-  return free.size === 0 ? boards : emptied(boards, ({ stock }) => free.has(stock), problem)
-}
-
 /**
- * Greedy over counts: the rests of started boards first, then new boards. Boards cut alike are planned at once, so that thousands
+ * Greedy over counts: the started boards first and in their order, with what goes on their rests, then new boards. Boards cut alike are planned at once, so that thousands
  * of like pieces cost as little as one. `all` is every stock on offer, in the order in which a board is best taken that will do.
  */
 export const fillBoards = (
@@ -138,8 +125,5 @@ export const fillBoards = (
     if (choice === undefined) unmade.push(...giveUp(waiting))
     else cut(choice, progress)
   }
-  // Boards that a rule has started keep what they have: they are there whatever else is chosen.
-  const { length: ruled } = demand.started
-  const chosen = sparing(progress.boards.slice(ruled), all, problem)
-  return { boards: [...progress.boards.slice(0, ruled), ...chosen], unmade }
+  return { boards: progress.boards, unmade }
 }

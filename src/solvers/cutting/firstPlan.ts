@@ -1,5 +1,6 @@
 import { demandOf } from './demand'
 import type { Demand, Reading } from './demand'
+import { emptied } from './emptied'
 import { fillBoards } from './fillBoards'
 import type { Filled, Way } from './fillBoards'
 import { fillFullest, fillLongest } from './fillings'
@@ -37,12 +38,25 @@ const waysOf = (all: readonly Offer[]): Way[] => {
   )
 }
 
+/** The boards without leftovers that are not needed. The first are started by a rule: they are there whatever else is chosen. */
+const sparing = (
+  { boards, unmade }: Filled,
+  { started }: Demand,
+  all: readonly Offer[],
+  problem: CuttingProblem,
+): Filled => {
+  const free = new Set(
+    all.filter(({ cost, most }) => cost === 0 && most < Infinity).map(({ stock }) => stock),
+  )
+  if (free.size === 0) return { boards, unmade }
+  const chosen = emptied(boards.slice(started.length), ({ stock }) => free.has(stock), problem)
+  return { boards: [...boards.slice(0, started.length), ...chosen], unmade }
+}
+
 const boardsFor = (demand: Demand, problem: CuttingProblem): Filled => {
   const all = offersOf(problem)
-  return best(
-    waysOf(all).map((way) => fillBoards(demand, way, all, problem)),
-    problem,
-  )
+  const filled = waysOf(all).map((way) => fillBoards(demand, way, all, problem))
+  return sparing(best(filled, problem), demand, all, problem)
 }
 
 const boardsRead = (problem: CuttingProblem, reading: Reading): Filled => {
