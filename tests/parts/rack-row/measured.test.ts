@@ -1,4 +1,6 @@
+import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { boxOf, grown, holds } from '../../../src/geometry/box'
 import type { Built } from '../../../src/model/built'
 import type { StockMeasures } from '../../../src/model/measuredStock'
 import { rackRow } from '../../../src/parts/rack-row/kind'
@@ -111,4 +113,44 @@ test('gutter sections of 121: two whole ones a line and the rest', () => {
 
 test('what was measured of another stock changes nothing', () => {
   expect(built(measuring('lumber-2x6', { thick: 2, wide: 6, over: 1 }))).toEqual(build(row()))
+})
+
+describe('whatever the stock measures', () => {
+  const inch16 = (least: number, most: number) =>
+    fc.integer({ min: Math.ceil(least * 16), max: Math.floor(most * 16) }).map((n) => n / 16)
+  const stock = fc.record({
+    thick: inch16(1.25, 1.75),
+    wide: inch16(3.25, 3.75),
+    over: inch16(-0.5, 0.75),
+    od: fc.double({ min: 0.9, max: 0.95, noNaN: true }),
+    wall: fc.double({ min: 0.04, max: 0.07, noNaN: true }),
+    joint: fc.constantFrom('J1' as const, 'J3' as const),
+    racks: fc.integer({ min: 1, max: 4 }),
+  })
+
+  test('a row is drawn as long as it is cut, inside its frame, and cross-pieces fit its rails', () => {
+    fc.assert(
+      fc.property(stock, ({ thick, wide, over, od, wall, joint, racks }) => {
+        const measured = [
+          measuring('lumber-2x4', { thick, wide, over }),
+          measuring('conduit-3/4', { od, over }),
+          measuring('conduit-1', { wall }),
+        ]
+        const of = rackRow.derive(row({ joint, racks, rackLengthMm: inches(114) }), {
+          ...flatSite(),
+          measured,
+        })
+        for (const { from, to, lengthMm } of of.sticks)
+          expect(Math.hypot(to.x - from.x, to.y - from.y, to.z - from.z)).toBeCloseTo(lengthMm, 6)
+        const frame = of.bodies.find(({ role }) => role === 'frame')
+        const room = grown(boxOf(frame?.outline ?? []), 0.01)
+        expect(of.sticks.filter(({ from, to }) => !holds(room, from) || !holds(room, to))).toEqual([])
+        for (const { lengthMm } of marked(of, 'BX', 'TT')) expect(inch(lengthMm)).toBeCloseTo(40 + wide, 6)
+        // No board is cut from more than a tape finds.
+        for (const { lengthMm } of of.sticks.filter((stick) => stick.stock === 'lumber-2x4'))
+          expect(inch(lengthMm)).toBeLessThanOrEqual(144 + over + 1e-6)
+      }),
+      { seed: 20_261_127, numRuns: 120 },
+    )
+  })
 })
