@@ -35,15 +35,14 @@ export interface RackPlan {
   readonly lengths: Lengths
 }
 
-/** A bar reaches so far past the rails, and so far past the outer towers, each side. Common practice, no source. */
+/** A bar reaches so far past the rails at least, each side. Common practice, no source. */
 const BAR_PAST_RAIL_MM = inches(2)
-const BAR_PAST_TOWER_MM = inches(1.5)
 
 /** A plan before its lengths. */
 type Laid = Omit<RackPlan, 'lengths'>
 
 const barLength = ({ part }: Laid, linesMm: number): number =>
-  Math.max(part.railSpacingMm + 2 * BAR_PAST_RAIL_MM, linesMm + 2 * BAR_PAST_TOWER_MM)
+  Math.max(part.railSpacingMm + 2 * BAR_PAST_RAIL_MM, linesMm + 2 * part.barEndMm)
 
 const lengthsOf = (laid: Laid): Lengths => {
   const { part, site, boards, materials, levels, positions } = laid

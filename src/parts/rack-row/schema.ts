@@ -137,6 +137,12 @@ export const rackRowSchema = z.object({
     help: 'With J3 this is the small stick; the big one is the next size.',
   }),
   bar: choice(conduits, '3/4', { label: 'Hanger bar', group: 'Rails' }),
+  barEndMm: length(
+    inches(1.5),
+    { label: 'Bar past the outer tower', group: 'Rails' },
+    inches(1 / 2),
+    inches(12),
+  ),
   railBitMm: length(inches(15 / 16), { label: 'Bit for the rail', group: 'Rails' }, inches(0.5), inches(2)),
   sleeveBitMm: length(
     inches(1 + 3 / 16),

@@ -13,7 +13,7 @@ const rails: Fields = ['railEndMm', 'railGapMm', 'overlapMm', 'pastRiserMm', 'ra
  */
 export const shavedBy: Readonly<Record<string, Fields>> = {
   GB: ['bearerEndMm', 'lineSpacingMm', 'railSpacingMm'],
-  HB: ['lineSpacingMm', 'railSpacingMm'],
+  HB: ['barEndMm', 'lineSpacingMm', 'railSpacingMm'],
   BX: crossways,
   TT: crossways,
   SB: crossways,

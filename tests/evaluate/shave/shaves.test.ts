@@ -161,3 +161,14 @@ test('whatever the bay, a shave that is offered buys no more boards, costs less,
   )
   expect(tried).toBeGreaterThan(5)
 }, 120_000)
+
+/*
+ * Hand arithmetic: bars of 3 x 18 + 2 x 3.25 = 60.5 in come one from a 10 ft stick, parted without a kerf; two of 60 in from one.
+ * So 0.5 in off, the bar 3 in past its outer tower: eight bars are 4 sticks and not 8.
+ */
+test('hanger bars are shaved by what they reach past the outer tower', () => {
+  const one = bay('40 x 40 ft').row('A', [165, 100], { racks: 1, barEnd: 3.25 }).layout()
+  const bars = shavesIn(one).allowed.find(({ near }) => near.members.marks.includes('HB'))
+  expect(bars).toMatchObject({ field: 'barEndMm', saved: { boards: 4 } })
+  expect(toInches(Number(bars?.changes[0]?.values['barEndMm']))).toBeCloseTo(3, 6)
+})

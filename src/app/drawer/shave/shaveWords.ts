@@ -62,7 +62,7 @@ const fieldOf = (layout: Layout, id: PartId | undefined, key: string) => {
 }
 
 /** What a field is called. */
-export const fieldWords = (layout: Layout, { members }: NearMiss, field: string): string =>
+const fieldWords = (layout: Layout, { members }: NearMiss, field: string): string =>
   (fieldOf(layout, members.parts[0], field)?.meta.label ?? field).toLowerCase()
 
 const valueWords = (value: unknown, { words }: Reader): string => words.exact().onTape(Number(value))
