@@ -6,20 +6,10 @@ import type { Join, Levels } from '../model/levels'
 import { feet } from '../units/length'
 import type { CountUnit } from '../units/writeCount'
 import { atJoin, type BuiltOf } from './takeOff/atJoins'
-import { footShims, type Tally, tallyOf } from './takeOff/tally'
+import { countIn, footShims, tallyOf } from './takeOff/tally'
 
-/** Counts of each item, part by part. */
-type PerPart = Map<string, Map<PartId, number>>
-
-const add = (sums: PerPart, part: PartId, item: string, count: number): void => {
-  const sum = sums.get(item)
-  if (sum) sum.set(part, (sum.get(part) ?? 0) + count)
-  else sums.set(item, new Map([[part, count]]))
-}
-
-const addAll = (sums: PerPart, part: PartId, tally: Tally): void => {
-  for (const [item, count] of tally) add(sums, part, item, count)
-}
+/** What a part brings, or what joins it to another or levels it: items and how many. */
+type Brought = readonly [part: PartId, items: Iterable<readonly [item: string, count: number]>]
 
 /** The first of a part's built things is the part itself; the pipes between parts come after. */
 const byPart = (built: readonly Built[]): BuiltOf => {
@@ -31,14 +21,41 @@ const byPart = (built: readonly Built[]): BuiltOf => {
 /** What is in one of a unit: pieces, mm, mm². */
 const IN_ONE: Readonly<Record<CountUnit, number>> = { piece: 1, ft: feet(1), ft2: feet(1) ** 2 }
 
-const lineOf = (item: string, counts: Map<PartId, number>): CountLine => {
+const perPart = (item: string, brought: readonly Brought[], inOne: number): Map<PartId, number> => {
+  const counts = new Map<PartId, number>()
+  for (const [part, items] of brought)
+    for (const [key, count] of items)
+      if (key === item) counts.set(part, (counts.get(part) ?? 0) + count / inOne)
+  return counts
+}
+
+const lineOf = (item: string, sum: number, brought: readonly Brought[]): CountLine => {
   const { title, group, unit, isWork } = fittingOf(item)
-  let count = 0
-  for (const [part, each] of counts) {
-    if (unit !== 'piece') counts.set(part, each / IN_ONE[unit])
-    count += each
+  return {
+    item,
+    title,
+    group,
+    count: sum / IN_ONE[unit],
+    unit,
+    isWork,
+    // Only who opens the line asks: a frame of a drag has no time for it.
+    get perPart() {
+      return perPart(item, brought, IN_ONE[unit])
+    },
   }
-  return { item, title, group, count: count / IN_ONE[unit], unit, isWork, perPart: counts }
+}
+
+const broughtBy = (built: readonly Built[], joins: readonly Join[], levels: Levels): Brought[] => {
+  const builtOf = byPart(built)
+  const brought: Brought[] = built.map((each) => [each.part, tallyOf(each, null)])
+  for (const join of joins) {
+    const items = atJoin(join, builtOf)
+    if (items.length > 0) brought.push([join.from, items.map(({ item }) => [item, 1] as const)])
+  }
+  for (const [part, under] of levels.feet) brought.push([part, footShims(under, null)])
+  for (const [part, { bellsMm }] of levels.drains)
+    if (bellsMm.length > 0) brought.push([part, [['bell-joint', bellsMm.length]]])
+  return brought
 }
 
 /** Step 7: how many of each counted thing the bay holds: what its parts bring, what joins them and what levels them. */
@@ -47,12 +64,10 @@ export const takeOff = (
   joins: readonly Join[],
   levels: Levels,
 ): readonly CountLine[] => {
-  const sums: PerPart = new Map()
-  const builtOf = byPart(built)
-  for (const each of built) addAll(sums, each.part, tallyOf(each, null))
-  for (const join of joins) for (const { item } of atJoin(join, builtOf)) add(sums, join.from, item, 1)
-  for (const [part, under] of levels.feet) addAll(sums, part, footShims(under, null))
-  for (const [part, { bellsMm }] of levels.drains)
-    if (bellsMm.length > 0) add(sums, part, 'bell-joint', bellsMm.length)
-  return [...sums].map(([item, counts]) => lineOf(item, counts)).sort((a, b) => (a.title < b.title ? -1 : 1))
+  const brought = broughtBy(built, joins, levels)
+  const sums = new Map<string, number>()
+  for (const [, items] of brought) for (const [item, count] of items) countIn(sums, item, count)
+  return [...sums]
+    .map(([item, sum]) => lineOf(item, sum, brought))
+    .sort((a, b) => (a.title < b.title ? -1 : 1))
 }
