@@ -25,8 +25,11 @@ const bySize = (a: CutList, b: CutList): number =>
 const isSame = (a: ReadonlyMap<string, Proving>, b: ReadonlyMap<string, Proving>): boolean =>
   a.size === b.size && [...a].every(([key, value]) => b.get(key) === value)
 
-/** Of one length of stock the cheapest plan has the fewest boards; of several it need not, and a proof tells that too. */
-const hasChoice = ({ problem }: CutList): boolean => problem.stocks.length > 1
+/**
+ * Of one length of stock the cheapest plan has the fewest boards; of several it need not, and a proof tells that too. Boards cut in three
+ * ways or more may do in fewer.
+ */
+const mayGain = ({ problem, boards }: CutList): boolean => problem.stocks.length > 1 || boards.length > 2
 
 /**
  * Looks for cheaper plans, and for the proof that there is none, of every cut list of the bay that is not proven: one list at a
@@ -53,7 +56,7 @@ export const createProver = (planner: Planner, startWorker: () => ProofWorker): 
       ({ key, boards }) => boards.length > 0 && !isDone(key) && proving.get(key) !== 'stopped',
     )
     const unproven = open.filter((list) => !isProven(list, state))
-    const tied = open.filter((list) => isProven(list, state) && hasChoice(list))
+    const tied = open.filter((list) => isProven(list, state) && mayGain(list))
     return [...unproven.sort(bySize), ...tied.sort(bySize)]
   }
 

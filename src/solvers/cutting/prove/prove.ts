@@ -1,3 +1,4 @@
+import { fewerPatterns } from '../patterns/fewerPatterns'
 import { madeBy } from '../plan'
 import type { CuttingPlan, Unmade } from '../plan'
 import { requireWhole } from '../problem'
@@ -17,6 +18,9 @@ interface Cutback {
 
 /** Part of the work that goes into asking once whether the boards make more pieces. */
 const ASKING_SHARE = 1 / 20
+
+/** Part of the work that goes into fewer different patterns once the boards are chosen. */
+const PATTERNS_SHARE = 1 / 75
 
 const makes = async (
   problem: CuttingProblem,
@@ -74,7 +78,7 @@ const isSame = (these: readonly Unmade[], those: readonly Unmade[]): boolean =>
 /**
  * The best plan of a problem and what is proved of it, starting from a plan that is known. Where that one leaves pieces unmade for
  * want of boards, it is first tried how many of them can be made after all; the proof is then among the plans that make what this
- * plan makes.
+ * plan makes. Of plans as good it is one with few different patterns, as far as is found.
  *
  * The same problem, plan and budget always give the same answer. Rejects with a RangeError where a number of the problem is not
  * whole.
@@ -89,5 +93,6 @@ export const prove = async (
   const cutback = await cutbackOf(problem, first, budget)
   const known = isSame(cutback.unmade, first.unmade) ? first : undefined
   const proof = await solveReadings(known, cutback.problem, cutback.unmade, { left: budget }, options)
-  return proof ?? { plan: first, bound: 0, proven: provenOf([]) }
+  if (proof === undefined) return { plan: first, bound: 0, proven: provenOf([]) }
+  return { ...proof, plan: fewerPatterns(proof.plan, cutback.problem, budget * PATTERNS_SHARE) }
 }
