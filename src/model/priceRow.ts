@@ -48,8 +48,8 @@ export const priceGroups = [
 export type PriceGroup = (typeof priceGroups)[number]
 
 /**
- * A share of a coil is of the length that is needed, of sticks and boards of those that the plan buys, of all else of the count;
- * rounded up to what is sold.
+ * A share of a coil is of the length that is needed, of sticks and boards of those that the plan buys, of all else of the count.
+ * Pieces to spare are whole, to the nearest, so that a small share of a few buys none; then all goes up to what is sold.
  */
 export type PriceWaste =
   | { readonly kind: 'cut' }

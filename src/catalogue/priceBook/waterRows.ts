@@ -84,5 +84,6 @@ export const waterRows: readonly PriceRow[] = [
   tubing('sight-tube', 90),
   tubing('barb-1/8', 900, { ...packed('bag', 100), ...share(0.05) }),
   tubing('barb-1/4', 1000, { ...packed('bag', 100), ...share(0.05) }),
-  tubing('goof-plug', 110, { ...packed('bag', 25), ...share(0.02) }),
+  // Counted as spares: 2 in 100 holes.
+  tubing('goof-plug', 110, packed('bag', 25)),
 ]

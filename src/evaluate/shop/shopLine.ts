@@ -1,4 +1,4 @@
-import type { KnownPrice, PriceRow, PriceWaste } from '../../model/priceRow'
+import type { KnownPrice, PriceRow } from '../../model/priceRow'
 import type { ShopLine, Wanted } from '../../model/shop'
 
 /** Sums of shares end a hair over a whole number; that is no reason for one more pack. */
@@ -6,9 +6,13 @@ const HAIR = 1e-6
 
 const upToWhole = (count: number): number => Math.ceil(count - HAIR)
 
-/** What is bought beyond the count. A cutting plan has its own waste in it. */
-const spareOf = (waste: PriceWaste, needed: number): number => {
-  if (waste.kind === 'share') return needed * waste.share
+/**
+ * What is bought beyond the count. A share of pieces is whole ones, to the nearest: 2 % of 90 sticks are 2, and of 2 sticks none,
+ * which half a stick or more would be. A cutting plan has its own waste in it.
+ */
+const spareOf = ({ waste }: PriceRow, { needed, unit }: Wanted): number => {
+  if (waste.kind === 'share')
+    return unit === 'piece' ? Math.round(needed * waste.share) : needed * waste.share
   return waste.kind === 'spares' ? waste.count : 0
 }
 
@@ -50,7 +54,7 @@ const buyUpOf = (row: PriceRow, { packs, cents }: Buying): Buying | undefined =>
 export const shopLine = (wanted: Wanted, price: KnownPrice): ShopLine => {
   const { row } = price
   const { key, title, unit, needed, inOne } = wanted
-  const spare = spareOf(row.waste, needed)
+  const spare = spareOf(row, wanted)
   const packs = packsFor(row, needed + spare, wanted)
   const bought = packs * row.pack * inOne
   const cents = costOf(row, packs)
