@@ -3,15 +3,15 @@ const CENTS = 100
 /** Thousands apart by commas: `1,386`. */
 const grouped = (whole: number): string => String(whole).replace(/\B(?=(\d{3})+$)/g, ',')
 
-/** Money from whole cents, written with the job's currency before it: `$1,386.40`. */
+/** A sign stands close to its number, a code apart from it, on one line. */
+const before = (currency: string): string => (/\p{L}$/u.test(currency) ? `${currency}\u00A0` : currency)
+
+/** Money from whole cents, written with the job's currency before it: `$1,386.40`, `CHF 1,386.40`. */
 export const money = (cents: number, currency: string): string => {
   const size = Math.abs(cents)
   const small = String(size % CENTS).padStart(2, '0')
-  return `${cents < 0 ? '-' : ''}${currency}${grouped(Math.floor(size / CENTS))}.${small}`
+  return `${cents < 0 ? '-' : ''}${before(currency)}${grouped(Math.floor(size / CENTS))}.${small}`
 }
-
-/** Money from whole cents, in the currency sign that a job starts with: `$12.50`. */
-export const dollars = (cents: number): string => money(Math.round(cents), '$')
 
 /** From so many cents on a sum at a glance is in whole coins. */
 const GLANCE_CENTS = 1000

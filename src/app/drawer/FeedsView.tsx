@@ -24,9 +24,12 @@ interface LineProps {
 }
 
 function Line({ choice, onTake }: LineProps) {
-  const units = usePlannerState((state) => state.units)
+  const [units, currency] = usePlannerState((state) => [
+    state.units,
+    state.evaluation.layout.counter.currency,
+  ])
   const { alone, isChosen } = choice
-  const { spread, least, head, pieces, pipe, money } = feedRow(choice, writerFor(units))
+  const { spread, least, head, pieces, pipe, price } = feedRow(choice, writerFor(units), currency)
   return (
     <tr className={isChosen ? 'water-chosen' : undefined} aria-current={isChosen}>
       <th scope="row">{feedName(choice)}</th>
@@ -38,7 +41,7 @@ function Line({ choice, onTake }: LineProps) {
       <td>{head}</td>
       <td>{pieces}</td>
       <td>{pipe}</td>
-      <td>{money}</td>
+      <td>{price}</td>
       <td>
         {isChosen ? (
           <b>As drawn</b>

@@ -1,7 +1,7 @@
 import { polyOf } from '../../catalogue/pipe'
 import type { FeedChoice } from '../../evaluate/water/compareFeeds'
 import type { FeedKind } from '../../model/feedFacts'
-import { dollars } from '../../units/money'
+import { money } from '../../units/money'
 import type { Writer } from '../../units/writer'
 
 const kindWords: Readonly<Record<FeedKind, string>> = {
@@ -20,22 +20,26 @@ const signed = (value: number, words: string): string => {
   return value > 0 ? `+${words}` : `−${words}`
 }
 
-const moneyWords = ({ cents, unpriced }: FeedChoice['difference']): string => {
-  const known = signed(cents, dollars(Math.abs(cents)))
+const moneyWords = ({ cents, unpriced }: FeedChoice['difference'], currency: string): string => {
+  const known = signed(cents, money(Math.round(Math.abs(cents)), currency))
   return unpriced > 0 ? `${known}, ${unpriced} unpriced` : known
 }
 
-/** One feed in the columns of the comparison, without its name and its state. */
+/** One feed in the columns of the comparison, without its name and its state; money in the job's currency. */
 export interface FeedRow {
   readonly spread: string
   readonly least: string
   readonly head: string
   readonly pieces: string
   readonly pipe: string
-  readonly money: string
+  readonly price: string
 }
 
-export const feedRow = ({ alone, difference, isChosen }: FeedChoice, writer: Writer): FeedRow => {
+export const feedRow = (
+  { alone, difference, isChosen }: FeedChoice,
+  writer: Writer,
+  currency: string,
+): FeedRow => {
   const { share, flow, sightTube, length } = writer
   const { pieces, pipeMm } = difference
   return {
@@ -44,6 +48,6 @@ export const feedRow = ({ alone, difference, isChosen }: FeedChoice, writer: Wri
     head: sightTube(alone.inletHeadMm),
     pieces: isChosen ? 'as drawn' : signed(pieces, String(Math.abs(pieces))),
     pipe: isChosen ? 'as drawn' : signed(Math.round(pipeMm), length(Math.abs(pipeMm))),
-    money: isChosen ? 'as drawn' : moneyWords(difference),
+    price: isChosen ? 'as drawn' : moneyWords(difference, currency),
   }
 }

@@ -34,6 +34,7 @@ describe('feeds side by side', () => {
     feedRow(
       choices.find((choice) => feedName(choice) === name)!,
       writer,
+      '$',
     )
 
   test('each has a name of its own', () => {
@@ -48,13 +49,13 @@ describe('feeds side by side', () => {
     expect(lineOf('Straight, 3/4 in poly pipe')).toMatchObject({
       pieces: 'as drawn',
       pipe: 'as drawn',
-      money: 'as drawn',
+      price: 'as drawn',
     })
   })
 
   test('more has a plus, less a minus that is as wide', () => {
     expect(lineOf('Split once, 3/4 in poly pipe').pieces).toMatch(/^\+\d+$/)
-    expect(lineOf('Straight, 1/2 in poly pipe').money).toMatch(/^−\$\d+\.\d\d$/)
+    expect(lineOf('Straight, 1/2 in poly pipe').price).toMatch(/^−\$\d+\.\d\d$/)
   })
 
   test('evenness, least tower and head are in the reader’s units', () => {
@@ -67,7 +68,8 @@ describe('feeds side by side', () => {
   test('what has no price is counted, not taken for free', () => {
     const split = choices.find((choice) => feedName(choice) === 'Split once, 3/4 in poly pipe')!
     const unpriced = { ...split, difference: { ...split.difference, cents: 450, unpriced: 2 } }
-    expect(feedRow(unpriced, writer).money).toBe('+$4.50, 2 unpriced')
+    // In the job’s own currency.
+    expect(feedRow(unpriced, writer, '€').price).toBe('+€4.50, 2 unpriced')
   })
 })
 
