@@ -5,6 +5,7 @@ import type { CutList } from '../../model/cutList'
 import type { KnownPrice, PriceLayers } from '../../model/priceRow'
 import { rememberEach } from '../../model/remember'
 import type { ShopLine, ShopList, ShopTotals, SupplierList, Wanted } from '../../model/shop'
+import { bySize } from '../../units/bySize'
 import { shopLine } from './shopLine'
 import { type SawnBoards, wantedOf } from './wanted'
 
@@ -83,11 +84,12 @@ const sumOf = (all: readonly ShopTotals[]): ShopTotals => ({
 
 const compare = (a: string, b: string): number => (a === b ? 0 : a < b ? -1 : 1)
 
-/** Along the shelves: by aisle, then by name, shorter stock before longer. */
+/** Along the shelves: by aisle, then by name, small before big and shorter stock before longer. */
 const byAisle = ({ price: { row: a } }: ShopLine, { price: { row: b } }: ShopLine): number =>
   compare(a.aisle, b.aisle) ||
-  compare(a.name, b.name) ||
+  bySize(a.name, b.name) ||
   (a.stockMm ?? 0) - (b.stockMm ?? 0) ||
+  bySize(a.spec, b.spec) ||
   compare(a.key, b.key)
 
 const supplierList = (supplier: string, lines: readonly ShopLine[], tax: number): SupplierList => ({

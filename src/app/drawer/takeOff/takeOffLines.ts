@@ -2,6 +2,7 @@ import { countRule, pieceRule } from '../../../catalogue/countRules'
 import type { Evaluation } from '../../../evaluate/evaluation'
 import { pieceLines, stockAndMark } from '../../../evaluate/takeOff/pieces'
 import type { CountGroup, CountLine } from '../../../model/countLine'
+import { bySize } from '../../../units/bySize'
 import { hasMark, memberTitle } from '../../../store/memberNames'
 
 /** A line as it is read: what it is called and how it is counted. */
@@ -42,12 +43,14 @@ const countedLine = (line: CountLine): TakeOffLine => ({
 
 const byStock = (a: TakeOffLine, b: TakeOffLine): number => (a.item < b.item ? -1 : 1)
 
+const byWords = (a: TakeOffLine, b: TakeOffLine): number => bySize(a.words, b.words)
+
 /** All that the bay holds, cut pieces before counted things under each heading; headings without a line are left out. */
 export const takeOffSections = ({ bay, counts }: Evaluation): readonly TakeOffSection[] => {
   const pieces = pieceLines([...bay.built, ...bay.joinedPipes])
     .map(pieceLine)
     .sort(byStock)
-  const lines = [...pieces, ...counts.map(countedLine)]
+  const lines = [...pieces, ...counts.map(countedLine).sort(byWords)]
   return SECTIONS.map(([title, ...groups]) => ({
     title,
     lines: lines.filter(({ group }) => groups.includes(group)),
