@@ -76,8 +76,8 @@ const choice = (name: string, key: 'isWholePack' | 'isTaxed' | 'isReturnable'): 
   }),
 })
 
-/** Cents of a cell within what a row may hold. */
-const centsOf = (cell: string): number | { readonly fault: string } => {
+/** Cents of a typed price within what a row may hold. */
+export const readPrice = (cell: string): number | { readonly fault: string } => {
   const amount = readAmount(cell)
   if ('fault' in amount) return amount
   return amount.cents <= mostOf.cents
@@ -91,7 +91,7 @@ const price: Column = {
   write: ({ cents }, decimal) => (cents === undefined ? '' : amountText(cents, decimal)),
   read: (cell) => {
     if (cell === '') return said({ cents: undefined })
-    const cents = centsOf(cell)
+    const cents = readPrice(cell)
     return typeof cents === 'number' ? said({ cents }) : { fault: `its price ${cents.fault}` }
   },
 }
@@ -101,9 +101,9 @@ type PriceBreak = PriceRow['breaks'][number]
 const breakOf = (words: string): PriceBreak | { readonly fault: string } => {
   const [from = '', cost = '', ...more] = words.split(':').map((part) => part.trim())
   const count = whole(from, 1, mostOf.pack)
-  if (count === undefined || more.length > 0)
+  if (count === undefined || cost === '' || more.length > 0)
     return { fault: `“${words.trim()}” is no break such as 10: 9.60` }
-  const cents = centsOf(cost)
+  const cents = readPrice(cost)
   return typeof cents === 'number' ? { from: count, cents } : cents
 }
 

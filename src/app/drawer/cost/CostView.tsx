@@ -11,7 +11,8 @@ import '../chart/chart.css'
 import { RowFigures } from '../RowFigures'
 import { ShopBanner } from '../shop/ShopBanner'
 import '../shop/shop.css'
-import { bannerWords } from '../shop/shopWords'
+import { today } from '../prices/today'
+import { bannerWords, staleIn, unmadeWords } from '../shop/shopWords'
 import './cost.css'
 import { costRows } from './costWords'
 import { CrewFields } from './CrewFields'
@@ -28,10 +29,11 @@ function Costs({ evaluation, units }: PartProps) {
   const cuts = useDeferredValue(useCutLists())
   const { counts, layout } = evaluation
   const { counter } = layout
-  const totals = useMemo(() => shopList(cuts, counts, counter, 'counted').totals, [cuts, counts, counter])
+  const list = useMemo(() => shopList(cuts, counts, counter, 'counted'), [cuts, counts, counter])
+  const { totals } = list
   return (
     <section className="cost-part">
-      <ShopBanner words={bannerWords(totals, 0)} />
+      <ShopBanner words={[...bannerWords(totals, staleIn(list, today())), ...unmadeWords(cuts)]} />
       <h3>Cost</h3>
       <ChartTable
         title="Cost"

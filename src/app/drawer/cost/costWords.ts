@@ -38,15 +38,21 @@ export const costRows = (
   ]
 }
 
+const many = (count: number, one: string, more: string): string =>
+  `${grouped(count)} ${count === 1 ? one : more}`
+
+/** Hours to a tenth where they are few. */
+const fewHours = (hours: number): string => `${hours.toFixed(Math.abs(hours) < 10 ? 1 : 0)} h`
+
 const unpricedWords = (unpriced: number): string =>
-  unpriced === 0 ? '' : ` and ${unpriced === 1 ? '1 thing' : `${unpriced} things`} without a price`
+  unpriced === 0 ? '' : ` and ${many(unpriced, 'thing', 'things')} without a price`
 
 /** What one more row costs, in a sentence: it stands by itself, and so says what its money is worth. */
 export const nextRowWords = (row: NextRow, like: string, currency: string): string => {
   const { cents, neededCents, boards, hours, towers, sites, unpriced, isPlaceholder } = row
-  const what = `One more row like ${like}, of ${grouped(towers)} towers and ${grouped(sites)} plant sites`
+  const what = `One more row like ${like}, of ${many(towers, 'tower', 'towers')} and ${many(sites, 'plant site', 'plant sites')}`
   const adds = `adds ${money(cents, currency)}${unpricedWords(unpriced)} to what is bought, and ${money(neededCents, currency)} to what is needed`
-  return `${what}, ${adds}. It takes ${boards} boards and ${hours.toFixed(0)} h.${isPlaceholder ? ' Some of the prices are placeholders.' : ''}`
+  return `${what}, ${adds}. It takes ${many(boards, 'board', 'boards')} and ${fewHours(hours)}.${isPlaceholder ? ' Some of the prices are placeholders.' : ''}`
 }
 
 /** What the next row's figures take for granted. */

@@ -4,6 +4,7 @@ import { commitEdited } from '../../../sidebar/commitEdited'
 import { Fold } from '../../../sidebar/Fold'
 import { TypedField } from '../../../sidebar/TypedField'
 import { usePlanner, usePlannerState } from '../../../store/react'
+import { useCutLists } from '../../../store/useCutLists'
 import { parseShare } from '../../../units/parseWater'
 import {
   type BookLine,
@@ -102,8 +103,8 @@ const MOST_OPEN = 120
 
 /** What everything costs here, who sells it and how, in the layers that lie over each other. */
 export default function PricesView() {
-  const [cuts, counts, counter] = usePlannerState((state) => [
-    state.evaluation.cuts,
+  const cuts = useCutLists()
+  const [counts, counter] = usePlannerState((state) => [
     state.evaluation.counts,
     state.evaluation.layout.counter,
   ])

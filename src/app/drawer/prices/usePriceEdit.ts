@@ -1,9 +1,9 @@
 import type { PriceRow } from '../../../model/priceRow'
+import { readPrice } from '../../../layout/quoteColumns'
 import { dropRow, quote } from '../../../layout/quoteEdits'
 import type { OwnLayer } from '../../../layout/quoteReading'
 import { commitEdited } from '../../../sidebar/commitEdited'
 import { usePlanner } from '../../../store/react'
-import { readAmount } from '../../../units/amount'
 import { thingWords } from './priceWords'
 import { today } from './today'
 
@@ -27,8 +27,8 @@ export const usePriceEdit = (row: PriceRow): PriceEdit => {
     change,
     price: (typed) => {
       if (typed.trim() === '') return change({ cents: undefined })
-      const amount = readAmount(typed)
-      return 'fault' in amount ? asSentence(amount.fault) : change({ cents: amount.cents })
+      const cents = readPrice(typed)
+      return typeof cents === 'number' ? change({ cents }) : asSentence(cents.fault)
     },
     drop: (layer) =>
       commitEdited(planner, `No quote for ${thingWords(row)}`, (layout) => dropRow(layout, layer, row.key)),

@@ -1,7 +1,5 @@
 import { useDeferredValue, useMemo } from 'react'
 import { shopList } from '../../../evaluate/shop/shopList'
-import { isStale } from '../../../model/quoteDate'
-import type { ShopList } from '../../../model/shop'
 import { Fold } from '../../../sidebar/Fold'
 import { usePlanner, usePlannerState } from '../../../store/react'
 import { useCutLists } from '../../../store/useCutLists'
@@ -13,12 +11,9 @@ import './shop.css'
 import { ShopBanner } from './ShopBanner'
 import { ShopPaper } from './ShopPaper'
 import { shopText } from './shopText'
-import { bannerWords, totalRows, unmadeWords } from './shopWords'
+import { bannerWords, staleIn, totalRows, unmadeWords } from './shopWords'
 import { SupplierTable } from './SupplierTable'
 import { useTicks } from './useTicks'
-
-const staleIn = ({ suppliers }: ShopList, day: string): number =>
-  suppliers.reduce((sum, { lines }) => sum + lines.filter(({ price }) => isStale(price.row, day)).length, 0)
 
 /** Everything to buy, by supplier and aisle, with what it comes to. */
 export default function ShopView() {

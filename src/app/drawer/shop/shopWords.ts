@@ -1,6 +1,7 @@
 import { isStale } from '../../../model/quoteDate'
 import type { CutLine, CutList } from '../../../model/cutList'
-import type { ShopLine, ShopTotals, ShopUnit, SupplierList } from '../../../model/shop'
+import type { PriceRow } from '../../../model/priceRow'
+import type { ShopLine, ShopList, ShopTotals, ShopUnit, SupplierList } from '../../../model/shop'
 import { feet, MM_PER_M, type Units } from '../../../units/length'
 import { money } from '../../../units/money'
 
@@ -36,16 +37,20 @@ export const amountWords = (count: number, unit: ShopUnit, units: Units): string
 
 /** `box` to `boxes`, `coil` to `coils`: what a price book calls one of a thing. */
 const many = (unit: string, count: number): string => {
-  if (count === 1) return unit
+  if (count === 1 || unit === '') return unit
+  if (/(?:^| )foot$/.test(unit)) return unit.replace(/foot$/, 'feet')
   return /(?:s|x|ch|sh)$/.test(unit) ? `${unit}es` : `${unit}s`
 }
+
+/** `21 boxes`, `2 coils`; of what is sold by the piece the number alone. */
+const packsWords = ({ pack, unit }: PriceRow, packs: number): string =>
+  pack === 1 && (unit === 'piece' || unit === '') ? plain(packs) : `${plain(packs)} ${many(unit, packs)}`
 
 /** What to ask for at the till: `21 boxes of 100`, `2 coils`, `80 boards`, `12`, `38 ft²`. */
 export const buyWords = ({ price: { row }, packs, bought, unit }: ShopLine, units: Units): string => {
   if (!row.isWholePack) return amountWords(bought, unit, units)
-  if (row.pack === 1 && (row.unit === 'piece' || row.unit === '')) return plain(packs)
   const of = row.pack === 1 ? '' : ` of ${amountWords(row.pack, unit, units)}`
-  return `${plain(packs)} ${many(row.unit, packs)}${of}`
+  return `${packsWords(row, packs)}${of}`
 }
 
 /** `Tee, 3/4 in poly pipe`. */
@@ -64,7 +69,7 @@ export const lineNotes = (line: ShopLine, currency: string, units: Units, day: s
     ...(isStale(row, day) ? [`Asked on ${row.date}, more than 60 days ago`] : []),
     ...(buyUp && boughtCents !== undefined
       ? [
-          `Buy ${plain(buyUp.packs)}, it costs ${money(boughtCents - buyUp.cents, currency)} less, and ${amountWords(buyUp.over, unit, units)} are over for spares or the next row`,
+          `Buy ${packsWords(row, buyUp.packs)}, it costs ${money(boughtCents - buyUp.cents, currency)} less, and ${amountWords(buyUp.over, unit, units)} ${unit === 'piece' && buyUp.over === 1 ? 'is' : 'are'} over for spares or the next row`,
         ]
       : []),
     ...(row.isReturnable ? [] : ['Can’t go back']),
@@ -86,6 +91,10 @@ export const supplierSum = ({ lines, totals }: SupplierList, currency: string): 
     ...(totals.unpriced < lines.length ? [money(totals.boughtCents, currency)] : []),
     ...(totals.unpriced > 0 ? [`${totals.unpriced} unpriced`] : []),
   ].join(' and ')
+
+/** How many prices of a list are too old. */
+export const staleIn = ({ suppliers }: ShopList, day: string): number =>
+  suppliers.reduce((sum, { lines }) => sum + lines.filter(({ price }) => isStale(price.row, day)).length, 0)
 
 /** What a total is worth, in sentences; none where every line has a price of somebody's own. */
 export const bannerWords = ({ unpriced, placeholders }: ShopTotals, stale: number): string[] => [

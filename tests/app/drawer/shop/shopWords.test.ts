@@ -49,6 +49,7 @@ describe('what to ask for', () => {
     [lineOf(132, { pack: 1, unit: 'piece' }), '132'],
     [lineOf(123, { pack: 1, unit: 'board' }), '123 boards'],
     [lineOf(2, { pack: 1, unit: 'bunch' }), '2 bunches'],
+    [lineOf(2, { pack: 1, unit: 'square foot' }), '2 square feet'],
   ])('%#', (line, words) => {
     expect(buyWords(line, 'feet-inches')).toBe(words)
   })
@@ -60,8 +61,7 @@ describe('what to ask for', () => {
     expect(amountWords(115.8, 'ft', 'metric')).toBe('35 m')
     expect(amountWords(1926, 'piece', 'metric')).toBe('1,926')
     expect(amountWords(1.8, 'piece', 'metric')).toBe('1.8')
-    // 2 % of two sticks is why there is a third.
-    expect(amountWords(0.04, 'piece', 'metric')).toBe('0.04')
+    expect(amountWords(0.04, 'ft', 'feet-inches')).toBe('0.04 ft')
   })
 })
 
@@ -95,8 +95,13 @@ describe('what there is to know', () => {
   test('buy 20, it costs less: 18 boxes are 194.40, 20 are 180.00', () => {
     expect(lineNotes(lineOf(1750), '$', 'feet-inches', '2026-05-20')).toEqual([
       'Quote',
-      'Buy 20, it costs $14.40 less, and 250 are over for spares or the next row',
+      'Buy 20 boxes, it costs $14.40 less, and 250 are over for spares or the next row',
     ])
+    // 19 at 10.80 are 205.20, 20 at 9.00 are 180.00.
+    const tees = lineOf(19, { pack: 1, unit: 'piece' })
+    expect(lineNotes(tees, '$', 'feet-inches', '2026-05-20')).toContain(
+      'Buy 20, it costs $25.20 less, and 1 is over for spares or the next row',
+    )
   })
 
   test('a placeholder says so, a blank says so, a quote of 61 days too', () => {
