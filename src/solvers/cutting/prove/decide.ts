@@ -1,5 +1,5 @@
 import { dive, fillGreedily } from './dive'
-import { sumOf } from './packing'
+import { sumOf, within } from './packing'
 import type { Filled, Packing, Pattern, Work } from './packing'
 import { patternsThatMatter } from './patternList'
 import { heavyMissing, isTooFew, justFit, relax } from './relaxation'
@@ -22,15 +22,8 @@ export type Decision =
 
 /** How often a dive may pass over its first choice. */
 const SLIPS = 2
-
-/** Work of one part, given back what it leaves. */
-const within = <T>(work: Work, most: number, run: (part: Work) => T): T => {
-  const part = { left: Math.min(most, work.left) }
-  const before = part.left
-  const result = run(part)
-  work.left -= before - part.left
-  return result
-}
+/** Part of the work left that a dive may take, where that is more than half of a decision's: of a long list no less comes to an end. */
+const DIVE_SHARE = 1 / 2
 
 const questionOf = (boards: readonly number[], { stocks, counts, ...rest }: Packing): Question => {
   const byCost = stocks.map(({ adds }) => adds[0] ?? 0)
@@ -59,7 +52,7 @@ export const decide = (
   const question = questionOf(boards, packing)
   const { relaxed, broken } = partsOf(question, packing, pool, work)
   if (broken !== undefined) return { kind: 'cut', cut: broken }
-  const dived = within(work, most / 2, (part) =>
+  const dived = within(work, Math.max(most / 2, work.left * DIVE_SHARE), (part) =>
     dive(question, packing, pool, part, SLIPS, fillGreedily, relaxed),
   )
   if (dived !== undefined) return { kind: 'filled', filled: dived }

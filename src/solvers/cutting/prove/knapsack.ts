@@ -168,9 +168,40 @@ const timesAt = (
   return 0
 }
 
+/** How often size `at`, at least once, stands on the best filling of a room with it and smaller ones, and what that is worth. */
+const timesLed = (
+  knapsack: Knapsack,
+  at: number,
+  room: number,
+  size: number,
+  price: number,
+  wanted: number,
+): readonly [times: number, worth: number] => {
+  let best: readonly [number, number] = [0, 0]
+  for (let times = 1; times <= wanted; times += 1) {
+    const worth = knapsack.best(at + 1, room - times * size) + times * price
+    if (worth > best[1]) best = [times, worth]
+  }
+  return best
+}
+
+/** The most that a board of this stock is worth whose longest piece is of size `lead`. */
+export const worthLedBy = (
+  knapsack: Knapsack,
+  lead: number,
+  stock: number,
+  { sizes, stocks }: Packing,
+  wanted: readonly number[],
+  prices: readonly number[],
+): number => {
+  const room = stocks[stock]?.room ?? 0
+  const size = sizes[lead] ?? 1
+  return timesLed(knapsack, lead, room, size, prices[lead] ?? 0, timesIn(room, size, wanted[lead] ?? 0))[1]
+}
+
 /**
- * A filling of the greatest worth for a board of this stock. What room is left over takes pieces of no price, longest first: they
- * cost nothing there.
+ * A filling of the greatest worth for a board of this stock, among those whose longest piece is of size `lead`, if one is named. What room is
+ * left over takes pieces of no price, longest first: they cost nothing there.
  */
 export const bestPattern = (
   knapsack: Knapsack,
@@ -178,11 +209,17 @@ export const bestPattern = (
   { sizes, stocks }: Packing,
   wanted: readonly number[],
   prices: readonly number[],
+  lead?: number,
 ): Pattern => {
   let room = stocks[stock]?.room ?? 0
   const times = sizes.map((size, at) => {
+    if (lead !== undefined && at < lead) return 0
     const most = timesIn(room, size, wanted[at] ?? 0)
-    const count = timesAt(knapsack, at, room, size, prices[at] ?? 0, most)
+    const price = prices[at] ?? 0
+    const count =
+      at === lead
+        ? timesLed(knapsack, at, room, size, price, most)[0]
+        : timesAt(knapsack, at, room, size, price, most)
     room -= count * size
     return count
   })

@@ -46,6 +46,15 @@ export const spend = (work: Work, steps: number): void => {
   work.left -= steps
 }
 
+/** Runs a part of the work, at most `most` of it; what the part leaves is given back. */
+export const within = <T>(work: Work, most: number, run: (part: Work) => T): T => {
+  const part = { left: Math.min(most, work.left) }
+  const before = part.left
+  const result = run(part)
+  work.left -= before - part.left
+  return result
+}
+
 export const sumOf = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0)
 
 /** Sum of the products of two lists, as far as both go. */

@@ -1,4 +1,4 @@
-import { bestPattern, knapsackOf } from './knapsack'
+import { bestPattern, knapsackOf, worthLedBy } from './knapsack'
 import type { Knapsack } from './knapsack'
 import { dot, isWithin, spend } from './packing'
 import type { Packing, Pattern, Work } from './packing'
@@ -82,6 +82,10 @@ const cutOf = (question: Question, packing: Packing, prices: readonly number[], 
 const MOST_PIVOTS = 20_000
 /** A pattern must gain this share of the greatest cost to be worth another round. */
 const LEAST_GAIN = 1e-8
+/** Beyond so many sizes a round looks for more than one pattern of a stock: the best that begins with each size. */
+const MANY_SIZES = 40
+/** Of these, those that gain this share of what the best gains. */
+const GAIN_SHARE = 0.5
 
 /**
  * The least cost of boards that hold all that is wanted, where boards may be used in parts: column generation. Patterns are
@@ -105,15 +109,25 @@ export const relax = (question: Question, packing: Packing, pool: Pool, work: Wo
     const knapsack = knapsackOf(packing, wanted, prices)
     spend(work, knapsack.cells)
     const cut = cutOf(question, packing, prices, knapsack)
-    const isNew = (stock: number): boolean => {
-      const limit = -(simplex.prices[needs + stock] ?? 0)
-      if ((boards[stock] ?? 0) <= 0) return false
-      if ((cut.worths[stock] ?? 0) <= ((costs[stock] ?? 0) + limit + LEAST_GAIN * greatest) * scale)
-        return false
-      const pattern = bestPattern(knapsack, stock, packing, wanted, prices)
+    const take = (pattern: Pattern): void => {
       addPattern(pool, pattern)
       usable.push(pattern)
       columns.push(columnOf(pattern, needs, costs))
+    }
+    const takeLed = (stock: number, cost: number): void => {
+      const best = cut.worths[stock] ?? 0
+      for (const lead of needs > MANY_SIZES ? wanted.keys() : []) {
+        const worth = worthLedBy(knapsack, lead, stock, packing, wanted, prices)
+        if (worth < best && worth - cost > GAIN_SHARE * (best - cost))
+          take(bestPattern(knapsack, stock, packing, wanted, prices, lead))
+      }
+    }
+    const isNew = (stock: number): boolean => {
+      const cost = ((costs[stock] ?? 0) - (simplex.prices[needs + stock] ?? 0)) * scale
+      if ((boards[stock] ?? 0) <= 0) return false
+      if ((cut.worths[stock] ?? 0) <= cost + LEAST_GAIN * greatest * scale) return false
+      take(bestPattern(knapsack, stock, packing, wanted, prices))
+      takeLed(stock, cost)
       return true
     }
     const found = boards.map((_, stock) => isNew(stock)).includes(true)

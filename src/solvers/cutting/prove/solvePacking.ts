@@ -2,7 +2,7 @@ import { leastCounts } from './counts'
 import type { Measure } from './counts'
 import { decide } from './decide'
 import { dive, nothingLeft } from './dive'
-import { AIMS, addedBy } from './packing'
+import { AIMS, addedBy, within } from './packing'
 import type { Filled, Packing, Pattern, Work } from './packing'
 import { emptyPool, heavyMissing, relax } from './relaxation'
 import type { Cut, Pool, Question } from './relaxation'
@@ -54,6 +54,8 @@ interface Hunt {
   bound: number
 }
 
+/** Part of the work that the first dive may take: a long list needs much of it, a short one hardly any. */
+const DIVE_SHARE = 1 / 3
 /** Undecided numbers of boards beyond which the search gives up. */
 const MOST_UNDECIDED = 12
 /** Part of the work that one decision may take. */
@@ -168,8 +170,10 @@ export const solvePacking = (
     values: start,
     bound: 0,
   }
-  const dived = { left: work.left / 10 }
-  offer(hunt, dive(question, packing, pool, dived, 0, nothingLeft, relaxed))
+  const dived = within(work, work.left * DIVE_SHARE, (part) =>
+    dive(question, packing, pool, part, 0, nothingLeft, relaxed),
+  )
+  offer(hunt, dived)
   const proven = AIMS.map(() => false)
   for (const aim of AIMS) {
     const least = reach(hunt, aim)
