@@ -7,7 +7,7 @@ const tabs: readonly Tab[] = ['Warnings', 'Cuts', 'Bay', 'List']
 
 /** Each change is scanned where it shows; the rest of the page stays as it was. */
 const SIDE = 'aside'
-const DIALOG = '[role="dialog"]'
+const DIALOG = 'dialog[open]'
 
 const themes = [
   { colorScheme: 'light', scope: 'all' },
