@@ -14,6 +14,14 @@ import type { CuttingProblem } from './problem'
 
 const unmadeCount = ({ unmade }: Filled): number => unmade.reduce((sum, { count }) => sum + count, 0)
 
+/** Pieces of one line, by its index, that are told unmade. */
+const countOf = (index: number, unmade: Filled['unmade']): number =>
+  unmade.reduce((sum, { piece, count }) => (piece === index ? sum + count : sum), 0)
+
+/** Boards of one stock, by its index. */
+const usedOf = (index: number, boards: Filled['boards']): number =>
+  boards.reduce((sum, { stock, count }) => (stock === index ? sum + count : sum), 0)
+
 /** Most pieces made, then the better values. */
 const isBetter = (these: Filled, those: Filled, { stocks }: CuttingProblem): boolean => {
   const more = unmadeCount(those) - unmadeCount(these)
@@ -69,6 +77,27 @@ const boardsRead = (problem: CuttingProblem, reading: Reading): Filled => {
 }
 
 /**
+ * A plan with what boards that are left still make of pieces cut as short as they may be: as drawn they may be too long for these
+ * boards, and yet no reading of all pieces makes more.
+ */
+const toppedUp = ({ boards, unmade }: Filled, problem: CuttingProblem): Filled => {
+  const rest: CuttingProblem = {
+    ...problem,
+    pieces: problem.pieces.map((piece, index) => ({ ...piece, count: countOf(index, unmade) })),
+    stocks: problem.stocks.map((stock, index) =>
+      stock.most === undefined ? stock : { ...stock, most: stock.most - usedOf(index, boards) },
+    ),
+  }
+  const more = boardsRead(rest, 'least')
+  return {
+    boards: [...boards, ...more.boards],
+    unmade: unmade
+      .map((line) => ({ ...line, count: countOf(line.piece, more.unmade) }))
+      .filter(({ count }) => count > 0),
+  }
+}
+
+/**
  * A first good answer, at once: which boards to take and how to cut each, least cost, then fewest boards, then least length bought,
  * as far as greedy fillings find it. Pieces are cut as drawn; their tolerance is used only where that is better. The same problem
  * always gives the same plan.
@@ -80,9 +109,10 @@ export const firstPlan = (problem: CuttingProblem): CuttingPlan => {
   requireWhole(problem)
   const hasTolerance = problem.pieces.some((piece) => piece.minusTicks > 0)
   const readings: Reading[] = hasTolerance ? ['drawn', 'least'] : ['drawn']
-  const { boards, unmade } = best(
+  const chosen = best(
     readings.map((reading) => boardsRead(problem, reading)),
     problem,
   )
+  const { boards, unmade } = hasTolerance && chosen.unmade.length > 0 ? toppedUp(chosen, problem) : chosen
   return planOf(boards, unmade, problem)
 }

@@ -70,9 +70,9 @@ export interface Saw {
  */
 const MATE_TICKS = 1
 
-/** What is left of a board once its end is square. */
+/** What is left of a board once its end is square; nothing of one that the trim eats. */
 const squared = (stockTicks: number, { kerfTicks, trimTicks }: Saw): number =>
-  trimTicks > 0 ? stockTicks - trimTicks - kerfTicks : stockTicks
+  trimTicks > 0 ? Math.max(0, stockTicks - trimTicks - kerfTicks) : stockTicks
 
 /**
  * Length that a board offers, counted so that every piece takes its length and one kerf: n pieces need n - 1 kerfs

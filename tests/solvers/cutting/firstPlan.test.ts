@@ -149,6 +149,18 @@ describe('end trim', () => {
       { piece: 0, count: 1, why: 'too-long' },
     ])
   })
+
+  test('a leftover that the trim eats up gives nothing, and the rest is planned', () => {
+    const problem: CuttingProblem = {
+      ...cutFrom([120], [pieces(2, 50)], { trim: 1 / 4 }),
+      stocks: [
+        { lengthTicks: inch(1 / 8), cost: 0, most: 2 },
+        { lengthTicks: inch(120), cost: 900 },
+      ],
+    }
+    const plan = firstPlan(problem)
+    expect([plan.cost, boughtIn(plan), faultsOf(plan, problem)]).toEqual([900, [[120, 1]], []])
+  })
 })
 
 describe('choice of stock', () => {
@@ -281,6 +293,27 @@ describe('what is on hand', () => {
     expect(soundly(pricedAt([stock(144, 800, 0)], [pieces(2, 60)])).unmade).toEqual([
       { piece: 0, count: 2, why: 'too-long' },
     ])
+  })
+})
+
+describe('boards that are few', () => {
+  test('none is left that makes a piece which is told unmade, if only cut short', () => {
+    // Found by a random search. As drawn a piece of 16 wants 19 of the 18 that a board of 20 gives once its end is square; 13 goes on.
+    const exactly = (count: number, lengthTicks: number, minusTicks = 0): Piece => ({
+      lengthTicks,
+      count,
+      minusTicks,
+      rule: exact,
+    })
+    const problem: CuttingProblem = {
+      pieces: [exactly(32, 10), exactly(16, 16, 3), exactly(31, 3)],
+      stocks: [
+        { lengthTicks: 70, cost: 11, most: 1 },
+        { lengthTicks: 20, cost: 40, most: 50 },
+      ],
+      saw: { kerfTicks: 3, trimTicks: 2 },
+    }
+    expect(faultsOf(firstPlan(problem), problem)).toEqual([])
   })
 })
 

@@ -22,7 +22,7 @@ const yardStock: fc.Arbitrary<Stock> = fc.record({
 
 /** Leftovers that cost nothing, a lot at the yard that has only some, or a stock that is sold out. */
 const fewStock: fc.Arbitrary<Stock> = fc.record({
-  lengthTicks: fc.constantFrom(8, 15, 20, 30, 42, 70),
+  lengthTicks: fc.constantFrom(1, 8, 15, 20, 30, 42, 70),
   cost: fc.constantFrom(0, 0, 0, 11, 40),
   most: fc.constantFrom(0, 1, 1, 2, 3, 50),
 })
