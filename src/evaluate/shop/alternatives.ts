@@ -5,6 +5,7 @@ import { isLumber } from '../cutting/benchStock'
 import { stockOf } from '../../catalogue/stock'
 import { derive } from '../1-derive'
 import { cutLists } from '../6-cutting'
+import { shopLines } from './shopList'
 
 /** What the lumber of a bay comes to when it is bought in certain lengths. */
 export interface Alternative {
@@ -15,7 +16,7 @@ export interface Alternative {
   readonly boughtMm: number
   /** Of what is bought, what goes into no piece, in parts of 1. */
   readonly waste: number
-  /** Undefined where a length has no price. */
+  /** What the shop list would have for it, with spares and breaks; undefined where a length has no price. */
   readonly cents: number | undefined
   /** Pieces that no board of these lengths makes. */
   readonly unmade: number
@@ -24,13 +25,11 @@ export interface Alternative {
 const total = <T>(things: readonly T[], of: (thing: T) => number): number =>
   things.reduce((sum, thing) => sum + of(thing), 0)
 
-const centsOf = (lists: readonly CutList[]): number | undefined => {
-  let sum = 0
-  for (const { cents } of lists) {
-    if (cents === undefined) return undefined
-    sum += cents
-  }
-  return sum
+const centsOf = (lists: readonly CutList[], { counter }: Layout): number | undefined => {
+  const lines = shopLines(lists, [], counter)
+  return lines.some(({ boughtCents }) => boughtCents === undefined)
+    ? undefined
+    : total(lines, ({ boughtCents = 0 }) => boughtCents)
 }
 
 /**
@@ -60,7 +59,7 @@ const alternative = (layout: Layout, lumberMm: readonly number[]): Alternative =
     boards: total(lists, ({ bought }) => total(bought, ({ count }) => count)),
     boughtMm,
     waste: boughtMm > 0 ? 1 - netMm / boughtMm : 0,
-    cents: centsOf(lists),
+    cents: centsOf(lists, layout),
     unmade: total(lists, ({ tooLong, ranOut }) => total([...tooLong, ...ranOut], ({ count }) => count)),
   }
 }

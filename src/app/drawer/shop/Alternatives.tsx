@@ -22,11 +22,12 @@ const lengthsWords = (lumberMm: readonly number[], units: Units): string =>
 
 interface ChoiceProps {
   readonly choice: Alternative
+  readonly longestMm: number
   readonly currency: string
   readonly units: Units
 }
 
-function Choice({ choice, currency, units }: ChoiceProps) {
+function Choice({ choice, longestMm, currency, units }: ChoiceProps) {
   const planner = usePlanner()
   const { lumberMm, isChosen, boards, waste, cents, unmade } = choice
   const name = lengthsWords(lumberMm, units)
@@ -41,6 +42,7 @@ function Choice({ choice, currency, units }: ChoiceProps) {
       <td>
         {unmade > 0 && `${unmade} ${unmade === 1 ? 'piece' : 'pieces'} too long`}
         {isChosen && <b>As chosen</b>}
+        {lumberMm.some((mm) => mm > longestMm) && ', longer than the truck carries'}
         {unmade === 0 && !isChosen && (
           <button aria-label={`Take these lengths: ${name}`} onClick={take}>
             Take these lengths
@@ -64,6 +66,7 @@ function Choices({ layout, longestMm }: { readonly layout: Layout; readonly long
             <Choice
               key={choice.lumberMm.join(' ')}
               choice={choice}
+              longestMm={longestMm}
               currency={layout.counter.currency}
               units={units}
             />
@@ -82,6 +85,7 @@ export function Alternatives() {
   const takeLength = (typed: string) => {
     const read = parseLength(typed, units)
     if (!read.ok) return read.sentence
+    if (read.mm <= 0) return 'It must be longer than nothing.'
     setLongestMm(read.mm)
     return undefined
   }
@@ -101,7 +105,8 @@ export function Alternatives() {
       )}
       <p className="water-note">
         Each is the bay built anew with only these lengths on offer, cut by the first answer of the cutter:
-        halved risers and runners follow the boards. Leftovers on hand are used first in all of them.
+        halved risers and runners follow the boards. Cost is with the spares and breaks of the price book.
+        Leftovers on hand are used first in all of them.
       </p>
     </div>
   )
