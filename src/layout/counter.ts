@@ -17,6 +17,8 @@ export const mostOf = {
   leadDays: 730,
   breaks: 20,
   spares: 10_000,
+  /** Of a task, each. */
+  minutes: 100_000,
 } as const
 
 const cents = z.int().check(z.gte(0), z.lte(mostOf.cents))
@@ -72,7 +74,7 @@ export const counterSchema = z.object({
   /** Minutes of one person for one task, where they differ from the norms that come with the program. */
   norms: z._default(
     z
-      .array(z.object({ task: words(60), minutes: z.number().check(z.gte(0), z.lte(100_000)) }))
+      .array(z.object({ task: words(60), minutes: z.number().check(z.gte(0), z.lte(mostOf.minutes)) }))
       .check(z.maxLength(100)),
     [],
   ),

@@ -1,6 +1,7 @@
 import { labourNormOf } from '../../../catalogue/labour'
 import { COMMON_PRACTICE } from '../../../catalogue/lookup'
 import type { Labour, LabourLine } from '../../../model/shop'
+import { mostOf } from '../../../layout/counter'
 import { commitEdited } from '../../../sidebar/commitEdited'
 import { TypedField } from '../../../sidebar/TypedField'
 import { usePlanner } from '../../../store/react'
@@ -19,7 +20,10 @@ function Task({ line, units }: { readonly line: LabourLine; readonly units: Unit
   const take = (typed: string) => {
     if (typed.trim() === '') return set(undefined)
     const read = parseMinutes(typed)
-    return read.ok ? set(read.value) : read.sentence
+    if (!read.ok) return read.sentence
+    return read.value >= 0 && read.value <= mostOf.minutes
+      ? set(read.value)
+      : `It can be 0 to ${mostOf.minutes} min.`
   }
   return (
     <tr>

@@ -1,4 +1,5 @@
 import { amountText } from '../../../units/amount'
+import { money } from '../../../units/money'
 import type { PriceRow } from '../../../model/priceRow'
 import { dayNumber, STALE_DAYS } from '../../../model/quoteDate'
 import type { BookReading } from '../../../layout/quoteReading'
@@ -13,7 +14,7 @@ export const breakWords = ({ breaks }: PriceRow): string =>
 
 /** A price in the job's currency, a dash where there is none. */
 export const priceWords = ({ cents }: PriceRow, currency: string): string =>
-  cents === undefined ? '—' : `${currency}${amountText(cents)}`
+  cents === undefined ? '—' : money(cents, currency)
 
 export const thingWords = ({ name, spec }: PriceRow): string => (spec === '' ? name : `${name}, ${spec}`)
 
@@ -83,7 +84,7 @@ export const readingSentence = (reading: BookReading): string => {
   const parts = [
     `${counted(added.length, 'row', 'rows')} new in ${layerNames[reading.layer]}`,
     `${changed.length} changed`,
-    `${same} as they stand`,
+    counted(same, 'as it stands', 'as they stand'),
     `${counted(refused.length, 'line', 'lines')} left out`,
   ]
   return `${parts.join(', ')}. Nothing is taken yet.`
