@@ -10,7 +10,6 @@ import { boardCut } from './boardCuts'
 import { CountField } from './CountField'
 import { LEAST_KEPT_MM, tickBoards, type Sawing } from './sawDeeds'
 import { boardName, piecesWords } from './sawWords'
-import { useFocusKept } from './useFocusKept'
 
 interface BoardProps {
   readonly board: Board
@@ -98,24 +97,23 @@ const BoardItem = memo(function BoardItem(props: BoardProps) {
 const patternOf = ({ stockMm, isLeftover, pieces }: Board): string =>
   JSON.stringify([stockMm, isLeftover, pieces.map(({ lengthMm, count }) => [lengthMm, count])])
 
-interface BoardListProps extends Pick<BoardProps, 'list' | 'sawing' | 'units'> {
+interface BoardListProps extends Pick<BoardProps, 'list' | 'sawing' | 'units' | 'onTick'> {
   readonly boards: readonly Board[]
 }
 
 /** Each different board drawn to scale, with the ticks of how many are sawn. */
-export function BoardList({ boards, list, sawing, units }: BoardListProps) {
+export function BoardList({ boards, list, sawing, units, onTick }: BoardListProps) {
   const box = useRef<HTMLUListElement>(null)
   const { width } = useSize(box)
-  const keepFocus = useFocusKept(box)
   const longestMm = Math.max(...boards.map(({ measuredMm }) => measuredMm), 1)
   return (
-    <ul className="saw-boards" ref={box} tabIndex={-1} aria-label={`Boards to saw, ${list.title}`}>
+    <ul className="saw-boards" ref={box} aria-label={`Boards to saw, ${list.title}`}>
       {boards.map((board) => (
         <BoardItem
           key={patternOf(board)}
           {...{ board, list, sawing, units, longestMm }}
           widthPx={width}
-          onTick={keepFocus}
+          onTick={onTick}
         />
       ))}
     </ul>

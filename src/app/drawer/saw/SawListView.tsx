@@ -1,4 +1,4 @@
-import { useDeferredValue, useId, useMemo, useState } from 'react'
+import { useDeferredValue, useId, useMemo, useRef, useState } from 'react'
 import type { CutOfStock } from '../../../evaluate/sawn/whatsCut'
 import type { CutList } from '../../../model/cutList'
 import { boughtWords } from '../../../sidebar/cutWords'
@@ -15,6 +15,7 @@ import { sawOrder } from './sawOrder'
 import { sharedStops } from './sharedStops'
 import { sharedWords, workWords } from './sawWords'
 import { StopTable } from './StopTable'
+import { useFocusKept } from './useFocusKept'
 import { useSawBench, type SawBench } from './useSawBench'
 
 interface MaterialProps {
@@ -50,6 +51,8 @@ function Material({ list, cut, saw }: MaterialProps) {
     [planner, list, holesOf],
   )
   const order = useMemo(() => sawOrder(list), [list])
+  const box = useRef<HTMLElement>(null)
+  const keepFocus = useFocusKept(box)
   return (
     <div className="saw-list">
       <div className="saw-side">
@@ -57,7 +60,7 @@ function Material({ list, cut, saw }: MaterialProps) {
         <SharedStops list={list} />
         <Offcuts list={list} cut={cut} units={units} />
       </div>
-      <section className="saw-part" aria-label="Boards">
+      <section className="saw-part" aria-label="Boards" ref={box} tabIndex={-1}>
         <h3>
           {order.boards.length > 0 ? (
             <>
@@ -69,7 +72,7 @@ function Material({ list, cut, saw }: MaterialProps) {
         </h3>
         {order.boards.length > 0 && (
           <>
-            <BoardList boards={order.boards} list={list} sawing={sawing} units={units} />
+            <BoardList boards={order.boards} list={list} sawing={sawing} units={units} onTick={keepFocus} />
             <p className="saw-work">{workWords(order)}</p>
           </>
         )}
@@ -77,6 +80,7 @@ function Material({ list, cut, saw }: MaterialProps) {
           boards={saw.bench.sawn.filter(({ stock }) => stock === list.stock)}
           sawing={sawing}
           units={units}
+          onUntick={keepFocus}
         />
       </section>
     </div>

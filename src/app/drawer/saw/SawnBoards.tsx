@@ -1,11 +1,10 @@
-import { useRef, useState } from 'react'
+import { useState } from 'react'
 import type { SawnBoard } from '../../../layout/bench'
 import { Said } from '../../../sidebar/Said'
 import type { Units } from '../../../units/length'
 import { writerFor } from '../../../units/writer'
 import { keepOffcutsOf, untickBoards, type Sawing } from './sawDeeds'
 import { boardName, piecesWords } from './sawWords'
-import { useFocusKept } from './useFocusKept'
 
 interface SawnBoardProps {
   readonly board: SawnBoard
@@ -72,23 +71,19 @@ function SawnItem(props: SawnBoardProps & { readonly onUntick: () => void }) {
 
 interface SawnBoardsProps extends Omit<SawnBoardProps, 'board'> {
   readonly boards: readonly SawnBoard[]
+  /** Called before a tick is taken off, which may take its board out of the list. */
+  readonly onUntick: () => void
 }
 
 /** Boards that are ticked; a tick that was a mistake is taken off again. */
-export function SawnBoards({ boards, sawing, units }: SawnBoardsProps) {
-  const box = useRef<HTMLElement>(null)
-  const keepFocus = useFocusKept(box)
+export function SawnBoards({ boards, ...props }: SawnBoardsProps) {
   if (boards.length === 0) return null
   return (
-    <section className="saw-part" aria-label="Boards sawn" ref={box} tabIndex={-1}>
+    <section className="saw-part" aria-label="Boards sawn">
       <h3>Sawn</h3>
       <ul className="saw-sawn">
         {boards.map((board) => (
-          <SawnItem
-            key={JSON.stringify({ ...board, count: 0 })}
-            {...{ board, sawing, units }}
-            onUntick={keepFocus}
-          />
+          <SawnItem key={JSON.stringify({ ...board, count: 0 })} board={board} {...props} />
         ))}
       </ul>
     </section>

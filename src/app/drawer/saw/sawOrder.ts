@@ -19,6 +19,10 @@ interface Asking {
 
 const has = (at: number | undefined, { stopsMm }: Asking): boolean => at !== undefined && stopsMm.includes(at)
 
+/** Longest stop first; of boards that begin alike those that ask for the fewest stops. */
+const byStop = (a: Asking, b: Asking): number =>
+  Math.max(...b.stopsMm) - Math.max(...a.stopsMm) || a.stopsMm.length - b.stopsMm.length
+
 /** The length to cut last: one that other boards still ask for, the longest of them, so that the stop can stay. */
 const lastStop = (stopsMm: readonly number[], first: number | undefined, others: readonly Asking[]) =>
   stopsMm.find((stop) => stop !== first && others.some((other) => has(stop, other)))
@@ -51,7 +55,7 @@ const nextBoard = (at: number | undefined, left: readonly Asking[]): Asking | un
 
 /**
  * The order of boards in which the stop moves little: like boards together, every length of a board for all boards alike before the
- * stop moves, and the next board begins where the last one ended, if one can. Greedy: it claims no fewest moves.
+ * stop moves, and the next board begins where the last one ended, if one can, else with the longest stop that is left. Greedy.
  * Whole boards and boards that are parted on marks need no stop and come first.
  */
 export const sawOrder = (list: RuledPieces & { readonly boards: readonly Board[] }): SawOrder => {
@@ -60,7 +64,7 @@ export const sawOrder = (list: RuledPieces & { readonly boards: readonly Board[]
     return { board, stopsMm: cut.kind === 'stops' ? cut.stopsMm : [] }
   })
   const boards = all.filter(({ stopsMm }) => stopsMm.length === 0).map(({ board }) => board)
-  let left: readonly Asking[] = all.filter(({ stopsMm }) => stopsMm.length > 0)
+  let left: readonly Asking[] = all.filter(({ stopsMm }) => stopsMm.length > 0).sort(byStop)
   let at: number | undefined
   let stopSettings = 0
   for (let next = nextBoard(at, left); next; next = nextBoard(at, left)) {

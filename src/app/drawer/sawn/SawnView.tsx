@@ -1,4 +1,4 @@
-import { useState } from 'react'
+import { useRef, useState } from 'react'
 import { stockOf } from '../../../catalogue/stock'
 import type { CanRecut, CutOfStock, Right, Scrap } from '../../../evaluate/sawn/whatsCut'
 import { Said } from '../../../sidebar/Said'
@@ -11,6 +11,7 @@ import { CountField } from '../saw/CountField'
 import '../saw/saw.css'
 import { acceptRecut, dropPieces, LEAST_KEPT_MM, setCut, toLeftovers, type Sawing } from '../saw/sawDeeds'
 import { SawnBoards } from '../saw/SawnBoards'
+import { useFocusKept } from '../saw/useFocusKept'
 import { useSawBench } from '../saw/useSawBench'
 import { footWords, holesWords, marksWords, recutWords } from './sawnWords'
 
@@ -18,6 +19,8 @@ interface GroupProps {
   readonly cut: CutOfStock
   readonly sawing: Sawing
   readonly units: Units
+  /** Called before a deed, which may take its line off the view. */
+  readonly onDeed: () => void
 }
 
 const keyOf = ({ piece, count }: Scrap): string => JSON.stringify({ ...piece, count })
@@ -70,17 +73,15 @@ function RightPieces({ cut, sawing, units }: GroupProps) {
   )
 }
 
-function RecutItem({
-  each,
-  sawing,
-  units,
-}: Pick<GroupProps, 'sawing' | 'units'> & { readonly each: CanRecut }) {
+function RecutItem({ each, sawing, units, onDeed }: Omit<GroupProps, 'cut'> & { readonly each: CanRecut }) {
   const [refused, setRefused] = useState<string>()
   const words = recutWords(each, units)
   const foot = footWords(each, units)
   const isRestKept = each.restMm >= LEAST_KEPT_MM
   const accept = (count: number): string | undefined => {
-    const sentence = count === 0 ? undefined : acceptRecut(sawing, { ...each, count })
+    if (count === 0) return undefined
+    onDeed()
+    const sentence = acceptRecut(sawing, { ...each, count })
     setRefused(sentence)
     return sentence
   }
@@ -127,8 +128,12 @@ function RecutPieces({ cut, ...props }: GroupProps) {
   )
 }
 
-function ScrapPieces({ cut, sawing, units }: GroupProps) {
+function ScrapPieces({ cut, sawing, units, onDeed }: GroupProps) {
   const { onTape } = writerFor(units)
+  const deed = (what: typeof dropPieces, piece: Scrap['piece']) => {
+    onDeed()
+    what(sawing, piece)
+  }
   if (cut.scrap.length === 0) return null
   return (
     <>
@@ -143,11 +148,11 @@ function ScrapPieces({ cut, sawing, units }: GroupProps) {
                 <Said words={name} /> ({marksWords(piece.marks)}): nothing that is still wanted comes of it.
               </p>
               {piece.lengthMm >= LEAST_KEPT_MM && (
-                <button aria-label={`To the leftovers: ${name}`} onClick={() => toLeftovers(sawing, piece)}>
+                <button aria-label={`To the leftovers: ${name}`} onClick={() => deed(toLeftovers, piece)}>
                   To the leftovers
                 </button>
               )}
-              <button aria-label={`Off the list: ${name}`} onClick={() => dropPieces(sawing, piece)}>
+              <button aria-label={`Off the list: ${name}`} onClick={() => deed(dropPieces, piece)}>
                 Off the list
               </button>
             </li>
@@ -161,10 +166,21 @@ function ScrapPieces({ cut, sawing, units }: GroupProps) {
 function StillToCut({ cut, units }: Pick<GroupProps, 'cut' | 'units'>) {
   const { onTape } = writerFor(units)
   const left = cut.lines.filter(({ toCut }) => toCut > 0)
-  if (left.length === 0) return <p>Nothing more has to be cut of boards.</p>
+  const isWaiting = cut.recut.length > 0
+  if (left.length === 0)
+    return (
+      <p>
+        {isWaiting
+          ? 'Nothing more has to be cut of boards once what can be re-cut is. Until it is ticked as re-cut, the lists still buy boards for it.'
+          : 'Nothing more has to be cut of boards.'}
+      </p>
+    )
   return (
     <>
       <h4>More to cut</h4>
+      {isWaiting && (
+        <p>Beside what can be re-cut. Until it is ticked as re-cut, the lists still buy boards for it too.</p>
+      )}
       <ul className="sawn-more">
         {left.map(({ line, toCut }) => (
           <li key={`${line.lengthTicks} ${JSON.stringify(line.cut)}`}>
@@ -181,22 +197,23 @@ export default function SawnView() {
   const planner = usePlanner()
   const units = usePlannerState((state) => state.units)
   const { bench, cut, holesOf } = useSawBench()
+  const box = useRef<HTMLDivElement>(null)
+  const keepFocus = useFocusKept(box)
   const started = cut.filter(({ stock }) =>
     [...bench.cut, ...bench.sawn].some((each) => each.stock === stock),
   )
-  if (started.length === 0)
-    return (
-      <p className="water-none">
-        Nothing is ticked as cut yet. Tick boards or stops on the Saw list as they are sawn: cut pieces then
-        stay as they are, and whatever becomes of the bay, this view says which of them still fit.
-      </p>
-    )
   return (
-    <div className="sawn">
+    <div className="sawn" ref={box} tabIndex={-1}>
+      {started.length === 0 && (
+        <p className="water-none">
+          Nothing is ticked as cut yet. Tick boards or stops on the Saw list as they are sawn: cut pieces then
+          stay as they are, and whatever becomes of the bay, this view says which of them still fit.
+        </p>
+      )}
       {started.map((each) => {
         const { stock } = each
         const sawing: Sawing = { planner, stock, lines: [], holesOf }
-        const props = { cut: each, sawing, units }
+        const props = { cut: each, sawing, units, onDeed: keepFocus }
         return (
           <section key={stock} className="saw-part" aria-label={stockOf(stock).title}>
             <h3>{stockOf(stock).title}</h3>
@@ -212,6 +229,7 @@ export default function SawnView() {
                   boards={bench.sawn.filter((board) => board.stock === stock)}
                   sawing={sawing}
                   units={units}
+                  onUntick={keepFocus}
                 />
               </div>
             </div>

@@ -209,19 +209,51 @@ describe('the order of boards', () => {
 
   test('turns the pieces of a board round where that leaves the stop as it is', () => {
     const boards = [
-      board(12, [[60, 2]], 23),
+      board(
+        12,
+        [
+          [60, 1],
+          [43, 1],
+        ],
+        40,
+      ),
       board(
         12,
         [
           [70, 1],
-          [60, 1],
+          [43, 1],
         ],
-        13,
+        30,
       ),
     ]
     const { boards: ordered, stopSettings } = sawOrder(listOf(boards))
-    expect(ordered[1]?.pieces.map(({ lengthMm }) => Math.round(toInches(lengthMm)))).toEqual([60, 70])
-    expect(stopSettings).toBe(2)
+    expect(ordered.map(({ pieces }) => pieces.map(({ lengthMm }) => Math.round(toInches(lengthMm))))).toEqual(
+      [
+        [70, 43],
+        [43, 60],
+      ],
+    )
+    expect(stopSettings).toBe(3)
+  })
+
+  test('begins with the longest stop, and with boards that ask for it alone', () => {
+    const boards = [
+      board(
+        12,
+        [
+          [118, 1],
+          [16, 1],
+        ],
+        9,
+      ),
+      board(10, [[118, 1]], 1),
+      board(10, [[119, 1]], 0.5),
+    ]
+    const { boards: ordered, stopSettings } = sawOrder(listOf(boards))
+    expect(ordered.map(({ pieces }) => pieces.map(({ lengthMm }) => Math.round(toInches(lengthMm))))).toEqual(
+      [[119], [118], [118, 16]],
+    )
+    expect(stopSettings).toBe(3)
   })
 
   test('boards that need no stop come first and are no setting', () => {
