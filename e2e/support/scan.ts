@@ -13,8 +13,8 @@ type Scope = 'all' | 'colours'
 export const faults = async (page: Page, within = 'html', scope: Scope = 'all'): Promise<string[]> => {
   const runOnly =
     scope === 'all'
-      ? ({ type: 'tag', values: WCAG_22_AA } as const)
-      : ({ type: 'rule', values: ['color-contrast'] } as const)
+      ? { type: 'tag' as const, values: WCAG_22_AA }
+      : { type: 'rule' as const, values: ['color-contrast'] }
   const scan = new AxeBuilder({ page }).include(within).options({ runOnly, resultTypes: ['violations'] })
   const { violations } = await scan.setLegacyMode().analyze()
   return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`)
