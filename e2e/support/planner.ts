@@ -131,7 +131,7 @@ export const plannerOn = (page: Page): Planner => {
       await page.goto('./')
       const floor = page.getByRole('application', { name: 'Kestrel Bend Farm, House 2' })
       // Two browsers that start at once on a busy machine take longer to load a page than any step in it.
-      await expect(floor).toBeVisible({ timeout: 15_000 })
+      await expect(floor).toBeVisible({ timeout: 60_000 })
       await isDrawn()
     },
     newBay: async (width, length, name = 'New bay') => {
