@@ -17,7 +17,7 @@ test('a line of the take-off is found, opens to its rule and its parts, and a pa
   await view.getByRole('searchbox', { name: 'Find' }).fill('screw 2-1/2')
   await list.getByRole('button', { name: 'Screw, 2-1/2 in coated' }).click()
   const opened = view.getByRole('region', { name: 'Screw, 2-1/2 in coated' })
-  await expect(opened.getByRole('heading')).toHaveText('Screw, 2-1/2 in coated: 1926')
+  await expect(opened.getByRole('heading')).toHaveText('Screw, 2-1/2 in coated: 1,926')
   await expect(opened).toContainText('18 a riser pair')
   await expect(opened.getByRole('row', { name: /^N1/ })).toContainText('378')
 

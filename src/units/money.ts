@@ -1,7 +1,6 @@
-const CENTS = 100
+import { thousands } from './thousands'
 
-/** Thousands apart by commas: `1,386`. */
-const grouped = (whole: number): string => String(whole).replace(/\B(?=(\d{3})+$)/g, ',')
+const CENTS = 100
 
 /** A sign stands close to its number, a code apart from it, on one line. */
 const before = (currency: string): string => (/\p{L}$/u.test(currency) ? `${currency}\u00A0` : currency)
@@ -10,7 +9,7 @@ const before = (currency: string): string => (/\p{L}$/u.test(currency) ? `${curr
 export const money = (cents: number, currency: string): string => {
   const size = Math.abs(cents)
   const small = String(size % CENTS).padStart(2, '0')
-  return `${cents < 0 ? '-' : ''}${before(currency)}${grouped(Math.floor(size / CENTS))}.${small}`
+  return `${cents < 0 ? '-' : ''}${before(currency)}${thousands(Math.floor(size / CENTS))}.${small}`
 }
 
 /** From so many cents on a sum at a glance is in whole coins. */

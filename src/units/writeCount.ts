@@ -1,4 +1,5 @@
 import { feet, MM_PER_M, type Units } from './length'
+import { thousands } from './thousands'
 import { writeDecimal } from './writeDecimal'
 
 /** How a thing is counted: by the piece, by the foot of a run, by the square foot. */
@@ -11,11 +12,11 @@ const IN_METRES: Readonly<Record<Exclude<CountUnit, 'piece'>, readonly [number, 
 
 const IN_FEET = { ft: 'ft', ft2: 'sq ft' } as const
 
-/** A count for who reads it: `24`, `312.5 ft`, `197.3 sq ft`, and in metric `95.3 m`, `18.3 m²`. */
+/** A count for who reads it: `1,926`, `312.5 ft`, `197.3 sq ft`, and in metric `95.3 m`, `18.3 m²`. */
 export const writeCount = (count: number, unit: CountUnit, units: Units): string => {
-  if (unit === 'piece') return String(count)
+  if (unit === 'piece') return thousands(count)
   const [factor, metric] = IN_METRES[unit]
   return units === 'metric'
-    ? `${writeDecimal(count * factor, 1)} ${metric}`
-    : `${writeDecimal(count, 1)} ${IN_FEET[unit]}`
+    ? `${thousands(writeDecimal(count * factor, 1))} ${metric}`
+    : `${thousands(writeDecimal(count, 1))} ${IN_FEET[unit]}`
 }

@@ -6,6 +6,7 @@ import { type Places, placesOf } from '../../evaluate/places'
 import { stockAndMark } from '../../evaluate/takeOff/pieces'
 import { rememberLast } from '../../model/remember'
 import { memberTitle } from '../../store/memberNames'
+import { thousands } from '../../units/thousands'
 import { pxOf, type Lens } from '../lens'
 import type { Label } from '../label'
 
@@ -120,6 +121,6 @@ const itemWords = (item: string): string => {
 /** What is pointed out and how to be rid of it, at the head of the plan. */
 export const placesLabel = (evaluation: Evaluation, item: string): Label => {
   const { count } = placesIn(evaluation, item)
-  const words = `${itemWords(item)}: ${count === 0 ? 'none in this bay' : `${count} pointed out`}. Esc clears.`
+  const words = `${itemWords(item)}: ${count === 0 ? 'none in this bay' : `${thousands(count)} pointed out`}. Esc clears.`
   return { at: { x: 0, y: 0 }, words, isFirm: true }
 }

@@ -3,12 +3,13 @@ import type { NextRow } from '../../../evaluate/shop/nextRow'
 import type { ShopTotals } from '../../../model/shop'
 import { feet, MM_PER_M, type Units } from '../../../units/length'
 import { money } from '../../../units/money'
+import { thousands } from '../../../units/thousands'
 import { priceWords } from '../shop/shopWords'
 
 /** One line of the table of costs: of what, how many there are, and the share of each in what is needed and what is bought. */
 export type CostRow = readonly [of: string, count: string, needed: string, bought: string]
 
-const grouped = (count: number): string => String(Math.round(count)).replace(/\B(?=(\d{3})+$)/g, ',')
+const grouped = (count: number): string => thousands(Math.round(count))
 
 const floorOf: Readonly<Record<Units, { readonly title: string; readonly mm2: number }>> = {
   'feet-inches': { title: 'Square foot of house', mm2: feet(1) ** 2 },

@@ -1,11 +1,12 @@
 import type { Counter } from '../../../layout/counter'
 import type { Labour, LabourLine } from '../../../model/shop'
+import { thousands } from '../../../units/thousands'
 import { feet, type Units } from '../../../units/length'
 import { writerFor } from '../../../units/writer'
 
 /** `4.6` of a run, `132` of what is counted whole. */
 export const countWords = (count: number): string =>
-  Number.isInteger(count) ? String(count).replace(/\B(?=(\d{3})+$)/g, ',') : count.toFixed(1)
+  Number.isInteger(count) ? thousands(count) : count.toFixed(1)
 
 /** A run of 10 ft is the same run in metric; earth goes by the yard in the norms, wherever they are read. */
 export const unitWords = ({ unit }: LabourLine, units: Units): string =>

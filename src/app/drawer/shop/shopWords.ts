@@ -4,6 +4,7 @@ import type { PriceRow } from '../../../model/priceRow'
 import type { ShopLine, ShopList, ShopTotals, ShopUnit, SupplierList } from '../../../model/shop'
 import { feet, MM_PER_M, type Units } from '../../../units/length'
 import { money } from '../../../units/money'
+import { thousands } from '../../../units/thousands'
 
 /** What stands where there is no price, which is never 0. */
 const NO_PRICE = '—'
@@ -16,14 +17,14 @@ const plain = (count: number): string => {
   if (count < 1) return String(Math.round(count * 100) / 100)
   const tenths = Math.round(count * 10) / 10
   const shown = tenths < 10 ? tenths : Math.round(count)
-  return String(shown).replace(/\B(?=(\d{3})+$)/g, ',')
+  return thousands(shown)
 }
 
 const inUnit: Readonly<Record<Units, Readonly<Record<ShopUnit, (count: number) => string>>>> = {
   'feet-inches': {
     piece: plain,
     ft: (count) => `${plain(count)} ft`,
-    ft2: (count) => `${plain(count)} ft²`,
+    ft2: (count) => `${plain(count)} sq ft`,
   },
   metric: {
     piece: plain,
@@ -46,7 +47,7 @@ const many = (unit: string, count: number): string => {
 const packsWords = ({ pack, unit }: PriceRow, packs: number): string =>
   pack === 1 && (unit === 'piece' || unit === '') ? plain(packs) : `${plain(packs)} ${many(unit, packs)}`
 
-/** What to ask for at the till: `21 boxes of 100`, `2 coils`, `80 boards`, `12`, `38 ft²`. */
+/** What to ask for at the till: `21 boxes of 100`, `2 coils`, `80 boards`, `12`, `38 sq ft`. */
 export const buyWords = ({ price: { row }, packs, bought, unit }: ShopLine, units: Units): string => {
   if (!row.isWholePack) return amountWords(bought, unit, units)
   const of = row.pack === 1 ? '' : ` of ${amountWords(row.pack, unit, units)}`

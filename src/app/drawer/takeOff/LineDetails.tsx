@@ -3,6 +3,7 @@ import type { Evaluation } from '../../../evaluate/evaluation'
 import { placesOf } from '../../../evaluate/places'
 import { useWords } from '../../../sidebar/words'
 import { usePlanner, usePlannerState } from '../../../store/react'
+import { thousands } from '../../../units/thousands'
 import { writeCount } from '../../../units/writeCount'
 import { HeadRow } from '../chart/HeadRow'
 import type { TakeOffLine } from './takeOffLines'
@@ -21,7 +22,7 @@ function ShowOnPlan({ line, evaluation }: LineProps) {
     planner.say(
       isShown
         ? 'Nothing is pointed out any more'
-        : `${line.words}: ${placesOf(evaluation, line.item).count} pointed out on the plan`,
+        : `${line.words}: ${thousands(placesOf(evaluation, line.item).count)} pointed out on the plan`,
     )
   }
   return (

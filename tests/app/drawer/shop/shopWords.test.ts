@@ -55,7 +55,7 @@ describe('what to ask for', () => {
   })
 
   test('what is cut off a sheet or a coil is in its own measure, and in metric in metres', () => {
-    expect(amountWords(37.3, 'ft2', 'feet-inches')).toBe('37 ft²')
+    expect(amountWords(37.3, 'ft2', 'feet-inches')).toBe('37 sq ft')
     // 1 ft2 is 0.0929 m2, 1 ft 0.3048 m: NIST Special Publication 811 (2008), appendix B.8.
     expect(amountWords(37.3, 'ft2', 'metric')).toBe('3.5 m²')
     expect(amountWords(115.8, 'ft', 'metric')).toBe('35 m')
