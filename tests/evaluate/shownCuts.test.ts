@@ -6,7 +6,6 @@ import { withProof } from '../../src/evaluate/withProof'
 import type { Bench } from '../../src/layout/bench'
 import type { Layout } from '../../src/layout/schema'
 import type { Board, CutLine, CutList } from '../../src/model/cutList'
-import type { PriceRow } from '../../src/model/priceRow'
 import { firstPlan } from '../../src/solvers/cutting/firstPlan'
 import { prove } from '../../src/solvers/cutting/prove/prove'
 import { inches, toTicks } from '../../src/units/length'
@@ -31,7 +30,7 @@ const sum = <T>(things: readonly T[], of: (thing: T) => number): number =>
 const LUMBER = 'lumber-2x4'
 
 /** A price for every length of lumber on offer, which need not go with the length. */
-const quotesOf = ({ settings }: Layout, prices: readonly number[]): PriceRow[] =>
+const quotesOf = ({ settings }: Layout, prices: readonly number[]): Layout['counter']['quotes'] =>
   settings.lumberMm.map((lengthMm, index) => ({
     key: stockKey(LUMBER, lengthMm),
     name: '2x4 lumber',
@@ -104,7 +103,7 @@ const benched: fc.Arbitrary<Layout> = arbitraryBay.chain((bay) =>
       trimIn8ths: fc.constantFrom(0, 0, 4),
       prices: fc.array(fc.integer({ min: 1, max: 3000 }), { minLength: 1, maxLength: 4 }),
     })
-    .map(({ bench, kerfIn16ths, trimIn8ths, prices }) => ({
+    .map(({ bench, kerfIn16ths, trimIn8ths, prices }): Layout => ({
       ...bay,
       bench,
       settings: { ...bay.settings, kerfMm: inches(kerfIn16ths / 16), trimMm: inches(trimIn8ths / 8) },
