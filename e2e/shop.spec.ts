@@ -46,7 +46,7 @@ test('other lengths of lumber stand side by side, and one press takes them', asy
   await list.getByRole('button', { name: 'Compare lengths' }).click()
   const lengths = list.getByRole('region', { name: 'Other lengths of lumber' })
   // All from 12 ft: 196 boards, worked example of the trade notes.
-  await expect(lengths.getByRole('row', { name: /^All 12 ft 196/ })).toBeVisible({ timeout: 15_000 })
+  await expect(lengths.getByRole('row', { name: /^All 12 ft 196/ })).toBeVisible({ timeout: 60_000 })
   await lengths.getByRole('button', { name: 'Take these lengths: 12 ft', exact: true }).click()
   await expect(planner.undo).toHaveAccessibleName('Undo: Lumber of 12 ft')
   await expect(list.getByRole('row', { name: /2x4 lumber, 12 ft/ })).toContainText('196 boards')
@@ -58,7 +58,7 @@ test('the next row has a price, and the crew’s own minutes change the hours', 
   await cost.getByRole('button', { name: 'What does one more row like N1 cost?' }).click()
   await expect(
     cost.getByText(/One more row like N1, of 96 towers .* adds \$\d+\.\d\d and 2 things without a price/),
-  ).toBeVisible({ timeout: 15_000 })
+  ).toBeVisible({ timeout: 60_000 })
 
   const hang = cost.getByRole('row', { name: /^Hook and hang a tower/ })
   await expect(hang).toContainText('8.0 h')
