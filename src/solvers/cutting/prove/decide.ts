@@ -22,8 +22,12 @@ export type Decision =
 
 /** How often a dive may pass over its first choice. */
 const SLIPS = 2
-/** Part of the work left that a dive may take, where that is more than half of a decision's: of a long list no less comes to an end. */
-const DIVE_SHARE = 1 / 2
+
+/** The most work that may go into a dive, and into a search of all patterns. */
+export interface Allowance {
+  readonly dive: number
+  readonly search: number
+}
 
 const questionOf = (boards: readonly number[], { stocks, counts, ...rest }: Packing): Question => {
   const byCost = stocks.map(({ adds }) => adds[0] ?? 0)
@@ -41,24 +45,26 @@ const partsOf = (question: Question, packing: Packing, pool: Pool, work: Work) =
   return { relaxed, broken: isTooFew(cut, question.boards) ? cut : undefined }
 }
 
-/** Decides whether these numbers of boards of each stock hold all pieces of the packing. At most `most` of the work goes into it. */
+/** Decides whether these numbers of boards of each stock hold all pieces of the packing. No more of the work goes into it than is allowed. */
 export const decide = (
   boards: readonly number[],
   packing: Packing,
   pool: Pool,
   work: Work,
-  most: number,
+  most: Allowance,
 ): Decision => {
   const question = questionOf(boards, packing)
   const { relaxed, broken } = partsOf(question, packing, pool, work)
   if (broken !== undefined) return { kind: 'cut', cut: broken }
-  const dived = within(work, Math.max(most / 2, work.left * DIVE_SHARE), (part) =>
+  const dived = within(work, most.dive, (part) =>
     dive(question, packing, pool, part, SLIPS, fillGreedily, relaxed),
   )
   if (dived !== undefined) return { kind: 'filled', filled: dived }
-  const patterns = within(work, most / 2, (part) => patternsThatMatter(question, relaxed.cut, packing, part))
+  const patterns = within(work, most.search / 2, (part) =>
+    patternsThatMatter(question, relaxed.cut, packing, part),
+  )
   if (patterns === undefined) return { kind: 'open', patterns }
-  const found = within(work, most, (part) => searchPatterns(question, patterns, packing, part))
+  const found = within(work, most.search, (part) => searchPatterns(question, patterns, packing, part))
   if (found === 'none') return { kind: 'none' }
   return found === 'stopped' ? { kind: 'open', patterns } : { kind: 'filled', filled: found }
 }

@@ -8,24 +8,20 @@ import type { IntegerSolver, Proof } from '../proof'
 import { askSolver } from './askSolver'
 import { assemble } from './assemble'
 import { certificateOf } from './certificate'
-import { AIMS, addedBy } from './packing'
 import type { Filled, Work } from './packing'
 import { unpack } from './packingOf'
 import type { Unpacked } from './packingOf'
-import { isLess, solvePacking, valuesOf } from './solvePacking'
+import { solvePacking } from './solvePacking'
 import type { Solved, Values } from './solvePacking'
 
 export interface ProveOptions {
-  /** Asked for a plan only where a proof is still open once the work of the own search is done. */
+  /** Asked for a plan where a proof is still open after about a second's work: it never proves anything here. */
   readonly integerSolver?: IntegerSolver
   /** Told of each better plan, with what is known of it by then. */
   readonly onBetter?: (proof: Proof) => void
   /** Work that may be spent, in steps of some nanoseconds: counted, so that the same list always gives the same answer. */
   readonly budget?: number
 }
-
-/** Open numbers of boards that the integer solver is asked about. */
-const MOST_ASKED = 2
 
 /** One reading of a problem, and how its fillings and values are read back as those of a plan. */
 interface Task {
@@ -81,29 +77,6 @@ const proofOf = (plan: CuttingPlan, solved: Solved, task: Task): Proof => {
   return certificate === undefined ? proof : { ...proof, certificate }
 }
 
-/** What the own search left open is put before the integer solver, cheapest first, until one is filled. */
-const askAbout = async (
-  solved: Solved,
-  { unpacked: { packing } }: Task,
-  solver: IntegerSolver,
-): Promise<Solved> => {
-  const costOf = (boards: readonly number[]): number => addedBy(boards, packing, 0)
-  const open = solved.undecided.toSorted((a, b) => costOf(a.boards) - costOf(b.boards)).slice(0, MOST_ASKED)
-  for (const undecided of open) {
-    const filled = await askSolver(undecided, packing, solver)
-    if (filled === undefined) continue
-    const values = valuesOf(filled, packing)
-    if (!isLess(values, solved.values)) continue
-    return {
-      ...solved,
-      filled,
-      values,
-      proven: AIMS.map((aim) => aim === 0 && solved.bound >= (values[0] ?? Infinity)),
-    }
-  }
-  return solved
-}
-
 /** Solves one reading from a plan that is known, if any; undefined where neither is there a plan to begin with nor is one found. */
 export const solveReading = async (
   known: CuttingPlan | undefined,
@@ -112,16 +85,16 @@ export const solveReading = async (
   options: ProveOptions,
 ): Promise<Proof | undefined> => {
   const start = known === undefined ? NONE : valuesIn(known, task)
-  const own = solvePacking(task.unpacked.packing, start, work, (filled, _values, bound) =>
-    options.onBetter?.({
-      plan: planFrom(filled, task),
-      bound: costOfBound(bound, task),
-      proven: provenOf([]),
-    }),
+  const { packing } = task.unpacked
+  const { integerSolver, onBetter } = options
+  const solved = await solvePacking(
+    packing,
+    start,
+    work,
+    (filled, _values, bound) =>
+      onBetter?.({ plan: planFrom(filled, task), bound: costOfBound(bound, task), proven: provenOf([]) }),
+    integerSolver && ((undecided) => askSolver(undecided, packing, integerSolver)),
   )
-  const { integerSolver } = options
-  const solved =
-    own.proven[0] === true || integerSolver === undefined ? own : await askAbout(own, task, integerSolver)
   const plan = solved.filled === undefined ? known : planFrom(solved.filled, task)
   return plan === undefined ? undefined : proofOf(plan, solved, task)
 }

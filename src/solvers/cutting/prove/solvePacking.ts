@@ -1,6 +1,7 @@
 import { leastCounts } from './counts'
 import type { Measure } from './counts'
 import { decide } from './decide'
+import type { Allowance } from './decide'
 import { dive, nothingLeft } from './dive'
 import { AIMS, addedBy, within } from './packing'
 import type { Filled, Packing, Pattern, Work } from './packing'
@@ -35,8 +36,10 @@ export interface Solved {
   /** The first cut: the best that prices alone can show of the first aim. */
   readonly cut: Cut
   readonly scale: number
-  readonly undecided: readonly Undecided[]
 }
+
+/** Fills numbers of boards that the own search left open, or gives up. */
+export type Filler = (undecided: Undecided) => Promise<readonly Filled[] | undefined>
 
 /** How far a search has come; changed in place as it goes on. */
 interface Hunt {
@@ -48,6 +51,9 @@ interface Hunt {
   readonly cuts: Cut[]
   readonly excluded: (readonly number[])[]
   readonly undecided: Undecided[]
+  /** Undecided ones that the filler has not been asked about. */
+  unasked: readonly Undecided[]
+  readonly filler: Filler | undefined
   readonly onBetter: (filled: readonly Filled[], values: Values, bound: number) => void
   filled: readonly Filled[] | undefined
   values: Values
@@ -56,10 +62,14 @@ interface Hunt {
 
 /** Part of the work that the first dive may take: a long list needs much of it, a short one hardly any. */
 const DIVE_SHARE = 1 / 3
-/** Undecided numbers of boards beyond which the search gives up. */
+/** Undecided numbers of boards beyond which the search gives up: alone, and where a filler looks at them as well. */
 const MOST_UNDECIDED = 12
+const MOST_ASKED = 60
 /** Part of the work that one decision may take. */
 const DECISION_SHARE = 1 / 6
+/** Part of the work, about a second's, after which a filler is asked and decisions of the own search are given less. */
+const OWN_SHARE = 2 / 5
+const SHORT_SHARE = 1 / 60
 
 export const isLess = (these: Values, those: Values): boolean => {
   for (const [aim, value] of these.entries()) {
@@ -105,12 +115,37 @@ const measuresOf = ({ packing, values }: Hunt, aim: number): [Measure, ...Measur
 const isInDoubt = ({ undecided, packing, values }: Hunt): boolean =>
   undecided.some(({ boards }) => addedBy(boards, packing, 0) <= (values[0] ?? Infinity))
 
+/** Whether it is time to ask someone else as well. */
+const isLate = ({ filler, work, budget }: Hunt): boolean =>
+  filler !== undefined && work.left < budget * (1 - OWN_SHARE)
+
+/** A dive may take half of what is left: of a long list no less comes to an end. */
+const allowanceOf = (hunt: Hunt): Allowance => {
+  const { work, budget } = hunt
+  if (isLate(hunt)) return { dive: budget * SHORT_SHARE, search: budget * SHORT_SHARE }
+  return { dive: Math.max((budget * DECISION_SHARE) / 2, work.left / 2), search: budget * DECISION_SHARE }
+}
+
+/** Asks the filler about what was left open and may still be better than the best known, least cost first. */
+const askFiller = async (hunt: Hunt): Promise<void> => {
+  const { filler, packing, undecided } = hunt
+  const open = hunt.unasked.toSorted((a, b) => addedBy(a.boards, packing, 0) - addedBy(b.boards, packing, 0))
+  hunt.unasked = []
+  for (const each of open) {
+    const values = AIMS.map((aim) => addedBy(each.boards, packing, aim))
+    const filled = isLess(values, hunt.values) ? await filler?.(each) : undefined
+    if (filled === undefined) continue
+    undecided.splice(undecided.indexOf(each), 1)
+    offer(hunt, filled)
+  }
+}
+
 /**
  * Tries the least numbers of boards that are left, over and over, until none is better than the best known. Returns the least that
  * the aim can be, as far as it is shown.
  */
-const reach = (hunt: Hunt, aim: number): number => {
-  const { packing, pool, work, budget, most, cuts, excluded, undecided } = hunt
+const reach = async (hunt: Hunt, aim: number): Promise<number> => {
+  const { packing, pool, work, most, cuts, excluded, undecided, filler } = hunt
   let least = aim > 0 && isInDoubt(hunt) ? 0 : Infinity
   const lower = (value: number): void => {
     least = Math.min(least, value)
@@ -118,18 +153,26 @@ const reach = (hunt: Hunt, aim: number): number => {
   }
   let reached = 0
   for (;;) {
+    if (isLate(hunt)) await askFiller(hunt)
     const numbers = leastCounts({ measures: measuresOf(hunt, aim), cuts, most, excluded }, work)
+    if (numbers === 'none' && filler !== undefined && hunt.unasked.length > 0) {
+      await askFiller(hunt)
+      continue
+    }
     if (numbers === 'none') return Math.min(least, hunt.values[aim] ?? Infinity)
     if (numbers === 'stopped') return Math.min(least, reached)
     reached = addedBy(numbers, packing, aim)
     if (aim === 0) hunt.bound = Math.min(least, reached)
-    if (undecided.length >= MOST_UNDECIDED || work.left <= 0) return Math.min(least, reached)
-    const decision = decide(numbers, packing, pool, work, budget * DECISION_SHARE)
+    if (undecided.length >= (isLate(hunt) ? MOST_ASKED : MOST_UNDECIDED) || work.left <= 0)
+      return Math.min(least, reached)
+    const decision = decide(numbers, packing, pool, work, allowanceOf(hunt))
     if (decision.kind === 'filled') offer(hunt, decision.filled)
     if (decision.kind === 'cut') cuts.push(decision.cut)
     if (decision.kind === 'none' || decision.kind === 'open') excluded.push(numbers)
     if (decision.kind === 'open') {
-      undecided.push({ boards: numbers, patterns: decision.patterns })
+      const open = { boards: numbers, patterns: decision.patterns }
+      undecided.push(open)
+      hunt.unasked = [...hunt.unasked, open]
       lower(reached)
     }
   }
@@ -147,12 +190,13 @@ const firstQuestion = (packing: Packing): Question => {
 }
 
 /** The best filling of a packing, as far as the work goes, with what is shown of it; `start` is how good a known plan is. */
-export const solvePacking = (
+export const solvePacking = async (
   packing: Packing,
   start: Values,
   work: Work,
   onBetter: Hunt['onBetter'],
-): Solved => {
+  filler?: Filler,
+): Promise<Solved> => {
   const pool = emptyPool()
   const question = firstQuestion(packing)
   const relaxed = relax(question, packing, pool, work)
@@ -165,6 +209,8 @@ export const solvePacking = (
     cuts: [relaxed.cut],
     excluded: [],
     undecided: [],
+    unasked: [],
+    filler,
     onBetter,
     filled: undefined,
     values: start,
@@ -176,11 +222,11 @@ export const solvePacking = (
   offer(hunt, dived)
   const proven = AIMS.map(() => false)
   for (const aim of AIMS) {
-    const least = reach(hunt, aim)
+    const least = await reach(hunt, aim)
     if (aim === 0) hunt.bound = least
     proven[aim] = least >= (hunt.values[aim] ?? Infinity)
     if (proven[aim] !== true) break
   }
-  const { filled, values, bound, undecided } = hunt
-  return { filled, values, bound, proven, cut: relaxed.cut, scale: relaxed.scale, undecided }
+  const { filled, values, bound } = hunt
+  return { filled, values, bound, proven, cut: relaxed.cut, scale: relaxed.scale }
 }
