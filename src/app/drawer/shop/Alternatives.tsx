@@ -7,6 +7,7 @@ import { TypedField } from '../../../sidebar/TypedField'
 import { usePlanner, usePlannerState } from '../../../store/react'
 import { feet, type Units } from '../../../units/length'
 import { parseLength } from '../../../units/parseLength'
+import { thousands } from '../../../units/thousands'
 import { writeStock } from '../../../units/writeStock'
 import { writerFor } from '../../../units/writer'
 import { HeadRow } from '../chart/HeadRow'
@@ -36,7 +37,7 @@ function Choice({ choice, longestMm, currency, units }: ChoiceProps) {
   return (
     <tr className={isChosen ? 'water-chosen' : undefined} aria-current={isChosen}>
       <th scope="row">{lumberMm.length === 1 ? `All ${name}` : name}</th>
-      <td>{boards}</td>
+      <td>{thousands(boards)}</td>
       <td>{writerFor(units).share(waste)}</td>
       <td>{priceWords(cents, currency)}</td>
       <td>
