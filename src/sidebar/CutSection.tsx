@@ -1,7 +1,6 @@
 import { memo } from 'react'
 import type { CutLine, CutList } from '../model/cutList'
 import type { Units } from '../units/length'
-import { writerFor } from '../units/writer'
 import { CutStanding } from './CutStanding'
 import {
   besideWords,
@@ -9,6 +8,8 @@ import {
   boughtWords,
   costWords,
   howCut,
+  isCoil,
+  lengthWriter,
   ranOutWords,
   tooLongWords,
   unitOfStock,
@@ -36,13 +37,13 @@ interface StopTableProps {
 
 /** One row a stop setting, longest first: the saw hand sets each stop once. */
 function StopTable({ list, units }: StopTableProps) {
-  const { onTape } = writerFor(units)
+  const length = lengthWriter(list.stock, units)
   return (
     <table>
       <thead>
         <tr>
           <th scope="col" className="cuts-number">
-            Stop
+            {isCoil(list.stock) ? 'Length' : 'Stop'}
           </th>
           <th scope="col" className="cuts-number">
             Count
@@ -56,7 +57,7 @@ function StopTable({ list, units }: StopTableProps) {
           return (
             <tr key={`${line.lengthMm} ${how}`}>
               <th scope="row" className="cuts-number">
-                {onTape(line.lengthMm)}
+                {length(line.lengthMm)}
               </th>
               <td className="cuts-number">{line.count}</td>
               <td>
@@ -77,17 +78,18 @@ interface UnmadeProps {
   readonly lines: readonly CutLine[]
   /** Why no board makes them. */
   readonly why: string
+  readonly stock: string
   readonly units: Units
 }
 
-function Unmade({ lines, why, units }: UnmadeProps) {
-  const { onTape } = writerFor(units)
+function Unmade({ lines, why, stock, units }: UnmadeProps) {
+  const length = lengthWriter(stock, units)
   if (lines.length === 0) return null
   return (
     <ul className="cuts-too-long">
       {lines.map(({ count, lengthMm, marks }) => (
         <li key={`${lengthMm} ${marks.join()}`}>
-          {count} x <Said words={onTape(lengthMm)} /> ({marks.map(memberName).join(', ')}): {why}.
+          {count} x <Said words={length(lengthMm)} /> ({marks.map(memberName).join(', ')}): {why}.
         </li>
       ))}
     </ul>
@@ -126,14 +128,14 @@ export const CutSection = memo(function CutSection({ list, units, currency }: Cu
     <section className="cuts-material" aria-label={title}>
       <h2>{title}</h2>
       <Buy list={list} units={units} currency={currency} />
-      <Unmade lines={tooLong} why={tooLongWords(stock)} units={units} />
-      <Unmade lines={ranOut} why={ranOutWords(stock)} units={units} />
+      <Unmade lines={tooLong} stock={stock} why={tooLongWords(stock)} units={units} />
+      <Unmade lines={ranOut} stock={stock} why={ranOutWords(stock)} units={units} />
       <StopTable list={list} units={units} />
       {boards.length > 0 && (
         <Fold title={`How each ${unitOfStock(stock)} is cut`}>
           <ul className="cuts-boards">
             {boards.map((board) => {
-              const said = boardWords(board, units)
+              const said = boardWords(board, stock, units)
               return (
                 <li key={said}>
                   <Said words={said} />

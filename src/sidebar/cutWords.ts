@@ -1,10 +1,10 @@
 import { lumbers } from '../catalogue/lumber'
 import { stockOf } from '../catalogue/stock'
 import type { Board, CutLine, CutList, StockCount } from '../model/cutList'
-import type { Units } from '../units/length'
+import { inches, type Units } from '../units/length'
 import { money } from '../units/money'
 import { NO_VALUE } from '../units/writeLength'
-import { type Writer, writerFor } from '../units/writer'
+import { writerFor } from '../units/writer'
 import { writeStock } from '../units/writeStock'
 
 const lumberKeys: ReadonlySet<string> = new Set(lumbers.map(({ key }) => key))
@@ -13,6 +13,17 @@ const lumberKeys: ReadonlySet<string> = new Set(lumbers.map(({ key }) => key))
 export const unitOfStock = (stock: string): string => {
   if (lumberKeys.has(stock)) return 'board'
   return stockOf(stock).form === 'coil' ? 'coil' : 'stick'
+}
+
+export const isCoil = (stock: string): boolean => unitOfStock(stock) === 'coil'
+
+/** Longer than any bench: measured off a coil by the long tape, in feet. Common practice, no source. */
+const LONG_MM = inches(144)
+
+/** Lengths of a material as they are measured off: along the saw's tape, in inches, but the long ones of a coil in feet. */
+export const lengthWriter = (stock: string, units: Units): ((mm: number) => string) => {
+  const { length, onTape } = writerFor(units)
+  return isCoil(stock) ? (mm) => (mm > LONG_MM ? length(mm) : onTape(mm)) : onTape
 }
 
 /** How the saw hand makes a piece of a line: `halve a 12 ft board`, `whole 10 ft stick`, `measure`. */
@@ -51,7 +62,7 @@ const wastePercent = ({ netMm, boughtMm }: CutList): number =>
 
 /** What is left on a coil is not wasted: it is for the next job. */
 export const wasteWords = (list: CutList): string =>
-  `${unitOfStock(list.stock) === 'coil' ? 'Left on coils' : 'Waste'} ${wastePercent(list).toFixed(1)} %`
+  `${isCoil(list.stock) ? 'Left on coils' : 'Waste'} ${wastePercent(list).toFixed(1)} %`
 
 /** A share in per cent, rounded up to a tenth, so that what is said to be within it is. */
 const percentUp = (share: number): string => `${(Math.ceil(share * 1000 - 1e-9) / 10).toFixed(1)} %`
@@ -73,16 +84,18 @@ export const ranOutWords = (stock: string): string =>
 /** More like pieces than this on one board are written as a number and a length. */
 const MOST_SPELLED = 3
 
-const pieceWords = (lengthMm: number, count: number, { onTape }: Writer): string =>
-  count > MOST_SPELLED ? `${count} x ${onTape(lengthMm)}` : Array(count).fill(onTape(lengthMm)).join(' | ')
+const pieceWords = (length: string, count: number): string =>
+  count > MOST_SPELLED ? `${count} x ${length}` : Array(count).fill(length).join(' | ')
 
 /** Offcuts shorter than a piece of chalk are not worth a word. */
 const LEAST_OFFCUT_MM = 25
 
-export const boardWords = ({ stockMm, isLeftover, count, pieces, offcutMm }: Board, units: Units): string => {
-  const writer = writerFor(units)
-  const cuts = pieces.map((piece) => pieceWords(piece.lengthMm, piece.count, writer)).join(' | ')
-  const offcut = offcutMm >= LEAST_OFFCUT_MM ? `, offcut ${writer.onTape(offcutMm)}` : ''
+export const boardWords = (board: Board, stock: string, units: Units): string => {
+  const { stockMm, isLeftover, count, pieces, offcutMm } = board
+  const write = lengthWriter(stock, units)
+  const cuts = pieces.map((piece) => pieceWords(write(piece.lengthMm), piece.count)).join(' | ')
+  const offcut =
+    offcutMm >= LEAST_OFFCUT_MM ? `, ${isCoil(stock) ? 'left on the coil' : 'offcut'} ${write(offcutMm)}` : ''
   const name = `${writeStock(stockMm, units)}${isLeftover ? ' leftover' : ''}`
   return `${count} x ${name}: ${cuts}${offcut}`
 }
@@ -90,7 +103,7 @@ export const boardWords = ({ stockMm, isLeftover, count, pieces, offcutMm }: Boa
 const lineText = (line: CutLine, stock: string, units: Units): string =>
   [
     String(line.count).padStart(5),
-    writerFor(units).onTape(line.lengthMm).padStart(12),
+    lengthWriter(stock, units)(line.lengthMm).padStart(12),
     ` ${line.marks.join(', ')}`,
     ` (${howCut(line, stock, units)})`,
   ].join(' ')
@@ -103,7 +116,7 @@ const listText = (list: CutList, units: Units): string =>
     ...list.lines.map((line) => lineText(line, list.stock, units)),
     ...list.tooLong.map((line) => `${lineText(line, list.stock, units)} - ${tooLongWords(list.stock)}`),
     ...list.ranOut.map((line) => `${lineText(line, list.stock, units)} - ${ranOutWords(list.stock)}`),
-    ...list.boards.map((board) => `  ${boardWords(board, units)}`),
+    ...list.boards.map((board) => `  ${boardWords(board, list.stock, units)}`),
   ].join('\n')
 
 /** All cut lists as plain text. */

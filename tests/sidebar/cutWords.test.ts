@@ -78,17 +78,25 @@ describe('how a piece is cut', () => {
 
 test('boards cut alike are one line, with the pieces as they lie on the board', () => {
   const half = { lengthMm: inches(71 + 15 / 16), count: 2, marks: ['RS-p'] }
-  expect(boardWords(board({ stockMm: inches(144), count: 66, pieces: [half] }), UNITS)).toBe(
+  expect(boardWords(board({ stockMm: inches(144), count: 66, pieces: [half] }), 'lumber-2x4', UNITS)).toBe(
     '66 x 12 ft: 71-15/16" | 71-15/16"',
   )
   const cross = { lengthMm: inches(43.5), count: 3, marks: ['BX'] }
   expect(
-    boardWords(board({ stockMm: inches(144), count: 53, pieces: [cross], offcutMm: inches(13) }), UNITS),
+    boardWords(
+      board({ stockMm: inches(144), count: 53, pieces: [cross], offcutMm: inches(13) }),
+      'lumber-2x4',
+      UNITS,
+    ),
   ).toBe('53 x 12 ft: 43-1/2" | 43-1/2" | 43-1/2", offcut 13"')
   const tube = { lengthMm: inches(36), count: 33, marks: ['microtube'] }
   expect(
-    boardWords(board({ stockMm: inches(1200), count: 14, pieces: [tube], offcutMm: inches(12) }), UNITS),
-  ).toBe('14 x 100 ft: 33 x 36", offcut 12"')
+    boardWords(
+      board({ stockMm: inches(1200), count: 14, pieces: [tube], offcutMm: inches(12) }),
+      'tube-1/8',
+      UNITS,
+    ),
+  ).toBe('14 x 100 ft: 33 x 36", left on the coil 12"')
 })
 
 test('what is bought and wasted', () => {

@@ -2,7 +2,7 @@ import { textWidth } from '../../../drawing/lettering'
 import type { Board } from '../../../model/cutList'
 import type { Saw } from '../../../solvers/cutting/problem'
 import { inches, type Units } from '../../../units/length'
-import { writerFor } from '../../../units/writer'
+import { isCoil, lengthWriter, unitOfStock } from '../../../sidebar/cutWords'
 import { marksWords } from '../sawn/sawnWords'
 import { boardPicture, type PieceOnBoard } from './boardPicture'
 
@@ -17,7 +17,7 @@ interface BoardDrawingProps {
   readonly board: Board
   readonly saw: Saw
   readonly units: Units
-  readonly isLumber: boolean
+  readonly stock: string
   /** Of the longest board of the list; all boards of it are drawn to one scale. */
   readonly longestMm: number
   /** Width that the longest board may take, px. */
@@ -27,8 +27,12 @@ interface BoardDrawingProps {
 const fits = (words: string, px: number): boolean => textWidth(words, LETTER_PX) + 2 * MARGIN_PX <= px
 
 /** The words of a piece that its length has room for; those left out stand beside the drawing. */
-const linesOf = ({ lengthMm, marks }: PieceOnBoard, px: number, units: Units): readonly string[] => {
-  const length = writerFor(units).onTape(lengthMm)
+const linesOf = (
+  { lengthMm, marks }: PieceOnBoard,
+  px: number,
+  write: (mm: number) => string,
+): readonly string[] => {
+  const length = write(lengthMm)
   if (!fits(length, px)) return []
   const all = marksWords(marks)
   const [first = ''] = marks
@@ -40,14 +44,14 @@ const linesOf = ({ lengthMm, marks }: PieceOnBoard, px: number, units: Units): r
 function PieceShape({
   piece,
   scale,
-  units,
+  write,
 }: {
   readonly piece: PieceOnBoard
   readonly scale: number
-  readonly units: Units
+  readonly write: (mm: number) => string
 }) {
   const width = (piece.toMm - piece.fromMm) * scale
-  const lines = linesOf(piece, width, units)
+  const lines = linesOf(piece, width, write)
   const middle = piece.fromMm * scale + width / 2
   return (
     <>
@@ -67,23 +71,25 @@ function PieceShape({
 }
 
 /** A board to scale, in the order of cutting. It is a picture of words that stand beside it, so it is not read aloud. */
-export function BoardDrawing({ board, saw, units, isLumber, longestMm, widthPx }: BoardDrawingProps) {
+export function BoardDrawing({ board, saw, units, stock, longestMm, widthPx }: BoardDrawingProps) {
   const picture = boardPicture(board, saw)
+  const write = lengthWriter(stock, units)
   const scale = (widthPx - 2) / longestMm
   const { offcut, trim } = picture
   const offcutPx = offcut ? (offcut.toMm - offcut.fromMm) * scale : 0
-  const offcutWords = offcut ? `offcut ${writerFor(units).onTape(offcut.toMm - offcut.fromMm)}` : ''
+  const left = isCoil(stock) ? 'left' : 'offcut'
+  const offcutWords = offcut ? `${left} ${write(offcut.toMm - offcut.fromMm)}` : ''
   const width = picture.lengthMm * scale
   return (
     <svg
-      className={isLumber ? 'saw-drawing saw-lumber' : 'saw-drawing saw-steel'}
+      className={unitOfStock(stock) === 'board' ? 'saw-drawing saw-lumber' : 'saw-drawing saw-steel'}
       width={width + 2}
       height={HEIGHT}
       viewBox={`-1 0 ${width + 2} ${HEIGHT}`}
       aria-hidden="true"
     >
       {picture.pieces.map((piece) => (
-        <PieceShape key={piece.fromMm} piece={piece} scale={scale} units={units} />
+        <PieceShape key={piece.fromMm} piece={piece} scale={scale} write={write} />
       ))}
       {offcut && board.offcutMm >= LEAST_OFFCUT_MM && (
         <rect className="saw-offcut" x={offcut.fromMm * scale} y={1} width={offcutPx} height={HEIGHT - 2} />

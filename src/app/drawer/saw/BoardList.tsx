@@ -1,9 +1,8 @@
 import { memo, useRef, useState } from 'react'
 import type { Board, CutList } from '../../../model/cutList'
-import { unitOfStock } from '../../../sidebar/cutWords'
+import { isCoil, lengthWriter } from '../../../sidebar/cutWords'
 import { Said } from '../../../sidebar/Said'
 import type { Units } from '../../../units/length'
-import { writerFor } from '../../../units/writer'
 import { useSize } from '../chart/useSize'
 import { BoardDrawing } from './BoardDrawing'
 import { boardCut } from './boardCuts'
@@ -24,15 +23,20 @@ interface BoardProps {
 
 /** How a board is cut, its pieces in order and its offcut. */
 const boardSaid = (board: Board, list: CutList, units: Units): string => {
-  const { onTape } = writerFor(units)
+  const write = lengthWriter(list.stock, units)
   const cut = boardCut(board, list)
-  const pieces = piecesWords(board.pieces, units)
+  const pieces = piecesWords(board.pieces, list.stock, units)
   if (cut.kind === 'whole') return `${pieces}, whole`
   if (cut.kind === 'equal-parts')
     return `${cut.parts === 2 ? 'halve on the middle mark' : `part on marks in ${cut.parts}`}: ${pieces}`
   const { offcutMm } = board
   if (offcutMm < LEAST_KEPT_MM) return pieces
-  return `${pieces}; keep the offcut of ${onTape(offcutMm)}`
+  return `${pieces}; ${isCoil(list.stock) ? 'left on the coil' : 'keep the offcut of'} ${write(offcutMm)}`
+}
+
+const tickWords = (count: number, stock: string): string => {
+  const done = isCoil(stock) ? 'cut' : 'sawn'
+  return count === 1 ? `${done.charAt(0).toUpperCase()}${done.slice(1)}` : `All ${count} ${done}`
 }
 
 function Ticks({
@@ -54,7 +58,7 @@ function Ticks({
     <div className="saw-ticks">
       <label className="saw-tick">
         <input type="checkbox" checked={false} onChange={() => tick(count)} />
-        {count === 1 ? 'Sawn' : `All ${count} sawn`}
+        {tickWords(count, sawing.stock)}
         <span className="only-heard">: {name}</span>
       </label>
       {count > 1 && (
@@ -76,19 +80,13 @@ function Ticks({
 const BoardItem = memo(function BoardItem(props: BoardProps) {
   const { board, list, sawing, units, onTick, ...picture } = props
   const said = boardSaid(board, list, units)
-  const name = `${boardName(board, units)}: ${said}`
+  const name = `${boardName(board, list.stock, units)}: ${said}`
   return (
     <li className="saw-board">
       <p className="saw-board-said">
-        <b>{boardName(board, units)}:</b> <Said words={said} />
+        <b>{boardName(board, list.stock, units)}:</b> <Said words={said} />
       </p>
-      <BoardDrawing
-        board={board}
-        saw={list.problem.saw}
-        units={units}
-        isLumber={unitOfStock(list.stock) === 'board'}
-        {...picture}
-      />
+      <BoardDrawing board={board} saw={list.problem.saw} units={units} stock={list.stock} {...picture} />
       <Ticks board={board} name={name} sawing={sawing} onTick={onTick} />
     </li>
   )

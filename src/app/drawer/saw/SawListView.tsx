@@ -1,7 +1,7 @@
 import { useDeferredValue, useId, useMemo, useRef, useState } from 'react'
 import type { CutOfStock } from '../../../evaluate/sawn/whatsCut'
 import type { CutList } from '../../../model/cutList'
-import { boughtWords } from '../../../sidebar/cutWords'
+import { boughtWords, isCoil } from '../../../sidebar/cutWords'
 import { Said } from '../../../sidebar/Said'
 import { usePlanner, usePlannerState } from '../../../store/react'
 import { useCutLists } from '../../../store/useCutLists'
@@ -64,16 +64,17 @@ function Material({ list, cut, saw }: MaterialProps) {
         <h3>
           {order.boards.length > 0 ? (
             <>
-              To saw: <Said words={boughtWords(list, units) || 'leftovers only'} />
+              {isCoil(list.stock) ? 'To cut' : 'To saw'}:{' '}
+              <Said words={boughtWords(list, units) || 'leftovers only'} />
             </>
           ) : (
-            'Nothing is left to saw'
+            `Nothing is left to ${isCoil(list.stock) ? 'cut' : 'saw'}`
           )}
         </h3>
         {order.boards.length > 0 && (
           <>
             <BoardList boards={order.boards} list={list} sawing={sawing} units={units} onTick={keepFocus} />
-            <p className="saw-work">{workWords(order)}</p>
+            <p className="saw-work">{workWords(order, list.stock)}</p>
           </>
         )}
         <SawnBoards

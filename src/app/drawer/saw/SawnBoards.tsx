@@ -1,8 +1,8 @@
 import { useState } from 'react'
 import type { SawnBoard } from '../../../layout/bench'
+import { isCoil, lengthWriter } from '../../../sidebar/cutWords'
 import { Said } from '../../../sidebar/Said'
 import type { Units } from '../../../units/length'
-import { writerFor } from '../../../units/writer'
 import { keepOffcutsOf, untickBoards, type Sawing } from './sawDeeds'
 import { boardName, piecesWords } from './sawWords'
 
@@ -21,14 +21,14 @@ function OffcutDeed({
 }: SawnBoardProps & { readonly name: string; readonly onRefused: (sentence: string | undefined) => void }) {
   const { offcutMm, count, isOffcutKept = false } = board
   if (offcutMm === undefined) return null
-  const words = `${count} x ${writerFor(units).onTape(offcutMm)}`
+  const words = `${count} x ${lengthWriter(board.stock, units)(offcutMm)}`
   if (isOffcutKept) return <span className="saw-how">Offcuts ({words}) are among the leftovers.</span>
   return (
     <button
       aria-label={`Keep the offcuts, ${words}: ${name}`}
       onClick={() => onRefused(keepOffcutsOf(sawing, board))}
     >
-      {words} offcut to the leftovers
+      {isCoil(board.stock) ? `${words} left on the coil` : `${words} offcut`} to the leftovers
     </button>
   )
 }
@@ -37,10 +37,11 @@ function SawnItem(props: SawnBoardProps & { readonly onUntick: () => void }) {
   const { board, sawing, units, onUntick } = props
   const [refused, setRefused] = useState<string>()
   const { count, pieces } = board
-  const name = `${boardName({ ...board, isLeftover: false }, units)}${
+  const name = `${boardName({ ...board, isLeftover: false }, board.stock, units)}${
     pieces
       ? `: ${piecesWords(
           pieces.map((piece) => ({ ...piece, marks: [] })),
+          board.stock,
           units,
         )}`
       : ''
@@ -80,7 +81,7 @@ export function SawnBoards({ boards, ...props }: SawnBoardsProps) {
   if (boards.length === 0) return null
   return (
     <section className="saw-part" aria-label="Boards sawn">
-      <h3>Sawn</h3>
+      <h3>{isCoil(props.sawing.stock) ? 'Cut' : 'Sawn'}</h3>
       <ul className="saw-sawn">
         {boards.map((board) => (
           <SawnItem key={JSON.stringify({ ...board, count: 0 })} board={board} {...props} />

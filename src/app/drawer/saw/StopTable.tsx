@@ -1,11 +1,10 @@
 import type { CutOfStock, LineState } from '../../../evaluate/sawn/whatsCut'
 import { hasMark, memberName } from '../../../sidebar/memberNames'
-import { ranOutWords, tooLongWords } from '../../../sidebar/cutWords'
+import { isCoil, lengthWriter, ranOutWords, tooLongWords } from '../../../sidebar/cutWords'
 import { Said } from '../../../sidebar/Said'
 import type { CutList } from '../../../model/cutList'
 import { canKeepRule } from '../../../solvers/cutting/problem'
 import { fromTicks, toTicks, type Units } from '../../../units/length'
-import { writerFor } from '../../../units/writer'
 import '../chart/chart.css'
 import { HeadRow } from '../chart/HeadRow'
 import { CountField } from './CountField'
@@ -42,7 +41,7 @@ function Members({ marks }: { readonly marks: readonly string[] }) {
 function StopRow({ state, list, cut, sawing, units }: StopTableProps & { readonly state: LineState }) {
   const { line, right } = state
   const { stock, problem } = list
-  const stop = writerFor(units).onTape(fromTicks(line.lengthTicks))
+  const stop = lengthWriter(stock, units)(fromTicks(line.lengthTicks))
   const asked = problem.pieces.find(
     ({ lengthTicks, rule }) => lengthTicks === line.lengthTicks && rule.kind === line.cut.kind,
   )
@@ -88,7 +87,14 @@ export function StopTable(props: StopTableProps) {
       tabIndex={0}
     >
       <table>
-        <HeadRow columns={['Stop', 'Pieces', 'Cut so far', 'Members, and how they are cut']} />
+        <HeadRow
+          columns={[
+            isCoil(list.stock) ? 'Length' : 'Stop',
+            'Pieces',
+            'Cut so far',
+            'Members, and how they are cut',
+          ]}
+        />
         <tbody>
           {cut.lines.map((state) => (
             <StopRow

@@ -1,9 +1,9 @@
 import type { LineState } from '../../../evaluate/sawn/whatsCut'
-import { unitOfStock } from '../../../sidebar/cutWords'
+import { isCoil, unitOfStock } from '../../../sidebar/cutWords'
 import { memberName } from '../../../sidebar/memberNames'
 import type { Board } from '../../../model/cutList'
-import { leastOf } from '../../../solvers/cutting/problem'
-import { fromTicks, type Units } from '../../../units/length'
+import { leastOf, type Saw } from '../../../solvers/cutting/problem'
+import { fromTicks, toTicks, type Units } from '../../../units/length'
 import { writerFor } from '../../../units/writer'
 import { LEAST_KEPT_MM } from './sawDeeds'
 
@@ -49,28 +49,46 @@ const spareOf = (lengthMm: number, lines: readonly LineState[]): LineState['line
 
 const PLATE = 'SP'
 
+/** How many pieces of a length come of an offcut: a kerf between two, none after the last where it ends with the offcut. */
+const piecesOf = (lengthMm: number, lengthTicks: number, { kerfTicks }: Saw): number =>
+  Math.floor((toTicks(lengthMm) + kerfTicks) / (lengthTicks + kerfTicks))
+
 /** How many splice plates come of an offcut, where the bay's runners are spliced. */
-const platesOf = (lengthMm: number, lines: readonly LineState[]): number => {
+const platesOf = (lengthMm: number, lines: readonly LineState[], saw: Saw): number => {
   const plate = lines.find(({ line }) => line.marks.includes(PLATE))?.line
-  return plate ? Math.floor(lengthMm / fromTicks(plate.lengthTicks)) : 0
+  return plate ? piecesOf(lengthMm, plate.lengthTicks, saw) : 0
+}
+
+/** `a spare base cross-piece or top tie (43-1/2")`, `10 spares of 8-1/4" (sleeve)`. */
+const spareWords = ({ marks }: LineState['line'], count: number, length: string): string => {
+  const names = [...new Set(marks.map((mark) => memberName(mark).replace(/,.*/, '')))]
+  const name = names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} or ${names.at(-1)}`
+  return count > 1 ? `${count} spares of ${length} (${name})` : `a spare ${name} (${length})`
 }
 
 /** What offcuts of one length are good for in this bay. */
 export const offcutWords = (
   lengthMm: number,
-  stock: string,
+  { stock, saw }: { readonly stock: string; readonly saw: Saw },
   lines: readonly LineState[],
   { pegs, shimmedFeet }: OffcutUses,
   units: Units,
 ): string => {
+  if (isCoil(stock)) return 'stays on its coil for the next job'
   const { onTape } = writerFor(units)
   const spare = spareOf(lengthMm, lines)
-  const plates = platesOf(lengthMm, lines)
+  const plates = platesOf(lengthMm, lines, saw)
   const isBoard = unitOfStock(stock) === 'board'
   const uses = [
     ...(plates > 0 ? [`${plates} ${memberName(PLATE)}${plates === 1 ? '' : 's'}`] : []),
     ...(spare
-      ? [`a spare ${spare.marks.map(memberName).join(', ')} (${onTape(fromTicks(spare.lengthTicks))})`]
+      ? [
+          spareWords(
+            spare,
+            Math.max(1, piecesOf(lengthMm, spare.lengthTicks, saw)),
+            onTape(fromTicks(spare.lengthTicks)),
+          ),
+        ]
       : []),
     ...(isBoard && pegs > 0 ? [`stakes for the ${pegs} pegs of the trenches`] : []),
     ...(isBoard && shimmedFeet > 0 ? [`packing under the ${shimmedFeet} riser feet that are shimmed`] : []),

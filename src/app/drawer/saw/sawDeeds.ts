@@ -12,9 +12,9 @@ import {
 import type { CutPiece, SawnBoard } from '../../../layout/bench'
 import type { Board, CutLine } from '../../../model/cutList'
 import { commitEdited } from '../../../sidebar/commitEdited'
+import { isCoil, lengthWriter } from '../../../sidebar/cutWords'
 import type { Planner } from '../../../store/planner'
 import { fromTicks, inches, toTicks } from '../../../units/length'
-import { writerFor } from '../../../units/writer'
 import { writeStock } from '../../../units/writeStock'
 
 /** Offcuts so long are kept: splice plates, packing and stakes come of them. Common practice, no source. */
@@ -54,8 +54,8 @@ const noted = <P extends Omit<CutPiece, 'stock' | 'holes'>>(
 
 const stockWords = ({ planner }: Sawing, mm: number): string => writeStock(mm, planner.store.getState().units)
 
-const tapeWords = ({ planner }: Sawing, mm: number): string =>
-  writerFor(planner.store.getState().units).onTape(mm)
+const tapeWords = ({ planner, stock }: Sawing, mm: number): string =>
+  lengthWriter(stock, planner.store.getState().units)(mm)
 
 /** Ticks off boards of a pattern; a refusal comes back as its sentence. */
 export const tickBoards = (sawing: Sawing, board: Board, count: number): string | undefined => {
@@ -71,7 +71,9 @@ export const tickBoards = (sawing: Sawing, board: Board, count: number): string 
   )
   if (refused === undefined) {
     const cut = count * board.pieces.reduce((sum, piece) => sum + piece.count, 0)
-    planner.say(`${count} sawn: ${cut} pieces are cut.`)
+    planner.say(
+      `${count} ${isCoil(stock) ? 'cut up' : 'sawn'}: ${cut} ${cut === 1 ? 'piece is' : 'pieces are'} cut.`,
+    )
   }
   return refused
 }

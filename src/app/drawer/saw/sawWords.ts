@@ -2,7 +2,7 @@ import type { PieceLine } from '../../../evaluate/pieceTally'
 import type { SharedStop } from './sharedStops'
 import type { Board } from '../../../model/cutList'
 import { mateOf, type Piece, type Saw } from '../../../solvers/cutting/problem'
-import { unitOfStock } from '../../../sidebar/cutWords'
+import { isCoil, lengthWriter, unitOfStock } from '../../../sidebar/cutWords'
 import { marksWords } from '../sawn/sawnWords'
 import { fromTicks, inches, toTicks, type Units } from '../../../units/length'
 import { writerFor } from '../../../units/writer'
@@ -16,6 +16,12 @@ const atLeastWords = (mm: number, units: Units): string =>
   units === 'metric'
     ? writerFor(units).onTape(Math.ceil(mm - 1e-6))
     : writerFor(units).onTape(fromTicks(Math.ceil(toTicks(mm) / SIXTEENTH - 1e-6) * SIXTEENTH))
+
+/** A length on the tape that may not be gone over: down to the sixteenth or the mm. */
+export const atMostWords = (mm: number, units: Units): string =>
+  units === 'metric'
+    ? writerFor(units).onTape(Math.floor(mm + 1e-6))
+    : writerFor(units).onTape(fromTicks(Math.floor(toTicks(mm) / SIXTEENTH + 1e-6) * SIXTEENTH))
 
 /** How the saw hand makes the pieces of a stop, in full; `keepsRule` where whole boards are parted on marks as drawn. */
 export const sawnHow = (
@@ -37,28 +43,31 @@ export const sawnHow = (
 /** `26 x 12 ft`, with what the boards are where that is not what the yard sells. */
 export const boardName = (
   { count, stockMm, isLeftover }: Pick<Board, 'count' | 'stockMm' | 'isLeftover'>,
+  stock: string,
   units: Units,
 ): string =>
   isLeftover
-    ? `${count} x ${writerFor(units).onTape(stockMm)} leftover`
+    ? `${count} x ${lengthWriter(stock, units)(stockMm)} leftover`
     : `${count} x ${writeStock(stockMm, units)}`
 
 /** The pieces of one board in cutting order: `2 x 43-1/2" (BX TT), 16" (SP)`. */
-export const piecesWords = (cuts: Board['pieces'], units: Units): string => {
-  const { onTape } = writerFor(units)
+export const piecesWords = (cuts: Board['pieces'], stock: string, units: Units): string => {
+  const write = lengthWriter(stock, units)
   return cuts
     .map(({ lengthMm, count, marks }) => {
       const of = marks.length > 0 ? ` (${marksWords(marks)})` : ''
-      return count > 1 ? `${count} x ${onTape(lengthMm)}${of}` : `${onTape(lengthMm)}${of}`
+      return count > 1 ? `${count} x ${write(lengthMm)}${of}` : `${write(lengthMm)}${of}`
     })
     .join(', ')
 }
 
-/** The work of a material: cuts, and how often the stop is set. */
-export const workWords = ({ cuts, stopSettings }: SawOrder): string => {
+/** The work of a material: cuts, and how often the stop is set; coils are cut by the tape, without one. */
+export const workWords = ({ cuts, stopSettings }: SawOrder, stock: string): string => {
   const stops = `the stop is set ${stopSettings === 1 ? 'once' : `${stopSettings} times`}`
   if (cuts === 0) return 'Nothing to saw.'
-  return `${cuts} ${cuts === 1 ? 'cut' : 'cuts'}${stopSettings > 0 ? `; ${stops}` : ', all on marks: no stop is set'}.`
+  const all = `${cuts} ${cuts === 1 ? 'cut' : 'cuts'}`
+  if (isCoil(stock)) return `${all}.`
+  return `${all}${stopSettings > 0 ? `; ${stops}` : ', all on marks: no stop is set'}.`
 }
 
 /** What one stop could serve that two do now. */
@@ -71,4 +80,4 @@ export const sharedWords = ({ longMm, shortMm, isWithinTolerance }: SharedStop, 
 
 /** How short a piece of a line may be cut, beside its length: nothing where it may not. */
 export const minusWords = ({ minusTicks }: Pick<Piece, 'minusTicks'>, units: Units): string =>
-  minusTicks >= SIXTEENTH ? `no more than ${writerFor(units).onTape(fromTicks(minusTicks))} short` : ''
+  minusTicks >= SIXTEENTH ? `no more than ${atMostWords(fromTicks(minusTicks), units)} short` : ''

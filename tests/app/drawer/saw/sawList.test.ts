@@ -261,11 +261,14 @@ describe('the order of boards', () => {
     const { boards: ordered, cuts, stopSettings } = sawOrder(listOf(boards))
     expect(ordered.map(({ count }) => count)).toEqual([2, 5])
     expect([cuts, stopSettings]).toEqual([15, 1])
-    expect(workWords({ boards: ordered, cuts, stopSettings })).toBe('15 cuts; the stop is set once.')
+    expect(workWords({ boards: ordered, cuts, stopSettings }, 'lumber-2x4')).toBe(
+      '15 cuts; the stop is set once.',
+    )
+    expect(workWords({ boards: ordered, cuts, stopSettings }, 'pe-1')).toBe('15 cuts.')
   })
 
   test('no boards are no work', () => {
-    expect(workWords(sawOrder(listOf([])))).toBe('Nothing to saw.')
+    expect(workWords(sawOrder(listOf([])), 'lumber-2x4')).toBe('Nothing to saw.')
   })
 })
 
@@ -305,12 +308,19 @@ describe('offcuts', () => {
     const lines = [line(43.5, { kind: 'exact' }, ['BX']), line(16, { kind: 'exact' }, ['SP'])].map(state)
     const uses = { pegs: 12, shimmedFeet: 88 }
     const words = (inch: number, stock = 'lumber-2x4') =>
-      offcutWords(inches(inch), stock, lines, uses, 'feet-inches')
+      offcutWords(inches(inch), { stock, saw: SAW }, lines, uses, 'feet-inches')
     expect(words(50)).toBe(
       '3 runner splice plates; a spare base cross-piece (43-1/2"); stakes for the 12 pegs of the trenches; packing under the 88 riser feet that are shimmed',
     )
     expect(words(20)).toContain('1 runner splice plate;')
-    expect(offcutWords(inches(20), 'conduit-3/4', [], uses, 'feet-inches')).toBe('the next job')
+    // Three plates of 16 take two kerfs: 48-1/4 of offcut.
+    expect(words(48.125)).toContain('2 runner splice plates;')
+    expect(words(48.25)).toContain('3 runner splice plates;')
+    // 2 x 43-1/2 and a kerf are 87-1/8.
+    expect(words(88)).toContain('; 2 spares of 43-1/2" (base cross-piece);')
+    const none = { stock: 'conduit-3/4', saw: SAW }
+    expect(offcutWords(inches(20), none, [], uses, 'feet-inches')).toBe('the next job')
+    expect(words(1000, 'pe-1')).toBe('stays on its coil for the next job')
   })
 })
 
@@ -323,5 +333,9 @@ test('pieces of a board as they are cut', () => {
     ],
     40,
   )
-  expect(piecesWords(pieces, 'feet-inches')).toBe('2 x 43-1/2" (BX, TT), 16" (SP)')
+  expect(piecesWords(pieces, 'lumber-2x4', 'feet-inches')).toBe('2 x 43-1/2" (BX, TT), 16" (SP)')
+  // Of a coil what is longer than a bench is measured off in feet: 387-5/8 is 32 ft 3-5/8.
+  const lateral = board(100, [[387.625, 3, 'lateral']], 37).pieces
+  expect(piecesWords(lateral, 'pe-3/4', 'feet-inches')).toBe(`3 x 32' 3-5/8" (lateral)`)
+  expect(piecesWords(pieces, 'pe-3/4', 'feet-inches')).toContain('43-1/2"')
 })
