@@ -18,8 +18,8 @@ const placesIn = rememberLast(placesOf)
 const CELL_PX = 36
 const RING_PX = 8
 const COUNT_PX = 12
-/** Of the disc that holds a number of one, two, three digits, and of more. */
-const DISC_PX = [8, 9, 11, 13, 16] as const
+/** Of the disc that holds a number of one digit, two and so on, and of five and more. */
+const DISC_PX = [8, 9, 11, 13, 16, 20] as const
 
 /** Pieces that stand close together on the screen. */
 interface Crowd {
@@ -48,7 +48,37 @@ const crowdsOf = ({ points, owners }: Places, lens: Lens): readonly Crowd[] => {
   return [...crowds.values()]
 }
 
-const crowdsIn = rememberLast(crowdsOf)
+const radiusOf = ({ count }: Crowd): number =>
+  count === 1 ? RING_PX : (DISC_PX[Math.min(String(count).length, DISC_PX.length - 1)] ?? RING_PX)
+
+/** A number that another ring lies on can't be read; two single rings may well cross. */
+const isOver = (a: Crowd, b: Crowd): boolean => {
+  const reach = a.count === 1 && b.count === 1 ? RING_PX : radiusOf(a) + radiusOf(b)
+  return Math.hypot(a.x - b.x, a.y - b.y) < reach
+}
+
+const together = (a: Crowd, b: Crowd): Crowd => {
+  const count = a.count + b.count
+  return { x: a.x + ((b.x - a.x) * b.count) / count, y: a.y + ((b.y - a.y) * b.count) / count, count }
+}
+
+/** Rings that lie on each other become one, in the middle of all their pieces. */
+const apart = (crowds: readonly Crowd[]): readonly Crowd[] => {
+  const kept: Crowd[] = []
+  for (const each of crowds) {
+    let crowd = each
+    for (let at = kept.findIndex((other) => isOver(other, crowd)); at >= 0;) {
+      const [other] = kept.splice(at, 1)
+      if (other) crowd = together(other, crowd)
+      at = kept.findIndex((next) => isOver(next, crowd))
+    }
+    kept.push(crowd)
+  }
+  return kept
+}
+
+/** What is ringed on the screen: no number lies on another. */
+export const crowdsIn = rememberLast((places: Places, lens: Lens) => apart(crowdsOf(places, lens)))
 
 const strokeTwice = (ctx: CanvasLike, { theme }: Lens, inkPx: number): void => {
   ctx.setLineDash([])
@@ -73,9 +103,6 @@ const strokeLines = (ctx: CanvasLike, { lines }: Places, lens: Lens): void => {
   ctx.lineCap = 'butt'
   strokeTwice(ctx, lens, 2.5)
 }
-
-const radiusOf = ({ count }: Crowd): number =>
-  count === 1 ? RING_PX : (DISC_PX[Math.min(String(count).length, DISC_PX.length - 1)] ?? RING_PX)
 
 const traceRings = (ctx: CanvasLike, crowds: readonly Crowd[]): void => {
   ctx.beginPath()
