@@ -71,7 +71,7 @@ const DECISION_SHARE = 1 / 6
 const OWN_SHARE = 2 / 5
 const SHORT_SHARE = 1 / 60
 
-export const isLess = (these: Values, those: Values): boolean => {
+const isLess = (these: Values, those: Values): boolean => {
   for (const [aim, value] of these.entries()) {
     const other = those[aim] ?? Infinity
     if (value !== other) return value < other
@@ -85,7 +85,7 @@ const boardsOf = (filled: readonly Filled[], { stocks }: Packing): number[] => {
   return boards
 }
 
-export const valuesOf = (filled: readonly Filled[], packing: Packing): number[] => {
+const valuesOf = (filled: readonly Filled[], packing: Packing): number[] => {
   const boards = boardsOf(filled, packing)
   return AIMS.map((aim) => addedBy(boards, packing, aim))
 }
@@ -128,7 +128,7 @@ const allowanceOf = (hunt: Hunt): Allowance => {
 
 /** Asks the filler about what was left open and may still be better than the best known, least cost first. */
 const askFiller = async (hunt: Hunt): Promise<void> => {
-  const { filler, packing, undecided } = hunt
+  const { filler, packing, undecided, excluded } = hunt
   const open = hunt.unasked.toSorted((a, b) => addedBy(a.boards, packing, 0) - addedBy(b.boards, packing, 0))
   hunt.unasked = []
   for (const each of open) {
@@ -136,6 +136,8 @@ const askFiller = async (hunt: Hunt): Promise<void> => {
     const filled = isLess(values, hunt.values) ? await filler?.(each) : undefined
     if (filled === undefined) continue
     undecided.splice(undecided.indexOf(each), 1)
+    // Fewer boards may do as well at the same cost, where some cost nothing: that is open again.
+    excluded.splice(excluded.indexOf(each.boards), 1)
     offer(hunt, filled)
   }
 }
