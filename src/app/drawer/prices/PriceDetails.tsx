@@ -23,13 +23,13 @@ const TYPED: readonly TypedColumn[] = [
   {
     name: 'price breaks',
     label: 'Price breaks',
-    help: 'Such as 20: 9.60 | 50: 8.80',
+    help: 'From how many on, and what each costs then: 20: 9.60 | 50: 8.80',
     emptied: { breaks: [] },
   },
   { name: 'supplier', label: 'Supplier', emptied: { supplier: '' } },
   { name: 'aisle', label: 'Aisle', emptied: { aisle: '' } },
   { name: 'lead days', label: 'Days until it comes' },
-  { name: 'waste', label: 'Spares', help: 'cut, none, 5 % or 2 spares' },
+  { name: 'waste', label: 'Spares', help: 'cut, none, 5 % (of pieces to the nearest whole one) or 2 spares' },
   { name: 'note', label: 'Note', emptied: { note: '' } },
 ]
 
