@@ -12,7 +12,7 @@ import type { SawOrder } from './sawOrder'
 const SIXTEENTH = toTicks(inches(1 / 16))
 
 /** A length on the tape to the sixteenth; what a piece may not be shorter than goes up to it, never down. */
-const atLeastWords = (mm: number, units: Units): string =>
+export const atLeastWords = (mm: number, units: Units): string =>
   units === 'metric'
     ? writerFor(units).onTape(Math.ceil(mm - 1e-6))
     : writerFor(units).onTape(fromTicks(Math.ceil(toTicks(mm) / SIXTEENTH - 1e-6) * SIXTEENTH))

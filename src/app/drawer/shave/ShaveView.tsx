@@ -216,10 +216,10 @@ export default function ShaveView() {
         <Said words={done.words} />
       </p>
       <p>
-        A length up to {reader.words.onTape(REACH_MM)} over what a board gives once more is tried: the bay is
-        derived, cut and checked anew with it shorter, and it is offered only where no warning is new or
-        worse. What it saves is told of first plans, with and without; the Cuts tab looks for cheaper ones of
-        either. Prices are as the price book has them: placeholders, until you put your own.
+        A length that is up to {reader.words.onTape(REACH_MM)} too long for a board to give one more of it is
+        tried shorter: the bay is worked out, cut and checked again, and a shave is offered only where that
+        saves and no warning is new or worse. Savings are told between first plans; the Cuts tab goes on to
+        look for a cheaper one. Prices are those of the price book: placeholders, until you put your own.
       </p>
       {answer ? (
         <Found

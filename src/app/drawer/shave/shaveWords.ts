@@ -15,8 +15,8 @@ import { memberName } from '../../../sidebar/memberNames'
 import { fromTicks, type Units } from '../../../units/length'
 import { money } from '../../../units/money'
 import { NO_VALUE } from '../../../units/writeLength'
-import { writerFor } from '../../../units/writer'
 import { writeStock } from '../../../units/writeStock'
+import { atLeastWords, atMostWords } from '../saw/sawWords'
 
 /** One reader: units, names of parts, and the sign of the job's money. */
 export interface Reader {
@@ -43,9 +43,12 @@ const board = (stock: string, stockMm: number, units: Units): string =>
 export const pieceWords = ({ members }: NearMiss, { words }: Reader): string =>
   `${capital(memberWords(members.marks))}, ${members.count} of ${words.onTape(fromTicks(members.lengthTicks))}`
 
-/** `Take off 1-1/16", to 59-15/16"`. A length that a piece may not be over is written down to the sixteenth by the tape itself. */
-export const offWords = (near: NearMiss, { words }: Reader): string =>
-  `${words.onTape(fromTicks(offTicks(near)))} off, to ${words.onTape(fromTicks(near.targetTicks))}`
+/** What comes off each piece, at the least. */
+const leastOff = (near: NearMiss, { units }: Reader): string => atLeastWords(fromTicks(offTicks(near)), units)
+
+/** `1-1/16" off, to 59-15/16"`: no less off than it takes, and to no more than a board gives. */
+export const offWords = (near: NearMiss, reader: Reader): string =>
+  `${leastOff(near, reader)} off, to ${atMostWords(fromTicks(near.targetTicks), reader.units)}`
 
 /** What a board gives, and what the pieces would take if they came from such boards alone. */
 export const yieldWords = (near: NearMiss, { units }: Reader): string => {
@@ -53,7 +56,9 @@ export const yieldWords = (near: NearMiss, { units }: Reader): string => {
   const of = board(members.stock, stockMm, units)
   if (fromABoard === 0) return `a ${of} then gives one; now it is too short`
   const boards = (each: number) => Math.ceil(members.count / each)
-  return `a ${of} gives ${fromABoard + 1}, not ${fromABoard}: alone they take ${boards(fromABoard + 1)}, not ${boards(fromABoard)}`
+  const [then, now] = [boards(fromABoard + 1), boards(fromABoard)]
+  const alone = then < now ? `: alone they take ${then}, not ${now}` : ''
+  return `a ${of} gives ${fromABoard + 1}, not ${fromABoard}${alone}`
 }
 
 const fieldOf = (layout: Layout, id: PartId | undefined, key: string) => {
@@ -74,6 +79,13 @@ const valuesWords = (values: readonly unknown[], reader: Reader): string =>
     .map((value) => valueWords(value, reader))
     .join(', ')
 
+/** Of more places than these the first few are named, and the rest counted. */
+const MOST_NAMED = 8
+const FEW = 3
+
+const placesWords = (names: readonly string[]): string =>
+  names.length > MOST_NAMED ? listed([...names.slice(0, FEW), `${names.length - FEW} more`]) : listed(names)
+
 /** `bearer past the trough 15/32", not 1", in N1, S1 and S2`. */
 export const howWords = (layout: Layout, { near, field, changes }: AllowedShave, reader: Reader): string => {
   const parts = changes.map(({ part }) => part)
@@ -81,7 +93,7 @@ export const howWords = (layout: Layout, { near, field, changes }: AllowedShave,
     .filter(({ id }) => parts.includes(id))
     .map((part): unknown => Reflect.get(part, field))
   const then = changes.map(({ values }) => values[field])
-  const where = listed(parts.map(reader.words.name))
+  const where = placesWords(parts.map(reader.words.name))
   return `${fieldWords(layout, near, field)} ${valuesWords(then, reader)}, not ${valuesWords(now, reader)}, in ${where}`
 }
 
@@ -101,8 +113,8 @@ export const boughtWords = ({ boughtNow, boughtThen }: AllowedShave, { units }: 
   `first plans: ${countWords(boughtThen, units)}, not ${countWords(boughtNow, units)}`
 
 /** The label of the one entry in the history. */
-export const shaveLabel = ({ near }: AllowedShave, { words }: Reader): string =>
-  `Shave ${words.onTape(fromTicks(offTicks(near)))} off ${memberWords(near.members.marks)}`
+export const shaveLabel = ({ near }: AllowedShave, reader: Reader): string =>
+  `Shave ${leastOff(near, reader)} off ${memberWords(near.members.marks)}`
 
 const hindranceWords = (layout: Layout, near: NearMiss, hindrance: Hindrance, reader: Reader): string => {
   const field = fieldWords(layout, near, hindrance.field)
@@ -133,5 +145,5 @@ export const blockedWords = (layout: Layout, blocked: BlockedShave, reader: Read
 export const toleranceWords = (save: ToleranceSave, { units, words }: Reader): string => {
   const { marks, lengthTicks, offTicks: off, boards, stock } = save
   const drawn = words.onTape(fromTicks(lengthTicks))
-  return `${capital(memberWords(marks))} of ${drawn} may come short: cut up to ${writerFor(units).onTape(fromTicks(off))} under, they save ${several(boards, unitOfStock(stock))}. The saw list has them so.`
+  return `${capital(memberWords(marks))} of ${drawn} may come short: cut up to ${atMostWords(fromTicks(off), units)} under, they save ${several(boards, unitOfStock(stock))}. The saw list has them so.`
 }

@@ -69,6 +69,36 @@ test('the same in metric', () => {
   expect(savedWords(shave.saved, 'lumber-2x4', metric)).toBe('18 boards, 54.86 m, €111.60')
 })
 
+test('a length is told so that what is cut to it comes out', () => {
+  // Three from 12 ft: (144 + 1/8) / 3 - 1/8 = 47.9167, of which the sixteenth below is 47-7/8; 1217.08 mm.
+  const third = {
+    ...near,
+    stockMm: inches(144),
+    targetTicks: Math.floor(toTicks(inches(144.125)) / 3) - toTicks(inches(0.125)),
+  }
+  const of = { ...third, members: { ...near.members, lengthTicks: toTicks(inches(48.5)) }, fromABoard: 2 }
+  expect(offWords(of, reader)).toBe('5/8" off, to 47-7/8"')
+  // 48-1/2 in are 1231.9 mm; 14.8 come off.
+  expect(offWords(of, metric)).toBe('15 mm off, to 1217 mm')
+})
+
+test('where alone they take as many boards, that is not said', () => {
+  // 18 at 7 a board and at 8 a board are 3 boards.
+  expect(yieldWords({ ...near, members: { ...near.members, count: 18 }, fromABoard: 7 }, reader)).toBe(
+    'a 10 ft board gives 8, not 7',
+  )
+})
+
+test('of many rows the first are named and the rest counted', () => {
+  const rows = Array.from({ length: 12 }, (_, index) => `R${index + 1}`)
+  const many = rows
+    .reduce((on, name, index) => on.row(name, [100 + 70 * index, 100], { bearerEnd: 1 }), bay('120 x 60 ft'))
+    .layout()
+  const changes = many.parts.map(({ id }) => ({ part: id, values: { bearerEndMm: inches(15 / 32) } }))
+  const wide = { ...reader, words: wordsFor(many.parts, 'feet-inches') }
+  expect(howWords(many, { ...shave, changes }, wide)).toMatch(/ in R1, R2, R3 and 9 more$/)
+})
+
 test('money that nobody knows is a dash, and one board is one board', () => {
   const saved = { boards: 1, lengthMm: inches(120), cents: undefined }
   expect(savedWords(saved, 'lumber-2x4', reader)).toBe('1 board, 10 ft, —')
