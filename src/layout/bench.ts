@@ -37,7 +37,19 @@ const measuredStock = z.object({
 })
 
 /** Boards and offcuts on hand, which cost nothing. */
-const leftover = z.object({ stock, lengthMm: boardMm, count: many })
+const leftover = z.object({
+  stock,
+  lengthMm: tickMm(inches(1), feet(1000)).register(fields, {
+    label: 'Length',
+    group: 'Leftovers',
+    unit: 'length',
+  }),
+  count: z.int().check(z.gte(1), z.lte(100_000)).register(fields, {
+    label: 'How many',
+    group: 'Leftovers',
+    unit: 'count',
+  }),
+})
 
 /** Where a member's hole was to be drilled, from its foot to the hole's centre. */
 const hole = z.object({ mark, centreMm: boardMm })

@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini'
+import { stocks } from '../catalogue/stock'
 import type { FieldMeta } from '../model/fields'
 import { fieldAt, type FieldPath } from './fieldAt'
 import type { Limits } from './limits'
@@ -62,9 +63,15 @@ const partTitle = (part: unknown): string | undefined => {
   return typeof name === 'string' && name !== '' ? `the ${words} ${quoted(name)}` : `the ${words}`
 }
 
+/** What a list of stock calls its material; undefined of other lists. */
+const stockTitle = (value: unknown): string | undefined => {
+  const stock = valueAt(value, ['stock'])
+  return stocks.find(({ key }) => key === stock)?.title
+}
+
 const listWords = (list: string, index: number, value: unknown): string => {
   const words = `${oneOf[list] ?? list} ${index + 1}`
-  const title = list === 'parts' ? partTitle(value) : undefined
+  const title = list === 'parts' ? partTitle(value) : stockTitle(value)
   return title ? `${words}, ${title}` : words
 }
 

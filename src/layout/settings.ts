@@ -3,6 +3,7 @@ import {
   choice,
   count,
   fall,
+  fields,
   flow,
   length,
   minutes,
@@ -160,10 +161,18 @@ export const settingsSchema = z.object({
   leastDrop: fall(inchesPerFoot(1 / 8), { label: 'Least drain fall for new lines', group: 'Drain' }),
   kerfMm: length(inches(1 / 8), { label: 'Saw kerf', group: 'Saw' }, 0, inches(0.5)),
   trimMm: length(0, { label: 'End trim', group: 'Saw' }, 0, inches(2)),
-  lumberMm: z._default(z.array(tickMm(inches(24), inches(480))).check(z.minLength(1), z.maxLength(12)), [
-    onTick(inches(120)),
-    onTick(inches(144)),
-  ]),
+  lumberMm: z._default(
+    z
+      .array(
+        tickMm(inches(24), inches(480)).register(fields, {
+          label: 'A length of lumber',
+          group: 'Saw',
+          unit: 'length',
+        }),
+      )
+      .check(z.minLength(1), z.maxLength(12)),
+    [onTick(inches(120)), onTick(inches(144))],
+  ),
   issue: count(1, { label: 'Issue number', group: 'Paper' }, 1, 9999),
   place: text('', { label: 'Farm or place', group: 'Paper' }, 120),
   accepted: z._default(z.array(accepted).check(z.maxLength(1000)), []),

@@ -42,7 +42,7 @@ describe('stock as it measures', () => {
 
   test('what no stock is like is refused in the words of its field', () => {
     expect(sentence(setMeasure(empty, 'conduit-3/4', 'odMm', inches(5)))).toBe(
-      'Measured stock 1: Outside diameter is 5"; it can be 1/4" to 4".',
+      'Measured stock 1, 3/4 in thin-wall conduit: Outside diameter is 5"; it can be 1/4" to 4".',
     )
   })
 
@@ -65,6 +65,9 @@ describe('stock as it measures', () => {
 test('lengths of lumber are each there once, shortest first, and one at least', () => {
   const { settings } = taken(setLumberLengths(empty, [inches(192), inches(96), inches(192)]))
   expect(settings.lumberMm.map((mm) => Math.round(toInches(mm)))).toEqual([96, 192])
+  expect(sentence(setLumberLengths(empty, [inches(13)]))).toBe(
+    `A length of lumber is 1' 1"; it can be 2' 0" to 40' 0".`,
+  )
   expect(sentence(setLumberLengths(empty, []))).toBe(
     'The yard must have one length of lumber at least, or nothing can be cut.',
   )

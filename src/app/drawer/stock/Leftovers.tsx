@@ -1,5 +1,5 @@
 import { Plus, X } from 'lucide-react'
-import { type FormEvent, useId, useState } from 'react'
+import { type FormEvent, useId, useRef, useState } from 'react'
 import { stockOf, stocks } from '../../../catalogue/stock'
 import type { Leftover } from '../../../layout/bench'
 import { addLeftover, removeLeftover, setLeftover } from '../../../layout/stockEdits'
@@ -11,12 +11,20 @@ import { usePlanner, usePlannerState } from '../../../store/react'
 import { asTyped } from '../../../units/precision'
 import { writerFor } from '../../../units/writer'
 import { HeadRow } from '../chart/HeadRow'
+import { useFocusKept } from '../saw/useFocusKept'
 
 /** The title of a stock; what the catalogue does not know goes by its key. */
 const titleOf = (stock: string): string =>
   stocks.some(({ key }) => key === stock) ? stockOf(stock).title : stock
 
-function Line({ leftover, index }: { readonly leftover: Leftover; readonly index: number }) {
+interface LineProps {
+  readonly leftover: Leftover
+  readonly index: number
+  /** Called before the line is taken away. */
+  readonly onRemove: () => void
+}
+
+function Line({ leftover, index, onRemove }: LineProps) {
   const planner = usePlanner()
   const units = usePlannerState((state) => state.units)
   const { stock, lengthMm, count } = leftover
@@ -53,7 +61,10 @@ function Line({ leftover, index }: { readonly leftover: Leftover; readonly index
         <button
           aria-label={`Take away leftover ${name}`}
           title="Take away"
-          onClick={() => commitEdited(planner, 'Leftovers', (layout) => removeLeftover(layout, index))}
+          onClick={() => {
+            onRemove()
+            commitEdited(planner, 'Leftovers', (layout) => removeLeftover(layout, index))
+          }}
         >
           <X size={14} aria-hidden="true" />
         </button>
@@ -131,13 +142,15 @@ function AddForm({ offered }: { readonly offered: readonly string[] }) {
 
 /** Boards, sticks and offcuts that lie about and cost nothing: plans use them up before anything is bought. */
 export function Leftovers() {
+  const box = useRef<HTMLDivElement>(null)
+  const keepFocus = useFocusKept(box)
   const [leftovers, cuts] = usePlannerState((state) => [
     state.evaluation.layout.bench.leftovers,
     state.evaluation.cuts,
   ])
   const offered = cuts.length > 0 ? cuts.map(({ stock }) => stock) : ['lumber-2x4']
   return (
-    <>
+    <div className="stock-part" ref={box} tabIndex={-1}>
       {leftovers.length > 0 && (
         <div className="chart-table stock-leftovers" role="region" aria-label="Leftovers" tabIndex={0}>
           <table>
@@ -145,13 +158,13 @@ export function Leftovers() {
             <tbody>
               {leftovers.map((leftover, index) => (
                 // A line has no name but its place; what it holds may stand twice.
-                <Line key={index} leftover={leftover} index={index} />
+                <Line key={index} leftover={leftover} index={index} onRemove={keepFocus} />
               ))}
             </tbody>
           </table>
         </div>
       )}
       <AddForm offered={offered} />
-    </>
+    </div>
   )
 }

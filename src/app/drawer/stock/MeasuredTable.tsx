@@ -11,7 +11,13 @@ import { stockRows, type MeasureCell, type StockRow } from './stockRows'
 
 /** Boards and conduit share their columns, so that the table fits a tablet. */
 const MEASURES: readonly (readonly Measure[])[] = [['overMm'], ['thickMm', 'odMm'], ['wideMm', 'wallMm']]
-const COLUMNS = ['Material', 'Sold as', 'Longer than its name', 'Thickness, outside', 'Width, wall']
+const COLUMNS = [
+  'Material',
+  'Sold as',
+  'Longer than its name',
+  'Thickness, or outside of conduit',
+  'Width, or wall of conduit',
+]
 
 function Cell({ row, cell }: { readonly row: StockRow; readonly cell: MeasureCell }) {
   const planner = usePlanner()
