@@ -47,23 +47,46 @@ const restOf = (of: readonly number[], value: number, { order, numbers }: Search
   value: value - dot(of, numbers),
 })
 
+/** What the stocks from `depth` on must bring to each cut, and may come to in each measure. */
+const rowsFrom = (search: Search, depth: number): { readonly least: Row[]; readonly most: Row[] } => {
+  const { question, limit } = search
+  return {
+    least: question.cuts.map(({ worths, total }) => restOf(worths, total, search, depth)),
+    most: question.measures
+      .map(({ adds, most: top }, i) => restOf(adds, i === 0 ? limit : top, search, depth))
+      .filter(({ value }) => Number.isFinite(value)),
+  }
+}
+
+const spendOn = ({ least, most }: ReturnType<typeof rowsFrom>, stocks: number, work: Work): void =>
+  spend(work, 2_000 + 40 * stocks * (least.length + most.length + stocks))
+
 /** The least that `aim` of the stocks from `depth` on can be, all cuts and measures kept. */
 const boundFrom = (aim: readonly number[], search: Search, depth: number): number => {
-  const { question, order, limit, work } = search
-  const least = question.cuts
-    .map(({ worths, total }) => restOf(worths, total, search, depth))
-    .filter(({ value }) => value > 0)
-  const most = question.measures.map(({ adds, most: top }, i) =>
-    restOf(adds, i === 0 ? limit : top, search, depth),
-  )
-  const rows = order.length - depth
-  spend(work, 2_000 + 40 * rows * (least.length + most.length + rows))
-  return leastBound(
-    pick(aim, order, depth),
-    least,
-    most.filter(({ value }) => Number.isFinite(value)),
-    pick(question.most, order, depth),
-  )
+  const { question, order, work } = search
+  const { least, most } = rowsFrom(search, depth)
+  const lacking = least.filter(({ value }) => value > 0)
+  spendOn({ least: lacking, most }, order.length - depth, work)
+  return leastBound(pick(aim, order, depth), lacking, most, pick(question.most, order, depth))
+}
+
+/**
+ * The most that the stock at `depth` can be, all cuts and measures kept: all there are, less the least that can be left of them. That
+ * its numbers can be only up to here is shown by a bound, and not taken from one number that can't be.
+ */
+const endFrom = (stock: number, search: Search, depth: number): number => {
+  const { question, order, numbers, work } = search
+  const all = question.most[stock] ?? 0
+  numbers[stock] = 0
+  const { least, most } = rowsFrom(search, depth)
+  const left = ({ of: [own = 0, ...others], value }: Row): Row => ({
+    of: [-own, ...others],
+    value: value - own * all,
+  })
+  const aim = order.slice(depth).map((_, at) => (at === 0 ? 1 : 0))
+  spendOn({ least, most }, order.length - depth, work)
+  const unused = leastBound(aim, least.map(left), most.map(left), pick(question.most, order, depth))
+  return all - Math.max(0, Math.ceil(unused))
 }
 
 const unit = (length: number, at: number): number[] => Array.from({ length }, (_, i) => (i === at ? 1 : 0))
@@ -119,16 +142,12 @@ const visit = (search: Search, depth: number, enough: number): void => {
   if (depth === order.length - 1) return visitLast(search, stock)
   const isPlain = order.length - depth <= 2
   const start = isPlain ? 0 : Math.max(0, Math.ceil(boundFrom(unit(numbers.length, stock), search, depth)))
-  for (
-    let number = start;
-    number <= (question.most[stock] ?? 0) && search.limit >= enough && work.left > 0;
-    number += 1
-  ) {
+  let end = question.most[stock] ?? 0
+  for (let number = start; number <= end && search.limit >= enough && work.left > 0; number += 1) {
     numbers[stock] = number
     if (isOver(search)) break
     if (!isHopeless(search, depth + 1)) visit(search, depth + 1, enough)
-    // What can be is an interval: beyond its end nothing can.
-    else if (number > start) break
+    else if (number > start) end = Math.min(end, endFrom(stock, search, depth))
   }
   numbers[stock] = 0
 }
