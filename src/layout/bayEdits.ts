@@ -36,21 +36,38 @@ export const setHouse = (layout: Layout, house: House): Edited => {
   return fault ? refusal(fault) : done({ ...layout, house: checked.value })
 }
 
+/**
+ * Of a record that was checked only what changed; the rest stay the very same things, so that whoever remembers an answer by
+ * them has nothing to find anew.
+ */
+const onlyChanged = <T extends object>(before: T, checked: T, changes: Partial<T>): T => {
+  const after = { ...before }
+  // The keys of changes of a T are keys of T; the language types them as texts.
+  for (const key of Object.keys(changes) as (keyof T)[]) after[key] = checked[key]
+  return after
+}
+
 export const setSettings = (layout: Layout, changes: Partial<Settings>): Edited => {
   const checked = checkedBy(settingsSchema, { ...layout.settings, ...changes }, layout)
-  return 'refused' in checked ? checked.refused : done({ ...layout, settings: checked.value })
+  return 'refused' in checked
+    ? checked.refused
+    : done({ ...layout, settings: onlyChanged(layout.settings, checked.value, changes) })
 }
 
 /** Changes of what the saw bench knows: stock as measured, leftovers, what is cut. */
 export const setBench = (layout: Layout, changes: Partial<Bench>): Edited => {
   const checked = checkedBy(benchSchema, { ...layout.bench, ...changes }, layout)
-  return 'refused' in checked ? checked.refused : done({ ...layout, bench: checked.value })
+  return 'refused' in checked
+    ? checked.refused
+    : done({ ...layout, bench: onlyChanged(layout.bench, checked.value, changes) })
 }
 
 /** Changes of what the counter knows: prices, tax, crew and norms. */
 export const setCounter = (layout: Layout, changes: Partial<Counter>): Edited => {
   const checked = checkedBy(counterSchema, { ...layout.counter, ...changes }, layout)
-  return 'refused' in checked ? checked.refused : done({ ...layout, counter: checked.value })
+  return 'refused' in checked
+    ? checked.refused
+    : done({ ...layout, counter: onlyChanged(layout.counter, checked.value, changes) })
 }
 
 const without = (accepted: readonly Accepted[], key: string): Accepted[] =>

@@ -1,5 +1,12 @@
 import { describe, expect, test } from 'vitest'
-import { acceptFinding, renameBay, setHouse, setSettings, unaccept } from '../../src/layout/bayEdits'
+import {
+  acceptFinding,
+  renameBay,
+  setBench,
+  setHouse,
+  setSettings,
+  unaccept,
+} from '../../src/layout/bayEdits'
 import type { Edited } from '../../src/layout/edited'
 import { emptyBay } from '../../src/layout/empty'
 import type { Layout } from '../../src/layout/schema'
@@ -139,4 +146,16 @@ describe('acceptFinding and unaccept', () => {
     const layout = bay()
     expect(unaccept(layout, key)).toBe(layout)
   })
+})
+
+test('what an edit leaves as it is stays the very same thing', () => {
+  const before = bay()
+  const cut = [{ stock: 'lumber-2x4', lengthMm: inches(16), count: 2, marks: ['SP'] }]
+  const after = expectEditLaws(before, (l) => layoutOf(setBench(l, { cut })))
+  expect(after.bench.cut).toEqual(cut)
+  expect(after.bench.measured).toBe(before.bench.measured)
+  expect(after.bench.leftovers).toBe(before.bench.leftovers)
+  expect(layoutOf(setSettings(before, { kerfMm: inches(3 / 32) })).settings.lumberMm).toBe(
+    before.settings.lumberMm,
+  )
 })
