@@ -74,7 +74,7 @@ export const offcutWords = (
   { pegs, shimmedFeet }: OffcutUses,
   units: Units,
 ): string => {
-  if (isCoil(stock)) return 'stays on its coil for the next job'
+  if (isCoil(stock)) return 'for the next job'
   const { onTape } = writerFor(units)
   const spare = spareOf(lengthMm, lines)
   const plates = platesOf(lengthMm, lines, saw)

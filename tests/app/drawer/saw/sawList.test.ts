@@ -320,7 +320,7 @@ describe('offcuts', () => {
     expect(words(88)).toContain('; 2 spares of 43-1/2" (base cross-piece);')
     const none = { stock: 'conduit-3/4', saw: SAW }
     expect(offcutWords(inches(20), none, [], uses, 'feet-inches')).toBe('the next job')
-    expect(words(1000, 'pe-1')).toBe('stays on its coil for the next job')
+    expect(words(1000, 'pe-1')).toBe('for the next job')
   })
 })
 
