@@ -28,7 +28,9 @@ const longestReach = (alongs: readonly number[], run: DrainRun): number => {
 /** What a line lacks first: its high end, then its bends, then its length. */
 const lackOf = ({ fittings, tubes }: Built, run: DrainRun): Lack | undefined => {
   const path = tubes.find(({ role }) => role === 'drain')?.path ?? []
-  const cleanouts = fittings.filter(({ item }) => fittingOf(item).noun === 'drain-cleanout').map(({ at }) => at)
+  const cleanouts = fittings
+    .filter(({ item }) => fittingOf(item).noun === 'drain-cleanout')
+    .map(({ at }) => at)
   const serves = (at: Point) => cleanouts.some((cleanout) => distance(cleanout, at) <= AT_BEND_MM)
   if (!serves(run.high.at)) return { why: 'high end', at: run.high.at, measuredMm: run.lengthMm }
   const reachMm = longestReach(

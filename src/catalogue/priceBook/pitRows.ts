@@ -5,7 +5,12 @@ const pits = rowsOn({ group: 'pit', supplier: 'Hardware store', aisle: 'Pond and
 const plumbing = inEverySize(
   rowsOn({ group: 'pit', supplier: 'Plumbing counter', aisle: 'Drain fittings', leadDays: 2 }),
 )
-const alarms = rowsOn({ group: 'electrics', supplier: 'Pump dealer', aisle: 'Floats and alarms', leadDays: 10 })
+const alarms = rowsOn({
+  group: 'electrics',
+  supplier: 'Pump dealer',
+  aisle: 'Floats and alarms',
+  leadDays: 10,
+})
 
 const bySheet = { unit: 'square foot', isWholePack: false } as const
 
