@@ -39,6 +39,7 @@ export function Offcuts({ list, cut, units }: OffcutsProps) {
               <b>
                 {count} x <Said words={write(lengthMm)} />
               </b>{' '}
+              {count > 1 ? 'each for ' : 'for '}
               <Said
                 words={offcutWords(
                   lengthMm,

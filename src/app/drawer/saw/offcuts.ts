@@ -74,7 +74,7 @@ export const offcutWords = (
   { pegs, shimmedFeet }: OffcutUses,
   units: Units,
 ): string => {
-  if (isCoil(stock)) return 'for the next job'
+  if (isCoil(stock)) return 'the next job'
   const { onTape } = writerFor(units)
   const spare = spareOf(lengthMm, lines)
   const plates = platesOf(lengthMm, lines, saw)
@@ -93,5 +93,5 @@ export const offcutWords = (
     ...(isBoard && pegs > 0 ? [`stakes for the ${pegs} pegs of the trenches`] : []),
     ...(isBoard && shimmedFeet > 0 ? [`packing under the ${shimmedFeet} riser feet that are shimmed`] : []),
   ]
-  return uses.length > 0 ? uses.join('; ') : 'the next job'
+  return uses.length > 0 ? uses.join('; or ') : 'the next job'
 }

@@ -310,17 +310,17 @@ describe('offcuts', () => {
     const words = (inch: number, stock = 'lumber-2x4') =>
       offcutWords(inches(inch), { stock, saw: SAW }, lines, uses, 'feet-inches')
     expect(words(50)).toBe(
-      '3 runner splice plates; a spare base cross-piece (43-1/2"); stakes for the 12 pegs of the trenches; packing under the 88 riser feet that are shimmed',
+      '3 runner splice plates; or a spare base cross-piece (43-1/2"); or stakes for the 12 pegs of the trenches; or packing under the 88 riser feet that are shimmed',
     )
     expect(words(20)).toContain('1 runner splice plate;')
     // Three plates of 16 take two kerfs: 48-1/4 of offcut.
     expect(words(48.125)).toContain('2 runner splice plates;')
     expect(words(48.25)).toContain('3 runner splice plates;')
     // 2 x 43-1/2 and a kerf are 87-1/8.
-    expect(words(88)).toContain('; 2 spares of 43-1/2" (base cross-piece);')
+    expect(words(88)).toContain('; or 2 spares of 43-1/2" (base cross-piece);')
     const none = { stock: 'conduit-3/4', saw: SAW }
     expect(offcutWords(inches(20), none, [], uses, 'feet-inches')).toBe('the next job')
-    expect(words(1000, 'pe-1')).toBe('for the next job')
+    expect(words(1000, 'pe-1')).toBe('the next job')
   })
 })
 
