@@ -13,6 +13,7 @@ import type { PriceRow } from '../../src/model/priceRow'
 import { firstPlan } from '../../src/solvers/cutting/firstPlan'
 import { inches, toInches, toTicks } from '../../src/units/length'
 import { arbitraryBay } from '../support/arbitraryBay'
+import { lumberQuote } from '../support/quotes'
 import { scenarios } from '../support/scenarios'
 
 const SEED = 20_261_126
@@ -188,30 +189,13 @@ describe('leftovers', () => {
 })
 
 describe('prices', () => {
-  const quote = (key: string, cents: number | undefined): PriceRow => ({
-    key,
-    name: '2x4 lumber',
-    spec: '',
-    group: 'lumber',
-    unit: 'board',
-    pack: 1,
-    ...(cents === undefined ? {} : { cents }),
-    breaks: [],
-    supplier: 'Yard',
-    aisle: '',
-    leadDays: 0,
-    waste: { kind: 'cut' },
-    isWholePack: true,
-    isTaxed: true,
-    isReturnable: true,
-    date: '2026-11-20',
-    note: '',
-  })
-
   test('a longer board that costs less is bought for a shorter piece', () => {
     const one = [stick(110)]
     expect(inchCounts(lumberOf(one, given()).bought)).toEqual([[1, 120]])
-    const list = lumberOf(one, given({}, [quote('lumber-2x4@10ft', 900), quote('lumber-2x4@12ft', 700)]))
+    const list = lumberOf(
+      one,
+      given({}, [lumberQuote('lumber-2x4@10ft', 900), lumberQuote('lumber-2x4@12ft', 700)]),
+    )
     expect([inchCounts(list.bought), list.cents, list.cost, list.costIs]).toEqual([
       [[1, 144]],
       700,
@@ -222,7 +206,7 @@ describe('prices', () => {
   })
 
   test('where one length has no price, plans are weighed by length, and only what has a price adds up', () => {
-    const blank = [quote('lumber-2x4@10ft', 900), quote('lumber-2x4@12ft', undefined)]
+    const blank = [lumberQuote('lumber-2x4@10ft', 900), lumberQuote('lumber-2x4@12ft', undefined)]
     const short = lumberOf([stick(110)], given({}, blank))
     expect([inchCounts(short.bought), short.cents, short.costIs]).toEqual([[[1, 120]], 900, 'ticks'])
     const long = lumberOf([stick(130)], given({}, blank))

@@ -10,6 +10,7 @@ import { firstPlan } from '../../src/solvers/cutting/firstPlan'
 import { prove } from '../../src/solvers/cutting/prove/prove'
 import { inches, toTicks } from '../../src/units/length'
 import { arbitraryBay } from '../support/arbitraryBay'
+import { lumberQuote } from '../support/quotes'
 
 /*
  * The boards that a person is shown, with whatever a proof made of them, gone over with a tape: it shares no code with the cutter.
@@ -31,25 +32,9 @@ const LUMBER = 'lumber-2x4'
 
 /** A price for every length of lumber on offer, which need not go with the length. */
 const quotesOf = ({ settings }: Layout, prices: readonly number[]): Layout['counter']['quotes'] =>
-  settings.lumberMm.map((lengthMm, index) => ({
-    key: stockKey(LUMBER, lengthMm),
-    name: '2x4 lumber',
-    spec: '',
-    group: 'lumber',
-    unit: 'board',
-    pack: 1,
-    cents: prices[index % prices.length]!,
-    breaks: [],
-    supplier: 'Yard',
-    aisle: '',
-    leadDays: 0,
-    waste: { kind: 'cut' },
-    isWholePack: true,
-    isTaxed: true,
-    isReturnable: true,
-    date: '2026-11-20',
-    note: '',
-  }))
+  settings.lumberMm.map((lengthMm, index) =>
+    lumberQuote(stockKey(LUMBER, lengthMm), prices[index % prices.length]!),
+  )
 
 /** Long boards, leftovers from a hand's breadth up, and pieces cut of lines of the bay, some of them too many or a little off. */
 const benchFor = (lists: readonly CutList[]): fc.Arbitrary<Bench> => {

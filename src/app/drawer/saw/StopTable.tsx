@@ -7,8 +7,8 @@ import { canKeepRule } from '../../../solvers/cutting/problem'
 import { fromTicks, toTicks, type Units } from '../../../units/length'
 import '../chart/chart.css'
 import { HeadRow } from '../chart/HeadRow'
-import { CountField } from './CountField'
-import { setCut, type Sawing } from './sawDeeds'
+import { CutSoFar } from './CutSoFar'
+import type { Sawing } from './sawDeeds'
 import { minusWords, sawnHow } from './sawWords'
 
 interface StopTableProps {
@@ -53,12 +53,7 @@ function StopRow({ state, list, cut, sawing, units }: StopTableProps & { readonl
       <th scope="row">{stop}</th>
       <td>{line.count}</td>
       <td>
-        <CountField
-          label={`Cut so far of ${line.count} x ${stop}`}
-          shown={String(right)}
-          most={line.count}
-          onCount={(count) => setCut(sawing, cut, state, count)}
-        />
+        <CutSoFar state={state} cut={cut} sawing={sawing} stop={stop} />
       </td>
       <td>
         <Members marks={line.marks} />

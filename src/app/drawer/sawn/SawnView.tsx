@@ -8,8 +8,9 @@ import { writerFor } from '../../../units/writer'
 import '../chart/chart.css'
 import { HeadRow } from '../chart/HeadRow'
 import { CountField } from '../saw/CountField'
+import { CutSoFar } from '../saw/CutSoFar'
 import '../saw/saw.css'
-import { acceptRecut, dropPieces, LEAST_KEPT_MM, setCut, toLeftovers, type Sawing } from '../saw/sawDeeds'
+import { acceptRecut, dropPieces, LEAST_KEPT_MM, toLeftovers, type Sawing } from '../saw/sawDeeds'
 import { SawnBoards } from '../saw/SawnBoards'
 import { useFocusKept } from '../saw/useFocusKept'
 import { useSawBench } from '../saw/useSawBench'
@@ -41,7 +42,7 @@ function RightPieces({ cut, sawing, units }: GroupProps) {
           <HeadRow columns={['Length', 'Cut', 'Of', 'Members', 'Holes']} />
           <tbody>
             {lines.map((state) => {
-              const { line, right } = state
+              const { line } = state
               const stop = onTape(fromTicks(line.lengthTicks))
               const holes = holesOfLine(
                 cut.right.filter((each) => each.line === line),
@@ -51,12 +52,7 @@ function RightPieces({ cut, sawing, units }: GroupProps) {
                 <tr key={`${line.lengthTicks} ${JSON.stringify(line.cut)}`}>
                   <th scope="row">{stop}</th>
                   <td>
-                    <CountField
-                      label={`Cut so far of ${line.count} x ${stop}`}
-                      shown={String(right)}
-                      most={line.count}
-                      onCount={(count) => setCut(sawing, cut, state, count)}
-                    />
+                    <CutSoFar state={state} cut={cut} sawing={sawing} stop={stop} />
                   </td>
                   <td>{line.count}</td>
                   <td>{marksWords(line.marks)}</td>
