@@ -1,6 +1,6 @@
 import { type FormEvent, useState } from 'react'
-import { type PaperName, papers } from '../drawing/paper'
-import { floorSheet } from '../sheets/floorSheet'
+import { type PaperName, papers, planPapers } from '../drawing/paper'
+import { floorPage } from '../sheets/floor/floorSheet'
 import type { SheetOptions } from '../sheets/sheet'
 import type { Units } from '../units/length'
 import { usePlanner } from '../store/react'
@@ -36,13 +36,13 @@ export function ExportPlan({ onClose }: ExportPlanProps) {
     setIsWorking(true)
     const { evaluation } = planner.store.getState()
     const { issue } = layout.settings
-    const page = floorSheet.page(evaluation, {
+    const page = floorPage(evaluation, {
       paper,
       orientation,
       scale: 'fit',
       units,
       dateText: today(),
-      issue,
+      issue: `${issue}`,
     })
     const made = await exportPng(page, dpi)
     setIsWorking(false)
@@ -60,9 +60,9 @@ export function ExportPlan({ onClose }: ExportPlanProps) {
             value={paper}
             onChange={(event) => setPaper(event.target.value as PaperName /* values below */)}
           >
-            {Object.values(papers).map(({ name, title }) => (
+            {planPapers.map((name) => (
               <option key={name} value={name}>
-                {title}
+                {papers[name].title}
               </option>
             ))}
           </select>

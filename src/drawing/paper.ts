@@ -1,8 +1,9 @@
 import type { Box } from '../geometry/box'
-import { inches } from '../units/length'
-import type { Units } from '../units/length'
+import type { paperFamilies, paperNames } from '../layout/papers'
+import { inches, type Units } from '../units/length'
 
-export type PaperName = 'letter' | 'tabloid' | 'A4' | 'A3'
+export type PaperName = (typeof paperNames)[number]
+export type PaperFamily = (typeof paperFamilies)[number]
 export type Orientation = 'landscape' | 'portrait'
 
 export interface Paper {
@@ -12,13 +13,25 @@ export interface Paper {
   readonly longMm: number
 }
 
-/** Letter and tabloid: ASME Y14.1, sizes A and B. A4 and A3: ISO 216. */
+/** Letter and tabloid: ASME Y14.1, sizes A and B; half of a letter sheet. A3 to A6: ISO 216. A card of 4 x 6 in, common practice, no source. */
 export const papers: Readonly<Record<PaperName, Paper>> = {
   letter: { name: 'letter', title: 'Letter, 8-1/2 x 11 in', shortMm: inches(8.5), longMm: inches(11) },
   tabloid: { name: 'tabloid', title: 'Tabloid, 11 x 17 in', shortMm: inches(11), longMm: inches(17) },
   A4: { name: 'A4', title: 'A4, 210 x 297 mm', shortMm: 210, longMm: 297 },
   A3: { name: 'A3', title: 'A3, 297 x 420 mm', shortMm: 297, longMm: 420 },
+  'half-letter': {
+    name: 'half-letter',
+    title: 'Half letter, 5-1/2 x 8-1/2 in',
+    shortMm: inches(5.5),
+    longMm: inches(8.5),
+  },
+  A5: { name: 'A5', title: 'A5, 148 x 210 mm', shortMm: 148, longMm: 210 },
+  '4x6': { name: '4x6', title: 'Card, 4 x 6 in', shortMm: inches(4), longMm: inches(6) },
+  A6: { name: 'A6', title: 'A6, 105 x 148 mm', shortMm: 105, longMm: 148 },
 }
+
+/** Papers that a whole plan is drawn on. */
+export const planPapers: readonly PaperName[] = ['letter', 'tabloid', 'A4', 'A3']
 
 /** A paper as it lies before the reader. */
 export interface OrientedPaper {

@@ -4,11 +4,11 @@ import { counterSchema, type Counter } from './counter'
 import { asRead, done, refusal, type Edited } from './edited'
 import { issueWords } from './faultWords'
 import { houseSchema, type House } from './house'
-import { layoutSchema, type Layout } from './schema'
+import { layoutSchema, papersSchema, type Layout, type Papers } from './schema'
 import { settingsSchema, type Accepted, type Settings } from './settings'
 import { houseFault } from './soundness'
 
-/** Edits of the bay as a whole: its title, its house, its settings, its saw bench and its counter. All are checked by the schema of what they set. */
+/** Edits of the bay as a whole: its title, its house, its settings, its saw bench, its counter and its papers. All are checked by the schema of what they set. */
 
 /** The value as its schema holds it, or the refusal. */
 const checkedBy = <T>(
@@ -68,6 +68,14 @@ export const setCounter = (layout: Layout, changes: Partial<Counter>): Edited =>
   return 'refused' in checked
     ? checked.refused
     : done({ ...layout, counter: onlyChanged(layout.counter, checked.value, changes) })
+}
+
+/** Changes of what the crew holds: issues, versions that are kept, and what a sheet is printed on. */
+export const setPapers = (layout: Layout, changes: Partial<Papers>): Edited => {
+  const checked = checkedBy<Papers>(papersSchema, { ...layout.papers, ...changes }, layout)
+  return 'refused' in checked
+    ? checked.refused
+    : done({ ...layout, papers: onlyChanged(layout.papers, checked.value, changes) })
 }
 
 const without = (accepted: readonly Accepted[], key: string): Accepted[] =>

@@ -8,7 +8,7 @@ export interface PlacedPart {
 }
 
 /** All of a layout that can change beside its parts. */
-export type BayFields = Pick<Layout, 'title' | 'house' | 'settings' | 'bench' | 'counter'>
+export type BayFields = Pick<Layout, 'title' | 'house' | 'settings' | 'bench' | 'counter' | 'papers'>
 
 /** What makes one layout into another. It knows no kind of part and no kind of edit, and neither does its reverse. */
 export interface Difference {
@@ -20,7 +20,7 @@ export interface Difference {
   readonly to: Partial<BayFields>
 }
 
-const fieldNames = ['title', 'house', 'settings', 'bench', 'counter'] as const
+const fieldNames = ['title', 'house', 'settings', 'bench', 'counter', 'papers'] as const
 
 const idsOf = (parts: readonly Part[]): PartId[] => parts.map(({ id }) => id)
 

@@ -4,7 +4,7 @@ import { counterSchema } from './counter'
 import { apply, fits, reverse } from './difference'
 import { emptyHistory, type Entry, type History } from './history'
 import { houseSchema } from './house'
-import { layoutSchema, partSchema, type Layout } from './schema'
+import { layoutSchema, papersSchema, partSchema, type Layout } from './schema'
 import { settingsSchema } from './settings'
 import { layoutFault } from './soundness'
 
@@ -16,6 +16,7 @@ const bayFields = z.object({
   settings: z.exactOptional(settingsSchema),
   bench: z.exactOptional(benchSchema),
   counter: z.exactOptional(counterSchema),
+  papers: z.exactOptional(papersSchema),
 })
 
 const selection = z.array(z.string())

@@ -47,7 +47,7 @@ describe('writeLayout', () => {
     } as unknown as Layout // the same values, keys in another order
     expect(writeLayout(shuffled)).toBe(writeLayout(layout))
     const file = JSON.parse(writeLayout(shuffled))
-    expect(Object.keys(file).join(' ')).toBe('format version title house parts settings bench counter')
+    expect(Object.keys(file).join(' ')).toBe('format version title house parts settings bench counter papers')
     expect(file.parts.map((part: Json) => part['name'])).toEqual(['Row 1', 'Row 2', 'Post', 'Drain 1'])
   })
 

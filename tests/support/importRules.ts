@@ -13,6 +13,7 @@ const order: readonly (readonly string[])[] = [
   ['evaluate'],
   ['drawing'],
   ['sheets'],
+  ['report'],
   ['store'],
   ['canvas', 'sidebar'],
   ['app'],
@@ -24,8 +25,8 @@ const rankOf = (folder: string): number => order.findIndex((folders) => folders.
 /** `main` for main.tsx, else the first folder. */
 export const folderOf = (path: string): string => path.split('/')[0]!.replace(/\.tsx?$/, '')
 
-/** Up to and including `sheets`: what must run without a page, a clock, chance or a locale. */
-export const isCore = (path: string): boolean => rankOf(folderOf(path)) <= rankOf('sheets')
+/** Up to and including `report`: what must run without a page, a clock, chance or a locale. */
+export const isCore = (path: string): boolean => rankOf(folderOf(path)) <= rankOf('report')
 
 /** All knowledge of a schema and a spatial index; anything else in the core is ours. */
 const corePackages = ['zod/mini', 'flatbush']

@@ -1,11 +1,12 @@
 import { type ComponentType, lazy, type LazyExoticComponent } from 'react'
 
-/** What the drawer is about: water out to the towers under pressure and home again by gravity, then what is cut and what is bought. */
+/** What the drawer is about: water out to the towers under pressure and home again by gravity, then what is cut and what is bought, and the papers of it all. */
 export const runs = {
   out: 'Water run',
   home: 'Falls home',
   saw: 'Saw bench',
   counter: 'Counter',
+  box: 'Crew box',
 } as const
 
 /** A view of one of them. It is handed nothing: it reads the planner's state, and its code comes when it is first opened. */
@@ -47,6 +48,10 @@ export const drawerViews: readonly [DrawerView, ...DrawerView[]] = [
   { id: 'prices', title: 'Price book', run: 'counter', View: lazy(() => import('./prices/PricesView')) },
   { id: 'cost', title: 'Cost & hours', run: 'counter', View: lazy(() => import('./cost/CostView')) },
   { id: 'take-off', title: 'Take-off', run: 'counter', View: lazy(() => import('./takeOff/TakeOffView')) },
+  { id: 'papers', title: 'Papers', run: 'box', View: lazy(() => import('./box/PapersView')) },
+  { id: 'issues', title: 'Issues & changes', run: 'box', View: lazy(() => import('./box/IssuesView')) },
+  { id: 'versions', title: 'Versions', run: 'box', View: lazy(() => import('./box/VersionsView')) },
+  { id: 'phone', title: 'On the phone', run: 'box', View: lazy(() => import('./box/PhoneView')) },
 ]
 
 /** The views of one run, in the order of their tabs. */

@@ -1,0 +1,3 @@
+export default function IssuesView() {
+  return <p className="water-none">…</p>
+}

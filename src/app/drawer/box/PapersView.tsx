@@ -1,0 +1,3 @@
+export default function PapersView() {
+  return <p className="water-none">…</p>
+}

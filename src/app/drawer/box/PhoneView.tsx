@@ -1,0 +1,3 @@
+export default function PhoneView() {
+  return <p className="water-none">…</p>
+}

@@ -1,0 +1,3 @@
+export default function VersionsView() {
+  return <p className="water-none">…</p>
+}
