@@ -1,1 +1,1 @@
-export { hasMark, memberName } from '../store/memberNames'
+export { hasMark, memberName } from '../model/memberNames'

@@ -1,3 +1,4 @@
+import { mayGain } from '../../evaluate/cutting/mayGain'
 import { withProof } from '../../evaluate/withProof'
 import type { CutList } from '../../model/cutList'
 import type { Proof } from '../../solvers/cutting/proof'
@@ -24,12 +25,6 @@ const bySize = (a: CutList, b: CutList): number =>
 
 const isSame = (a: ReadonlyMap<string, Proving>, b: ReadonlyMap<string, Proving>): boolean =>
   a.size === b.size && [...a].every(([key, value]) => b.get(key) === value)
-
-/**
- * Of one length of stock the cheapest plan has the fewest boards; of several it need not, and a proof tells that too. Boards cut in three
- * ways or more may do in fewer.
- */
-const mayGain = ({ problem, boards }: CutList): boolean => problem.stocks.length > 1 || boards.length > 2
 
 /**
  * Looks for cheaper plans, and for the proof that there is none, of every cut list of the bay that is not proven: one list at a

@@ -6,7 +6,7 @@ import { usePlanner, usePlannerState } from '../../../store/react'
 import { thousands } from '../../../units/thousands'
 import { writeCount } from '../../../units/writeCount'
 import { HeadRow } from '../chart/HeadRow'
-import type { TakeOffLine } from './takeOffLines'
+import type { TakeOffLine } from '../../../evaluate/takeOff/sections'
 
 interface LineProps {
   readonly line: TakeOffLine

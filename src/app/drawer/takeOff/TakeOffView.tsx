@@ -5,7 +5,12 @@ import { HeadRow } from '../chart/HeadRow'
 import { LineDetails } from './LineDetails'
 import '../chart/chart.css'
 import './takeOff.css'
-import { foundIn, type TakeOffLine, type TakeOffSection, takeOffSections } from './takeOffLines'
+import {
+  foundIn,
+  type TakeOffLine,
+  type TakeOffSection,
+  takeOffSections,
+} from '../../../evaluate/takeOff/sections'
 
 interface ListProps {
   readonly sections: readonly TakeOffSection[]

@@ -1,9 +1,9 @@
-import { countRule, pieceRule } from '../../../catalogue/countRules'
-import type { Evaluation } from '../../../evaluate/evaluation'
-import { pieceLines, stockAndMark } from '../../../evaluate/takeOff/pieces'
-import type { CountGroup, CountLine } from '../../../model/countLine'
-import { bySize } from '../../../units/bySize'
-import { hasMark, memberTitle } from '../../../store/memberNames'
+import { countRule, pieceRule } from '../../catalogue/countRules'
+import type { Evaluation } from '../evaluation'
+import { pieceLines, stockAndMark } from './pieces'
+import type { CountGroup, CountLine } from '../../model/countLine'
+import { bySize } from '../../units/bySize'
+import { hasMark, memberTitle } from '../../model/memberNames'
 
 /** A line as it is read: what it is called and how it is counted. */
 export interface TakeOffLine extends CountLine {
