@@ -5,6 +5,7 @@ import { type Commands, commandsOf } from './commands'
 import { DrawerFoot } from './drawer/DrawerFoot'
 import { Notice } from './Notice'
 import { proveBehind } from './proof/proveBehind'
+import { holdsBay } from './share/bayHash'
 import { shortcutFor } from './shortcuts'
 import { TopBar } from './TopBar'
 import './frame.css'
@@ -19,8 +20,10 @@ const Samples = lazy(async () => ({ default: (await import('./Samples')).Samples
 const Earlier = lazy(async () => ({ default: (await import('./Earlier')).Earlier }))
 const Keys = lazy(async () => ({ default: (await import('./Keys')).Keys }))
 const ExportPlan = lazy(async () => ({ default: (await import('./ExportPlan')).ExportPlan }))
+const ShareBay = lazy(async () => ({ default: (await import('./share/ShareBay')).ShareBay }))
+const LinkedBay = lazy(async () => ({ default: (await import('./share/LinkedBay')).LinkedBay }))
 
-type Sheet = 'new' | 'samples' | 'earlier' | 'keys' | 'export' | undefined
+type Sheet = 'new' | 'samples' | 'earlier' | 'keys' | 'export' | 'share' | undefined
 
 const useShortcuts = (commands: Commands) => {
   const planner = usePlanner()
@@ -34,6 +37,21 @@ const useShortcuts = (commands: Commands) => {
     window.addEventListener('keydown', press)
     return () => window.removeEventListener('keydown', press)
   }, [planner, commands])
+}
+
+/** The hash of the address, while it holds something, and how to be done with it: a reload then asks no second time. */
+const useAddressHash = () => {
+  const [hash, setHash] = useState(window.location.hash)
+  useEffect(() => {
+    const follow = () => setHash(window.location.hash)
+    window.addEventListener('hashchange', follow)
+    return () => window.removeEventListener('hashchange', follow)
+  }, [])
+  const clear = () => {
+    window.history.replaceState(null, '', window.location.href.replace(/#.*$/, ''))
+    setHash('')
+  }
+  return { hash, clear }
 }
 
 const holdsFile = (event: DragEvent): boolean => event.dataTransfer.types.includes('Files')
@@ -65,6 +83,7 @@ export function App({ isSample }: AppProps) {
   const [isHinting, setIsHinting] = useState(isSample)
   const [units, title] = usePlannerState((state) => [state.units, state.layout.title])
   const close = () => setSheet(undefined)
+  const address = useAddressHash()
   useShortcuts(commands)
   useEffect(() => proveBehind(planner), [planner])
 
@@ -77,6 +96,7 @@ export function App({ isSample }: AppProps) {
         onEarlier={() => setSheet('earlier')}
         onKeys={() => setSheet('keys')}
         onExport={() => setSheet('export')}
+        onShare={() => setSheet('share')}
       />
       {isHinting && isSampleTitle(title) && (
         <div className="frame-hint">
@@ -135,6 +155,18 @@ export function App({ isSample }: AppProps) {
         )}
         {sheet === 'keys' && <Keys onClose={close} />}
         {sheet === 'export' && <ExportPlan onClose={close} />}
+        {sheet === 'share' && <ShareBay onSave={commands.save} onClose={close} />}
+        {holdsBay(address.hash) && (
+          <LinkedBay
+            hash={address.hash}
+            onClose={address.clear}
+            onTake={(layout) => {
+              commands.takeLayout(layout)
+              setIsHinting(false)
+              address.clear()
+            }}
+          />
+        )}
       </Suspense>
     </div>
   )

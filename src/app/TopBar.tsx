@@ -11,6 +11,7 @@ import {
   Redo2,
   Ruler,
   Save,
+  Share2,
   Undo2,
 } from 'lucide-react'
 import type { ReactNode } from 'react'
@@ -28,6 +29,7 @@ interface TopBarProps {
   readonly onEarlier: () => void
   readonly onKeys: () => void
   readonly onExport: () => void
+  readonly onShare: () => void
 }
 
 const tools: readonly { id: ToolId; icon: ReactNode }[] = [
@@ -101,7 +103,7 @@ const boardsOf = (cuts: readonly CutList[]): number =>
     .reduce((sum, { count }) => sum + count, 0)
 
 /** Files on the left, tools in the middle, units and paper on the right. */
-export function TopBar({ commands, onNew, onSamples, onEarlier, onKeys, onExport }: TopBarProps) {
+export function TopBar({ commands, onNew, onSamples, onEarlier, onKeys, onExport, onShare }: TopBarProps) {
   const [title, units] = usePlannerState((state) => [state.layout.title, state.units])
   return (
     <header className="frame-bar">
@@ -120,6 +122,9 @@ export function TopBar({ commands, onNew, onSamples, onEarlier, onKeys, onExport
         </button>
         <button onClick={commands.save} title="Save the layout as a file" aria-label="Save">
           <Save size={18} /> <span className="frame-label">Save</span>
+        </button>
+        <button onClick={onShare} title="Share this bay" aria-label="Share">
+          <Share2 size={18} />
         </button>
         <button onClick={onSamples} title="Sample bays" aria-label="Samples">
           <LayoutGrid size={18} /> <span className="frame-label">Samples</span>
