@@ -2,6 +2,7 @@
 import { fileURLToPath } from 'node:url'
 import react from '@vitejs/plugin-react'
 import { defineConfig, type Rolldown } from 'vite'
+import { offline } from './.ci/offline.ts'
 
 // Fifty small files press worse than four large ones (by 16 KB of 285), and each is a request. What every visitor needs is
 // gathered: packages and program of the page, packages and program of the plan. All else is split as it is asked for.
@@ -31,7 +32,7 @@ const loadsAnew = 'tests/coreWithoutPage.test.ts'
 // Relative base: a built planner must also run from a folder on a thumb drive or a farm's intranet.
 export default defineConfig({
   base: './',
-  plugins: [react()],
+  plugins: [react(), offline()],
   // A worker may bring code only when it needs it, which needs modules.
   worker: { format: 'es' },
   build: {

@@ -19,6 +19,8 @@ export default defineConfig({
   use: {
     baseURL: address,
     viewport: { width: 1280, height: 800 },
+    // Every journey starts on a device of its own, which would keep the whole program first.
+    serviceWorkers: 'block',
     screenshot: 'only-on-failure',
     launchOptions: {
       executablePath: process.env.CHROMIUM_PATH ?? '/usr/bin/chromium',

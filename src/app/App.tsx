@@ -4,6 +4,7 @@ import { usePlanner, usePlannerState } from '../store/react'
 import { type Commands, commandsOf } from './commands'
 import { DrawerFoot } from './drawer/DrawerFoot'
 import { Notice } from './Notice'
+import { keepOffline } from './offline/keepOffline'
 import { proveBehind } from './proof/proveBehind'
 import { holdsBay } from './share/bayHash'
 import { shortcutFor } from './shortcuts'
@@ -86,6 +87,7 @@ export function App({ isSample }: AppProps) {
   const address = useAddressHash()
   useShortcuts(commands)
   useEffect(() => proveBehind(planner), [planner])
+  useEffect(keepOffline, [])
 
   return (
     <div className="frame" {...fileDrop(commands)}>
