@@ -1,0 +1,47 @@
+import type { Evaluation } from '../evaluate/evaluation'
+import type { Units } from '../units/length'
+import { walkOf, type Hazard } from './hazard'
+import { digHazardsOf } from './hazardDigs'
+import { pitHazardsOf } from './hazardPit'
+import { powerHazardsOf } from './hazardPower'
+import { rackHazardsOf } from './hazardRacks'
+import { sawHazardsOf } from './hazardSaw'
+import { timberHazardsOf, waterHazardsOf } from './hazardWater'
+import { words, type WordsPiece } from './piece'
+
+/** What can hurt someone at this very bay, with where; nothing that is not on it. Local codes have the last word. */
+export const hazardsOf = (plan: Evaluation, units: Units): readonly Hazard[] => {
+  const walk = walkOf(plan, units)
+  return [
+    ...digHazardsOf(walk),
+    ...pitHazardsOf(walk),
+    ...powerHazardsOf(walk),
+    ...sawHazardsOf(walk),
+    ...timberHazardsOf(walk),
+    ...rackHazardsOf(walk),
+    ...waterHazardsOf(walk),
+  ]
+}
+
+/** As it goes on after a colon; what is spelt in capitals stays so. */
+const afterColon = (text: string): string =>
+  /^[A-Z](?![A-Z])/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text
+
+/** A hazard in as few words as it can be said, without its places: for a drawing that shows them. */
+export const cautionInBrief = ({ title, brief }: Hazard): string => `${title}: ${afterColon(brief)}`
+
+/** The same with its places at the end: for the sheet of whoever is exposed, or beside a step. */
+export const cautionText = (hazard: Hazard): string =>
+  `${cautionInBrief(hazard)}${hazard.places.length === 0 ? '' : ` Here: ${hazard.places.join('; ')}.`}`
+
+/** Words of caution of one sheet, by its id; none where this plan has nothing for it to mind. */
+export const cautionsFor = (sheetId: string, plan: Evaluation, units: Units): readonly WordsPiece[] =>
+  hazardsOf(plan, units)
+    .filter(({ sheets }) => sheets.includes(sheetId))
+    .map((hazard) => words(cautionText(hazard), 'caution'))
+
+/** The words of one hazard for a step, by its key; undefined where this plan does not have it. */
+export const cautionOf = (key: string, plan: Evaluation, units: Units): string | undefined => {
+  const hazard = hazardsOf(plan, units).find((each) => each.key === key)
+  return hazard && cautionText(hazard)
+}
