@@ -1,0 +1,5 @@
+import type { PaperSet } from './paperSet'
+
+export function SetDeeds(_: { readonly set: PaperSet }) {
+  return <></>
+}
