@@ -12,6 +12,8 @@ interface Plate {
   readonly view: View
   readonly x: (floorMm: number) => number
   readonly y: (floorMm: number) => number
+  /** Before each id, so that pages can stand in one document. */
+  readonly prefix: string
 }
 
 /** To a thousandth of a mm, so that two writings of one page are the same text. */
@@ -30,9 +32,9 @@ const penAttributes = (pen: Pen, { theme }: View): string => {
 const fillOf = (wash: Wash, { theme }: View): string =>
   wash === 'none' ? 'none' : (theme.washes[wash].colour ?? 'none')
 
-const shape = (d: string, pen: Pen, wash: Wash, view: View): string => {
+const shape = (d: string, pen: Pen, wash: Wash, { view, prefix }: Plate): string => {
   const hatch = wash === 'none' ? undefined : view.theme.washes[wash].hatch
-  const over = hatch === undefined ? '' : `<path d="${d}" fill="url(#hatch-${wash})" stroke="none"/>`
+  const over = hatch === undefined ? '' : `<path d="${d}" fill="url(#${prefix}hatch-${wash})" stroke="none"/>`
   return `<path d="${d}" fill="${fillOf(wash, view)}" ${penAttributes(pen, view)}/>${over}`
 }
 
@@ -69,7 +71,7 @@ const writeMany = (mark: BoxesMark | DiscsMark, plate: Plate): string =>
     mark.as === 'boxes' ? boxesPath(mark.boxes, plate) : discsPath(mark.discs, plate),
     mark.pen,
     mark.wash,
-    plate.view,
+    plate,
   )
 
 const writeArrows = (mark: PathMark, plate: Plate): string => {
@@ -113,7 +115,7 @@ const writeMark = (mark: Mark, plate: Plate): string => {
     case 'discs':
       return writeMany(mark, plate)
     case 'path': {
-      const run = shape(runPath(mark.points, mark.closed, plate), mark.pen, mark.wash, plate.view)
+      const run = shape(runPath(mark.points, mark.closed, plate), mark.pen, mark.wash, plate)
       return `${run}${writeArrows(mark, plate)}`
     }
     case 'text':
@@ -125,54 +127,58 @@ const writeMark = (mark: Mark, plate: Plate): string => {
   }
 }
 
-const plateOf = (item: PageItem, page: Page, theme: Theme): Plate => {
+const plateOf = (item: PageItem, page: Page, theme: Theme, prefix: string): Plate => {
   const { scale, xMm, yMm } = item.placement
   return {
     view: itemView(item, page, theme, 1),
     x: (floorMm) => xMm + floorMm * scale,
     y: (floorMm) => page.paper.heightMm - (yMm + floorMm * scale),
+    prefix,
   }
 }
 
-const writeItem = (item: PageItem, index: number, page: Page, theme: Theme): string => {
-  const plate = plateOf(item, page, theme)
+const writeItem = (item: PageItem, index: number, page: Page, theme: Theme, prefix: string): string => {
+  const plate = plateOf(item, page, theme, prefix)
   const marks = item.marks.filter((mark) => mark.as === 'dimension' || isNear(mark.nearMm, plate.view))
   const body = marks.map((mark) => writeMark(mark, plate)).join('\n')
   if (item.clip === undefined) return `<g>\n${body}\n</g>`
   const { x0, y0, x1, y1 } = item.clip
   const size = `x="${mm(x0)}" y="${mm(page.paper.heightMm - y1)}" width="${mm(x1 - x0)}" height="${mm(y1 - y0)}"`
-  return `<clipPath id="clip-${index}"><rect ${size}/></clipPath>\n<g clip-path="url(#clip-${index})">\n${body}\n</g>`
+  return `<clipPath id="${prefix}clip-${index}"><rect ${size}/></clipPath>\n<g clip-path="url(#${prefix}clip-${index})">\n${body}\n</g>`
 }
 
-const hatchPattern = (wash: string, { colour, widthMm, spacingMm, lean }: Hatch): string => {
+const hatchPattern = (prefix: string, wash: string, { colour, widthMm, spacingMm, lean }: Hatch): string => {
   const turn = lean === 'falling' ? 45 : -45
   const side = mm(spacingMm)
   // Through the middle of the tile: at its edge half of the line would be cut off.
   const middle = mm(spacingMm / 2)
   const across = lean === 'crossed' ? `<path d="M${middle} 0V${side}"/>` : ''
   return (
-    `<pattern id="hatch-${wash}" width="${side}" height="${side}" patternUnits="userSpaceOnUse"` +
+    `<pattern id="${prefix}hatch-${wash}" width="${side}" height="${side}" patternUnits="userSpaceOnUse"` +
     ` patternTransform="rotate(${turn})"><g stroke="${colour}" stroke-width="${mm(widthMm)}">` +
     `<path d="M0 ${middle}H${side}"/>${across}</g></pattern>`
   )
 }
 
-const hatchPatterns = (theme: Theme): string =>
+const hatchPatterns = (theme: Theme, prefix: string): string =>
   Object.entries(theme.washes)
-    .flatMap(([wash, { hatch }]) => (hatch === undefined ? [] : [hatchPattern(wash, hatch)]))
+    .flatMap(([wash, { hatch }]) => (hatch === undefined ? [] : [hatchPattern(prefix, wash, hatch)]))
     .join('')
 
-/** A page as an SVG file of its true size. The same page and theme give the same text, letter for letter. */
-export const pageSvg = (page: Page, theme: Theme): string => {
+/**
+ * A page as an SVG file of its true size. The same page and theme give the same text, letter for letter. `prefix` keeps the ids of
+ * pages that stand in one document apart.
+ */
+export const pageSvg = (page: Page, theme: Theme, prefix = ''): string => {
   const { widthMm, heightMm } = page.paper
   const size = `width="${mm(widthMm)}mm" height="${mm(heightMm)}mm" viewBox="0 0 ${mm(widthMm)} ${mm(heightMm)}"`
   const letters = `text{paint-order:stroke;stroke:${theme.sheet};stroke-linejoin:round;font-family:${theme.font.replace(/"/g, "'")}}`
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" ${size}>`,
     `<title>${safe(page.title)}</title>`,
-    `<defs><style>${letters}</style>${hatchPatterns(theme)}</defs>`,
+    `<defs><style>${letters}</style>${hatchPatterns(theme, prefix)}</defs>`,
     `<rect width="100%" height="100%" fill="${theme.sheet}"/>`,
-    ...page.items.map((item, index) => writeItem(item, index, page, theme)),
+    ...page.items.map((item, index) => writeItem(item, index, page, theme, prefix)),
     '</svg>\n',
   ].join('\n')
 }
