@@ -1,12 +1,17 @@
 import type { Page } from '../../../drawing/page'
-import { optionsFor, type SetOptions } from '../../../sheets/optionsFor'
+import { chosenOptions } from '../../../sheets/chosenOptions'
 import { pagesOf } from '../../../sheets/pagesOf'
 import type { PlanOnPaper, Sheet, SheetOptions } from '../../../sheets/sheet'
+import type { Units } from '../../../units/length'
 import type { Steps } from '../steps'
 
-/** What a set of papers is made of. Units are those that the screen shows. */
-export interface PaperSet extends SetOptions {
+/** What a set of papers is made of. */
+export interface PaperSet {
   readonly plan: PlanOnPaper
+  /** Of every sheet that none are chosen for: those that the screen shows. */
+  readonly units: Units
+  readonly dateText: string
+  readonly issue: string
 }
 
 /** A sheet and its pages; no page where the plan needs no such sheet. */
@@ -16,8 +21,10 @@ export interface SheetPages {
 }
 
 /** How a sheet of a set is printed. */
-export const optionsIn = (sheet: Sheet, set: PaperSet): SheetOptions =>
-  optionsFor(sheet, set.plan.now.layout, set)
+export const optionsIn = (sheet: Sheet, { plan, units, dateText, issue }: PaperSet): SheetOptions => {
+  const { papers, settings } = plan.now.layout
+  return chosenOptions(sheet, { papers, settings: { ...settings, units } }, { dateText, issue })
+}
 
 /** The pages of one sheet of a set. */
 export const pagesIn = (sheet: Sheet, set: PaperSet): readonly Page[] =>
