@@ -1,0 +1,51 @@
+import type { Page } from '../../drawing/page'
+import { pageSvg } from '../../drawing/svg'
+import { paperTheme, type Theme } from '../../drawing/theme'
+import './print.css'
+
+/** Printers' paper has a colour of its own: none is laid over it. */
+const printTheme: Theme = { ...paperTheme, sheet: '#ffffff' }
+
+/** A paper's name as a style sheet may have it: a page name begins with no figure. */
+const pageName = ({ paper }: Page): string => `paper-${paper.name}-${paper.orientation}`
+
+/** One size for each paper that is printed on, so that mixed papers come out of one run, each in its own size. */
+const pageSizes = (pages: readonly Page[]): string => {
+  const sizes = new Map(pages.map((page) => [pageName(page), page.paper]))
+  return [...sizes]
+    .map(
+      ([name, { widthMm, heightMm }]) =>
+        `@page ${name} { size: ${widthMm}mm ${heightMm}mm; margin: 0 } .${name} { page: ${name} }`,
+    )
+    .join('\n')
+}
+
+const sectionOf = (page: Page, at: number): string =>
+  `<section class="${pageName(page)}">${pageSvg(page, printTheme, `print-${at}-`)}</section>`
+
+/** What the printer gets: nothing of the screen, a section a page. Gives back what takes it away again. */
+const layOut = (pages: readonly Page[]): (() => void) => {
+  const root = document.createElement('div')
+  root.className = 'print-root'
+  // Written by our own writer, which escapes every word.
+  root.innerHTML = pages.map(sectionOf).join('')
+  const style = document.createElement('style')
+  style.textContent = pageSizes(pages)
+  document.head.append(style)
+  document.body.append(root)
+  document.documentElement.classList.add('is-printing')
+  return () => {
+    root.remove()
+    style.remove()
+    document.documentElement.classList.remove('is-printing')
+  }
+}
+
+/** Asks the browser to print pages at their true size, or to write them as a PDF: lines stay lines and words stay words. */
+export const printPages = async (pages: readonly Page[]): Promise<void> => {
+  const takeAway = layOut(pages)
+  // The day's font must be there before the printer takes the first letter.
+  await document.fonts.load(`16px ${paperTheme.font}`)
+  window.addEventListener('afterprint', takeAway, { once: true })
+  window.print()
+}
