@@ -1,6 +1,6 @@
 /** What a column's numbers are: the unit of `Cell.value` in files that programs read. */
 export type ValueUnit =
-  'mm' | 'mm/m' | 'L' | 'L/h' | 'L/min' | 'min' | 'h' | 'cents' | 'count' | 'share' | 'text'
+  'mm' | 'mm/m' | 'L' | 'L/h' | 'L/min' | 'm/s' | 'W' | 'min' | 'h' | 'cents' | 'count' | 'share' | 'text'
 
 /** A column of a crew's table. */
 export interface Column {

@@ -1,7 +1,26 @@
-import { orient, papers, type PaperFamily, type PaperName } from '../drawing/paper'
 import { onPaper, type Page } from '../drawing/page'
-import { lettered, LETTERS } from './ink'
+import {
+  orient,
+  type Orientation,
+  type OrientedPaper,
+  papers,
+  type PaperFamily,
+  type PaperName,
+} from '../drawing/paper'
+import { flowOver, NEXT_PAGE } from './flow'
+import { type Furniture, furnitureOf, type Identity, scaleOf } from './furniture'
+import { type PaperSizes, sizesOn, TIGHT_LETTERS } from './letterSizes'
+import type { Piece } from './piece'
+import { flowsOf } from './pieceBlocks'
 import type { PlanOnPaper, Sheet, SheetOptions, SheetSize } from './sheet'
+import {
+  type ColumnFit,
+  easyFit,
+  isTightEnough,
+  measured,
+  type MeasuredTable,
+  tightFit,
+} from './tableColumns'
 
 const sizes: Readonly<Record<PaperFamily, Readonly<Record<SheetSize, PaperName>>>> = {
   inch: { small: 'letter', large: 'tabloid', half: 'half-letter', tag: '4x6' },
@@ -11,18 +30,95 @@ const sizes: Readonly<Record<PaperFamily, Readonly<Record<SheetSize, PaperName>>
 /** The paper that a sheet is made for, of one family. */
 export const paperFor = ({ size }: Pick<Sheet, 'size'>, family: PaperFamily): PaperName => sizes[family][size]
 
-/** Every page of a sheet; none where this plan needs no such sheet. */
-export const pagesOf = (sheet: Sheet, plan: PlanOnPaper, options: SheetOptions): readonly Page[] => {
-  if (sheet.pages) return sheet.pages(plan, options)
-  if (sheet.pieces(plan, options).length === 0) return []
-  const paper = orient(papers[options.paper], options.orientation === 'landscape' ? 'landscape' : 'portrait')
-  const title = lettered(`${sheet.title} (${sheet.code})`, { x: 15, y: paper.heightMm - 20 }, LETTERS.title)
-  return [
-    {
-      title: `${plan.now.layout.title}: ${sheet.title}, issue ${options.issue}`,
-      paper,
-      units: options.units,
-      items: [{ marks: [title], placement: onPaper }],
-    },
-  ]
+const lettersOn = ({ upright, lying }: PaperSizes, orientation: Orientation): readonly number[] =>
+  orientation === 'portrait' ? upright : lying
+
+const firstEasy = (table: MeasuredTable, widthMm: number, letters: readonly number[]) => {
+  for (const letterMm of letters) {
+    const fit = easyFit(table, widthMm, letterMm)
+    if (fit !== undefined) return fit
+  }
+  return undefined
 }
+
+/** In the largest letters in which its columns read well, else with cells broken into lines, at last in the smallest letters. */
+const fitted = (table: MeasuredTable, widthMm: number, letters: readonly number[]): ColumnFit => {
+  const easy = firstEasy(table, widthMm, letters)
+  if (easy !== undefined) return easy
+  const letterMm = TIGHT_LETTERS.find((mm) => isTightEnough(table, widthMm, mm)) ?? TIGHT_LETTERS[3]
+  return tightFit(table, widthMm, letterMm)
+}
+
+interface Laid {
+  readonly paper: OrientedPaper
+  readonly furniture: Furniture
+}
+
+const laidOn = (identity: Identity, name: PaperName, orientation: Orientation): Laid => {
+  const paper = orient(papers[name], orientation)
+  return { paper, furniture: furnitureOf(identity, paper) }
+}
+
+const widthOf = ({ room }: Furniture): number => room.x1 - room.x0
+
+/** Upright unless a table reads better lying. */
+const wayRound = (
+  pieces: readonly Piece[],
+  identity: Identity,
+  { paper, orientation }: SheetOptions,
+): Laid => {
+  if (orientation !== 'auto') return laidOn(identity, paper, orientation)
+  const upright = laidOn(identity, paper, 'portrait')
+  const letters = lettersOn(sizesOn(paper), 'portrait')
+  const isTooWide = pieces.some(
+    (piece) =>
+      piece.as === 'table' &&
+      piece.table.rows.length > 0 &&
+      firstEasy(measured(piece.table, piece.hasTicks), widthOf(upright.furniture), letters) === undefined,
+  )
+  return isTooWide ? laidOn(identity, paper, 'landscape') : upright
+}
+
+const identityOf = (sheet: Sheet, { now }: PlanOnPaper, options: SheetOptions): Identity => ({
+  bay: now.layout.title,
+  place: now.layout.settings.place,
+  sheet: `${sheet.title} (${sheet.code})`,
+  reader: sheet.reader,
+  issue: options.issue,
+  dateText: options.dateText,
+  units: options.units,
+})
+
+/** The pieces of a sheet over as many pages as they need. */
+const flowedPages = (sheet: Sheet, plan: PlanOnPaper, options: SheetOptions): readonly Page[] => {
+  const pieces = sheet.pieces(plan, options)
+  if (pieces.length === 0) return []
+  const identity = identityOf(sheet, plan, options)
+  const { paper, furniture } = wayRound(pieces, identity, options)
+  const { room, draw } = furniture
+  const letters = lettersOn(sizesOn(paper.name), paper.orientation)
+  const flows = flowsOf(pieces, {
+    sizes: sizesOn(paper.name),
+    widthMm: widthOf(furniture),
+    heightMm: room.y1 - room.y0,
+    fitOf: (table) => fitted(table, widthOf(furniture), letters),
+  })
+  if (flows.every((flow) => flow === NEXT_PAGE)) return []
+  const leaves = flowOver(flows, room)
+  return leaves.map(({ items, scales }, i) => ({
+    title: `${identity.bay}: ${sheet.title}, issue ${options.issue}, page ${i + 1} of ${leaves.length}`,
+    paper,
+    units: options.units,
+    items: [
+      {
+        marks: draw({ number: i + 1, count: leaves.length, scaleWords: scaleOf(scales) }),
+        placement: onPaper,
+      },
+      ...items,
+    ],
+  }))
+}
+
+/** Every page of a sheet; none where this plan needs no such sheet. */
+export const pagesOf = (sheet: Sheet, plan: PlanOnPaper, options: SheetOptions): readonly Page[] =>
+  sheet.pages ? sheet.pages(plan, options) : flowedPages(sheet, plan, options)
