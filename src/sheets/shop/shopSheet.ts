@@ -1,10 +1,52 @@
-import type { Sheet } from '../sheet'
+import { shopList } from '../../evaluate/shop/shopList'
+import type { ShopList } from '../../model/shop'
+import { cautionsFor } from '../hazards'
+import { heading, type Piece, tableOf, words } from '../piece'
+import type { PlanOnPaper, Sheet, SheetOptions } from '../sheet'
+import { onHandTable, truckWords } from './onHand'
+import { bannerWords, leadWords, staleIn, supplierWords, unmadeWords } from './shopWords'
+import { type Buyer, supplierTable, totalsTable } from './supplierTable'
 
+/** What the sums are worth and what must be known before the first shop. */
+const beforeShopping = (list: ShopList, { now }: PlanOnPaper, { units, day }: Buyer): readonly Piece[] =>
+  [
+    ...bannerWords(list.totals, staleIn(list, day)),
+    ...unmadeWords(now.cuts),
+    ...truckWords(now.cuts, units),
+  ].map((text) => words(text))
+
+const onHand = (plan: PlanOnPaper, { units }: Buyer): readonly Piece[] => {
+  const table = onHandTable(plan.now.cuts, units)
+  return table.rows.length === 0 ? [] : [heading(table.title), tableOf(table)]
+}
+
+const bySupplier = (list: ShopList, buyer: Buyer): readonly Piece[] =>
+  list.suppliers.flatMap((supplier) => {
+    const title = [supplierWords(supplier), leadWords(supplier.leadDays)].filter(Boolean).join(', ')
+    return [heading(title), tableOf(supplierTable(supplier, buyer), true)]
+  })
+
+const piecesOf = (plan: PlanOnPaper, { units, dateText }: SheetOptions): readonly Piece[] => {
+  const { cuts, counts, layout } = plan.now
+  const list = shopList(cuts, counts, layout.counter)
+  if (list.suppliers.length === 0) return []
+  const buyer = { counter: layout.counter, units, day: dateText }
+  return [
+    ...beforeShopping(list, plan, buyer),
+    heading('What it comes to'),
+    tableOf(totalsTable(list, buyer)),
+    ...cautionsFor('shop', plan.now, units),
+    ...onHand(plan, buyer),
+    ...bySupplier(list, buyer),
+  ]
+}
+
+/** Everything to buy, by supplier and aisle, what takes longest to come first. */
 export const shopSheet: Sheet = {
   id: 'shop',
   code: 'SH',
   title: 'Shop list',
   reader: 'Buyer',
   size: 'small',
-  pieces: () => [],
+  pieces: piecesOf,
 }

@@ -4,7 +4,7 @@ import type { ShopTotals } from '../../../model/shop'
 import { feet, MM_PER_M, type Units } from '../../../units/length'
 import { money } from '../../../units/money'
 import { thousands } from '../../../units/thousands'
-import { priceWords } from '../shop/shopWords'
+import { priceWords } from '../../../sheets/shop/shopWords'
 
 /** One line of the table of costs: of what, how many there are, and the share of each in what is needed and what is bought. */
 export type CostRow = readonly [of: string, count: string, needed: string, bought: string]

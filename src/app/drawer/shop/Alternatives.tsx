@@ -12,7 +12,7 @@ import { writeStock } from '../../../units/writeStock'
 import { writerFor } from '../../../units/writer'
 import { HeadRow } from '../chart/HeadRow'
 import { useAnswer } from '../useAnswer'
-import { priceWords } from './shopWords'
+import { priceWords } from '../../../sheets/shop/shopWords'
 
 /** What a truck and its rack carry, until somebody measures theirs. */
 const TRUCK_MM = feet(16)

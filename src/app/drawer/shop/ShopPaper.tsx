@@ -2,7 +2,7 @@ import { createPortal } from 'react-dom'
 import type { Counter } from '../../../layout/counter'
 import type { ShopList } from '../../../model/shop'
 import type { Units } from '../../../units/length'
-import { aislesOf } from './shopText'
+import { aislesOf } from '../../../sheets/shop/shopText'
 import {
   amountWords,
   buyWords,
@@ -11,7 +11,7 @@ import {
   supplierWords,
   thingWords,
   totalRows,
-} from './shopWords'
+} from '../../../sheets/shop/shopWords'
 
 interface PaperProps {
   readonly list: ShopList

@@ -2,7 +2,7 @@ import { Fragment } from 'react'
 import type { ShopLine, SupplierList } from '../../../model/shop'
 import type { Units } from '../../../units/length'
 import { HeadRow } from '../chart/HeadRow'
-import { aislesOf } from './shopText'
+import { aislesOf } from '../../../sheets/shop/shopText'
 import {
   amountWords,
   buyWords,
@@ -12,7 +12,7 @@ import {
   supplierSum,
   supplierWords,
   thingWords,
-} from './shopWords'
+} from '../../../sheets/shop/shopWords'
 import type { useTicks } from './useTicks'
 
 interface Reading {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { shopText } from '../../../../src/app/drawer/shop/shopText'
+import { shopText } from '../../../src/sheets/shop/shopText'
 import {
   amountWords,
   bannerWords,
@@ -9,10 +9,10 @@ import {
   priceWords,
   supplierSum,
   totalRows,
-} from '../../../../src/app/drawer/shop/shopWords'
-import { shopLine } from '../../../../src/evaluate/shop/shopLine'
-import type { PriceRow } from '../../../../src/model/priceRow'
-import type { ShopLine, ShopList } from '../../../../src/model/shop'
+} from '../../../src/sheets/shop/shopWords'
+import { shopLine } from '../../../src/evaluate/shop/shopLine'
+import type { PriceRow } from '../../../src/model/priceRow'
+import type { ShopLine, ShopList } from '../../../src/model/shop'
 
 const row: PriceRow = {
   key: 'screw',

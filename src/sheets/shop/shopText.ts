@@ -1,6 +1,6 @@
-import type { Counter } from '../../../layout/counter'
-import type { ShopLine, ShopList } from '../../../model/shop'
-import type { Units } from '../../../units/length'
+import type { Counter } from '../../layout/counter'
+import type { ShopLine, ShopList } from '../../model/shop'
+import type { Units } from '../../units/length'
 import { buyWords, leadWords, priceWords, supplierWords, thingWords, totalRows } from './shopWords'
 
 interface TextOf {

@@ -1,10 +1,10 @@
-import { isStale } from '../../../model/quoteDate'
-import type { CutLine, CutList } from '../../../model/cutList'
-import type { PriceRow } from '../../../model/priceRow'
-import type { ShopLine, ShopList, ShopTotals, ShopUnit, SupplierList } from '../../../model/shop'
-import { feet, MM_PER_M, type Units } from '../../../units/length'
-import { money } from '../../../units/money'
-import { thousands } from '../../../units/thousands'
+import { isStale } from '../../model/quoteDate'
+import type { CutLine, CutList } from '../../model/cutList'
+import type { PriceRow } from '../../model/priceRow'
+import type { ShopLine, ShopList, ShopTotals, ShopUnit, SupplierList } from '../../model/shop'
+import { feet, MM_PER_M, type Units } from '../../units/length'
+import { money } from '../../units/money'
+import { thousands } from '../../units/thousands'
 
 /** What stands where there is no price, which is never 0. */
 const NO_PRICE = '—'
@@ -19,6 +19,9 @@ const plain = (count: number): string => {
   const shown = tenths < 10 ? tenths : Math.round(count)
   return thousands(shown)
 }
+
+/** A share as it was typed: `3 %`, `6.25 %`. */
+const perCent = (share: number): string => `${Number((share * 100).toFixed(3))} %`
 
 const inUnit: Readonly<Record<Units, Readonly<Record<ShopUnit, (count: number) => string>>>> = {
   'feet-inches': {
@@ -43,15 +46,32 @@ const many = (unit: string, count: number): string => {
   return /(?:s|x|ch|sh)$/.test(unit) ? `${unit}es` : `${unit}s`
 }
 
-/** `21 boxes`, `2 coils`; of what is sold by the piece the number alone. */
-const packsWords = ({ pack, unit }: PriceRow, packs: number): string =>
+/** So many of what is sold: `21 boxes`, `2 coils`; of what is sold by the piece the number alone. */
+const soldWords = ({ pack, unit }: PriceRow, packs: number): string =>
   pack === 1 && (unit === 'piece' || unit === '') ? plain(packs) : `${plain(packs)} ${many(unit, packs)}`
 
+/** What of it to put in the cart: `21 boxes`, `2 coils`, `12`; of what is cut off the roll how much: `38 sq ft`. */
+export const packsWords = ({ price: { row }, packs, bought, unit }: ShopLine, units: Units): string =>
+  row.isWholePack ? soldWords(row, packs) : amountWords(bought, unit, units)
+
+/** What it is sold by: `box of 100`, `coil`, `piece`, `foot`. */
+export const packWords = ({ price: { row }, unit }: ShopLine, units: Units): string => {
+  const one = row.unit === '' ? 'piece' : row.unit
+  return !row.isWholePack || row.pack === 1 ? one : `${one} of ${amountWords(row.pack, unit, units)}`
+}
+
 /** What to ask for at the till: `21 boxes of 100`, `2 coils`, `80 boards`, `12`, `38 sq ft`. */
-export const buyWords = ({ price: { row }, packs, bought, unit }: ShopLine, units: Units): string => {
-  if (!row.isWholePack) return amountWords(bought, unit, units)
-  const of = row.pack === 1 ? '' : ` of ${amountWords(row.pack, unit, units)}`
-  return `${packsWords(row, packs)}${of}`
+export const buyWords = (line: ShopLine, units: Units): string => {
+  const { row } = line.price
+  const of = !row.isWholePack || row.pack === 1 ? '' : ` of ${amountWords(row.pack, line.unit, units)}`
+  return `${packsWords(line, units)}${of}`
+}
+
+/** What is bought beyond the count: the rule of its row and what it comes to, `3 %: 15`; empty where nothing is. */
+export const spareWords = ({ price: { row }, spare, unit }: ShopLine, units: Units): string => {
+  if (spare <= 0) return ''
+  const amount = amountWords(spare, unit, units)
+  return row.waste.kind === 'share' ? `${perCent(row.waste.share)}: ${amount}` : amount
 }
 
 /** `Tee, 3/4 in poly pipe`. */
@@ -70,7 +90,7 @@ export const lineNotes = (line: ShopLine, currency: string, units: Units, day: s
     ...(isStale(row, day) ? [`Asked on ${row.date}, more than 60 days ago`] : []),
     ...(buyUp && boughtCents !== undefined
       ? [
-          `Buy ${packsWords(row, buyUp.packs)}, it costs ${money(boughtCents - buyUp.cents, currency)} less, and ${amountWords(buyUp.over, unit, units)} ${unit === 'piece' && buyUp.over === 1 ? 'is' : 'are'} over for spares or the next row`,
+          `Buy ${soldWords(row, buyUp.packs)}, it costs ${money(boughtCents - buyUp.cents, currency)} less, and ${amountWords(buyUp.over, unit, units)} ${unit === 'piece' && buyUp.over === 1 ? 'is' : 'are'} over for spares or the next row`,
         ]
       : []),
     ...(row.isReturnable ? [] : ['Can’t go back']),
@@ -133,7 +153,7 @@ export const totalRows = (
   ['Bought, with spares, in whole packs', money(boughtCents, currency)],
   ...(tax > 0
     ? [
-        [`Tax of ${Number((tax * 100).toFixed(3))} % on what is taxed`, money(taxCents, currency)] as const,
+        [`Tax of ${perCent(tax)} on what is taxed`, money(taxCents, currency)] as const,
         ['To pay', money(boughtCents + taxCents, currency)] as const,
       ]
     : []),
