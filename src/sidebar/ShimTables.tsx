@@ -5,7 +5,7 @@ import type { RackRow } from '../parts/rack-row/schema'
 import type { Writer } from '../units/writer'
 import { Fold } from './Fold'
 import { rowSides } from './placeWords'
-import { bearerRows, pairRows, type ShimWords } from '../store/shims'
+import { bearerRows, pairRows, type ShimWords } from '../sheets/shims'
 
 interface ShimTablesProps {
   readonly row: RackRow

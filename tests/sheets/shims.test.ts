@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { evaluate } from '../../src/evaluate/evaluate'
 import type { Layout } from '../../src/layout/schema'
-import { bearerRows, pairRows } from '../../src/store/shims'
+import { bearerRows, pairRows } from '../../src/sheets/shims'
 import { writerFor } from '../../src/units/writer'
 import { bay, type Sketch } from '../support/bay'
 import { facts, row } from '../support/rackRows'
