@@ -6,15 +6,16 @@ import { fileURLToPath } from 'node:url'
 export const top = resolve(dirname(fileURLToPath(import.meta.url)), '..')
 
 /**
- * Runs a command at the top of the checkout, with this terminal's output and no input; true if it ended well.
+ * Runs a command at the top of the checkout, with this terminal's output (or another file's, by its number) and no input; true if
+ * it ended well.
  * npm and npx are .cmd files on Windows, which only a shell can start.
  */
-export const run = (command, args, env = {}) =>
+export const run = (command, args, env = {}, output = 'inherit') =>
   new Promise((settle) => {
     const child = spawn(command, args, {
       cwd: top,
       env: { ...process.env, ...env },
-      stdio: ['ignore', 'inherit', 'inherit'],
+      stdio: ['ignore', output, 'inherit'],
       shell: process.platform === 'win32',
     })
     child.once('error', () => settle(false))

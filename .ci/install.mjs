@@ -19,9 +19,13 @@ const isInstalled = () => {
   return wanted.length > 0 && wanted.every(matches)
 }
 
-/** Brings in the packages. `npm ci` refuses a lock that this npm reads otherwise; then `npm install` mends it. */
-export const install = async () => {
+/**
+ * Brings in the packages. `npm ci` refuses a lock that this npm reads otherwise; then `npm install` mends it. What npm says goes to
+ * this terminal, or to another file by its number.
+ */
+export const install = async (output = 'inherit') => {
   if (isInstalled()) return true
   // --include=dev: the build needs them also where NODE_ENV is `production`.
-  return (await run('npm', ['ci', '--include=dev'])) || run('npm', ['install', '--include=dev'])
+  const npm = (does) => run('npm', [does, '--include=dev'], {}, output)
+  return (await npm('ci')) || npm('install')
 }

@@ -1,0 +1,29 @@
+import { paperNames } from '../layout/papers'
+import { sheets } from '../sheets/index'
+import { formats } from './arguments'
+import { possibleFails, USUAL_FAILS } from './failing'
+
+/** What the command can be asked. */
+export const helpText =
+  (): string => `What is wrong with a bay, what it is made of, what it costs and the papers of its crew, without the page.
+
+  npm run --silent report -- bay.json [flags]
+  npm run --silent report -- --diff before.json after.json [flags]
+
+A file - is read from what comes in. Without --silent npm writes two lines of its own before the report.
+
+  --format F    ${formats.join(', ')}; text unless another is named
+  --sheet S     one paper of the crew instead of the whole report, by its name or its two letters
+  --table T     of several tables this one, by its name: --format csv without --out writes one
+  --out D       writes files into this folder, which is made where there is none, and nothing else
+  --units U     feet-inches or metric; else those that the bay has, or the paper is set to
+  --paper P     ${paperNames.join(', ')}
+  --date D      the day on the papers, such as 2027-05-01; else today
+  --fail A,B    states that fail a plan: ${possibleFails.join(', ')}
+                (${USUAL_FAILS.join(', ')} unless others are named); what is accepted fails nothing
+  --help        this
+
+Ends with 0 where nothing fails, with 1 where something does, with 2 and one sentence where the question or a file is wrong.
+
+Papers: ${sheets.map(({ id, code }) => `${id} (${code})`).join(', ')}
+`

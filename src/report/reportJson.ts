@@ -1,0 +1,38 @@
+import type { Row, Table } from '../model/table'
+import type { Failing } from './failing'
+
+export const REPORT_FORMAT = 'kerf-and-fall/report'
+export const REPORT_VERSION = 1
+
+/** Ends in a line break, as files do. */
+export const jsonText = (value: object): string => `${JSON.stringify(value, null, 2)}\n`
+
+export const reportHead = (of: 'bay' | 'sheet' | 'difference') => ({
+  format: REPORT_FORMAT,
+  version: REPORT_VERSION,
+  of,
+})
+
+/** A row by the keys of its columns: the values, in the units that the keys name. */
+export const valuesOf = ({ columns }: Pick<Table, 'columns'>, { cells }: Row) =>
+  Object.fromEntries(columns.map(({ key }, index) => [key, cells[index]?.value ?? null]))
+
+/** What fails the plan, for a script that reads the file instead of the exit code. */
+export const failsJson = ({ on, counts, accepted }: Failing) => ({
+  on,
+  fails: counts.length > 0,
+  counts: Object.fromEntries(counts.map(({ state, count }) => [state, count])),
+  accepted,
+})
+
+/** The whole report: the bay as an object, then every table as a list of its rows. */
+export const reportJson = (tables: readonly Table[], failing: Failing): string => {
+  const [bay, ...rest] = tables
+  const [first] = bay?.rows ?? []
+  return jsonText({
+    ...reportHead('bay'),
+    bay: bay && first ? valuesOf(bay, first) : null,
+    failing: failsJson(failing),
+    ...Object.fromEntries(rest.map((table) => [table.id, table.rows.map((row) => valuesOf(table, row))])),
+  })
+}
