@@ -14,7 +14,7 @@ import {
   tooLongWords,
   unitOfStock,
   wasteWords,
-} from './cutWords'
+} from '../sheets/cutWords'
 import { Fold } from './Fold'
 import { hasMark, memberName } from './memberNames'
 import { Said } from './Said'

@@ -3,7 +3,7 @@ import type { CutList } from '../model/cutList'
 import type { Proving } from '../store/proving'
 import { lookOn, stopLooking } from '../store/proving'
 import { usePlanner, usePlannerState } from '../store/react'
-import { standingWords } from './cutWords'
+import { standingWords } from '../sheets/cutWords'
 
 interface SearchProps {
   readonly list: CutList

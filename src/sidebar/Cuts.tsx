@@ -8,7 +8,7 @@ import type { Units } from '../units/length'
 import { CountedThings } from './CountedThings'
 import { CutSection } from './CutSection'
 import './cuts.css'
-import { cutText } from './cutWords'
+import { cutText } from '../sheets/cutWords'
 import { Fold } from './Fold'
 import { hasMark, memberName } from './memberNames'
 

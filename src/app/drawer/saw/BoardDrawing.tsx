@@ -2,8 +2,8 @@ import { textWidth } from '../../../drawing/lettering'
 import type { Board } from '../../../model/cutList'
 import type { Saw } from '../../../solvers/cutting/problem'
 import { inches, type Units } from '../../../units/length'
-import { isCoil, lengthWriter, unitOfStock } from '../../../sidebar/cutWords'
-import { marksWords } from '../sawn/sawnWords'
+import { isCoil, lengthWriter, unitOfStock } from '../../../sheets/cutWords'
+import { marksWords } from '../../../sheets/sawnWords'
 import { boardPicture, type PieceOnBoard } from './boardPicture'
 
 const HEIGHT = 34

@@ -1,14 +1,15 @@
 import { memo, useRef, useState } from 'react'
 import type { Board, CutList } from '../../../model/cutList'
-import { isCoil, lengthWriter } from '../../../sidebar/cutWords'
+import { isCoil, lengthWriter } from '../../../sheets/cutWords'
 import { Said } from '../../../sidebar/Said'
 import type { Units } from '../../../units/length'
 import { useSize } from '../chart/useSize'
 import { BoardDrawing } from './BoardDrawing'
-import { boardCut } from './boardCuts'
+import { boardCut } from '../../../sheets/saw/boardCuts'
 import { CountField } from './CountField'
-import { LEAST_KEPT_MM, tickBoards, type Sawing } from './sawDeeds'
-import { boardName, piecesWords } from './sawWords'
+import { LEAST_KEPT_MM } from '../../../sheets/saw/offcuts'
+import { tickBoards, type Sawing } from './sawDeeds'
+import { boardName, piecesWords } from '../../../sheets/saw/sawWords'
 
 interface BoardProps {
   readonly board: Board

@@ -1,12 +1,12 @@
 import { shimStack } from '../../../catalogue/shims'
 import type { CutOfStock } from '../../../evaluate/sawn/whatsCut'
 import type { CutList } from '../../../model/cutList'
-import { isCoil, lengthWriter } from '../../../sidebar/cutWords'
+import { isCoil, lengthWriter } from '../../../sheets/cutWords'
 import { Said } from '../../../sidebar/Said'
 import { usePlannerState } from '../../../store/react'
 import type { Units } from '../../../units/length'
-import { keptOffcuts, offcutWords } from './offcuts'
-import { LEAST_KEPT_MM } from './sawDeeds'
+import { keptOffcuts, offcutWords } from '../../../sheets/saw/offcuts'
+import { LEAST_KEPT_MM } from '../../../sheets/saw/offcuts'
 
 interface OffcutsProps {
   readonly list: CutList

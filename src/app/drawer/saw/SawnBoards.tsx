@@ -1,10 +1,10 @@
 import { useState } from 'react'
 import type { SawnBoard } from '../../../layout/bench'
-import { isCoil, lengthWriter } from '../../../sidebar/cutWords'
+import { isCoil, lengthWriter } from '../../../sheets/cutWords'
 import { Said } from '../../../sidebar/Said'
 import type { Units } from '../../../units/length'
 import { keepOffcutsOf, untickBoards, type Sawing } from './sawDeeds'
-import { boardName, piecesWords } from './sawWords'
+import { boardName, piecesWords } from '../../../sheets/saw/sawWords'
 
 interface SawnBoardProps {
   readonly board: SawnBoard

@@ -1,6 +1,6 @@
 import type { CutOfStock, LineState } from '../../../evaluate/sawn/whatsCut'
 import { hasMark, memberName } from '../../../sidebar/memberNames'
-import { isCoil, lengthWriter, ranOutWords, tooLongWords } from '../../../sidebar/cutWords'
+import { isCoil, lengthWriter, ranOutWords, tooLongWords } from '../../../sheets/cutWords'
 import { Said } from '../../../sidebar/Said'
 import type { CutList } from '../../../model/cutList'
 import { canKeepRule } from '../../../solvers/cutting/problem'
@@ -9,7 +9,7 @@ import '../chart/chart.css'
 import { HeadRow } from '../chart/HeadRow'
 import { CutSoFar } from './CutSoFar'
 import type { Sawing } from './sawDeeds'
-import { minusWords, sawnHow } from './sawWords'
+import { minusWords, sawnHow } from '../../../sheets/saw/sawWords'
 
 interface StopTableProps {
   readonly list: CutList

@@ -1,7 +1,7 @@
 import type { Board } from '../../../model/cutList'
 import type { Saw } from '../../../solvers/cutting/problem'
 import { fromTicks } from '../../../units/length'
-import { cutsOf } from './boardCuts'
+import { cutsOf } from '../../../sheets/saw/boardCuts'
 
 /** A stretch of a board from its first end, mm. */
 interface Stretch {

@@ -12,13 +12,11 @@ import {
 import type { CutPiece, SawnBoard } from '../../../layout/bench'
 import type { Board, CutLine } from '../../../model/cutList'
 import { commitEdited } from '../../../sidebar/commitEdited'
-import { isCoil, lengthWriter } from '../../../sidebar/cutWords'
+import { isCoil, lengthWriter } from '../../../sheets/cutWords'
+import { LEAST_KEPT_MM } from '../../../sheets/saw/offcuts'
 import type { Planner } from '../../../store/planner'
-import { fromTicks, inches, toTicks } from '../../../units/length'
+import { fromTicks, toTicks } from '../../../units/length'
 import { writeStock } from '../../../units/writeStock'
-
-/** Offcuts so long are kept: splice plates, packing and stakes come of them. Common practice, no source. */
-export const LEAST_KEPT_MM = inches(16)
 
 /** What the deeds at the saw need to know. */
 export interface Sawing {

@@ -2,7 +2,7 @@ import { TriangleAlert } from 'lucide-react'
 import type { CutOfStock } from '../../../evaluate/sawn/whatsCut'
 import { Said } from '../../../sidebar/Said'
 import { usePlanner, usePlannerState } from '../../../store/react'
-import { misfitWords, movedHoles } from './sawnWords'
+import { misfitWords, movedHoles } from '../../../sheets/sawnWords'
 
 /** More sentences than these say less, not more. */
 const MOST_SAID = 3

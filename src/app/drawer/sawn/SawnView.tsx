@@ -10,11 +10,12 @@ import { HeadRow } from '../chart/HeadRow'
 import { CountField } from '../saw/CountField'
 import { CutSoFar } from '../saw/CutSoFar'
 import '../saw/saw.css'
-import { acceptRecut, dropPieces, LEAST_KEPT_MM, toLeftovers, type Sawing } from '../saw/sawDeeds'
+import { LEAST_KEPT_MM } from '../../../sheets/saw/offcuts'
+import { acceptRecut, dropPieces, toLeftovers, type Sawing } from '../saw/sawDeeds'
 import { SawnBoards } from '../saw/SawnBoards'
 import { useFocusKept } from '../saw/useFocusKept'
 import { useSawBench } from '../saw/useSawBench'
-import { footWords, holesWords, marksWords, recutWords } from './sawnWords'
+import { footWords, holesWords, marksWords, recutWords } from '../../../sheets/sawnWords'
 
 interface GroupProps {
   readonly cut: CutOfStock

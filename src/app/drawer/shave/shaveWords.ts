@@ -9,14 +9,14 @@ import type { Layout } from '../../../layout/schema'
 import type { StockCount } from '../../../model/cutList'
 import type { PartId } from '../../../model/ids'
 import { kindOf } from '../../../parts'
-import { unitOfStock } from '../../../sidebar/cutWords'
+import { unitOfStock } from '../../../sheets/cutWords'
 import { fieldList } from '../../../sidebar/fieldList'
 import { memberName } from '../../../sidebar/memberNames'
 import { fromTicks, type Units } from '../../../units/length'
 import { money } from '../../../units/money'
 import { NO_VALUE } from '../../../units/writeLength'
 import { writeStock } from '../../../units/writeStock'
-import { atLeastWords, atMostWords } from '../saw/sawWords'
+import { atLeastWords, atMostWords } from '../../../sheets/saw/sawWords'
 
 /** One reader: units, names of parts, and the sign of the job's money. */
 export interface Reader {

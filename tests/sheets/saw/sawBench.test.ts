@@ -1,21 +1,16 @@
 import { describe, expect, test } from 'vitest'
-import { boardCut, cutsOf } from '../../../../src/app/drawer/saw/boardCuts'
-import { boardPicture } from '../../../../src/app/drawer/saw/boardPicture'
-import { keptOffcuts, offcutWords } from '../../../../src/app/drawer/saw/offcuts'
-import { sawOrder } from '../../../../src/app/drawer/saw/sawOrder'
-import { sharedStops } from '../../../../src/app/drawer/saw/sharedStops'
-import { piecesWords, sawnHow, sharedWords, workWords } from '../../../../src/app/drawer/saw/sawWords'
-import type { PieceLine } from '../../../../src/evaluate/pieceTally'
-import type { CutRule } from '../../../../src/model/built'
-import type { Board, CutLine } from '../../../../src/model/cutList'
-import {
-  mateOf,
-  type CuttingProblem,
-  type Piece,
-  type PieceRule,
-} from '../../../../src/solvers/cutting/problem'
-import { feet, fromTicks, inches, toInches, toTicks } from '../../../../src/units/length'
-import { writerFor } from '../../../../src/units/writer'
+import { boardCut, cutsOf } from '../../../src/sheets/saw/boardCuts'
+import { boardPicture } from '../../../src/app/drawer/saw/boardPicture'
+import { keptOffcuts, offcutWords } from '../../../src/sheets/saw/offcuts'
+import { sawOrder } from '../../../src/sheets/saw/sawOrder'
+import { sharedStops } from '../../../src/sheets/saw/sharedStops'
+import { piecesWords, sawnHow, sharedWords, workWords } from '../../../src/sheets/saw/sawWords'
+import type { PieceLine } from '../../../src/evaluate/pieceTally'
+import type { CutRule } from '../../../src/model/built'
+import type { Board, CutLine } from '../../../src/model/cutList'
+import { mateOf, type CuttingProblem, type Piece, type PieceRule } from '../../../src/solvers/cutting/problem'
+import { feet, fromTicks, inches, toInches, toTicks } from '../../../src/units/length'
+import { writerFor } from '../../../src/units/writer'
 
 const ticks = (inch: number): number => toTicks(inches(inch))
 const KERF = ticks(1 / 8)

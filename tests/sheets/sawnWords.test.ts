@@ -1,19 +1,13 @@
 import { describe, expect, test } from 'vitest'
-import {
-  footWords,
-  holesWords,
-  kindWords,
-  misfitWords,
-  recutWords,
-} from '../../../../src/app/drawer/sawn/sawnWords'
-import { cutLists, wantedByStock } from '../../../../src/evaluate/6-cutting'
-import { evaluate } from '../../../../src/evaluate/evaluate'
-import { holeHeights } from '../../../../src/evaluate/sawn/holeHeights'
-import { whatsCut, type CutOfStock } from '../../../../src/evaluate/sawn/whatsCut'
-import type { CutPiece } from '../../../../src/layout/bench'
-import type { Layout } from '../../../../src/layout/schema'
-import { fromTicks, inches, toInches } from '../../../../src/units/length'
-import { bay } from '../../../support/bay'
+import { footWords, holesWords, kindWords, misfitWords, recutWords } from '../../src/sheets/sawnWords'
+import { cutLists, wantedByStock } from '../../src/evaluate/6-cutting'
+import { evaluate } from '../../src/evaluate/evaluate'
+import { holeHeights } from '../../src/evaluate/sawn/holeHeights'
+import { whatsCut, type CutOfStock } from '../../src/evaluate/sawn/whatsCut'
+import type { CutPiece } from '../../src/layout/bench'
+import type { Layout } from '../../src/layout/schema'
+import { fromTicks, inches, toInches } from '../../src/units/length'
+import { bay } from '../support/bay'
 
 const LUMBER = 'lumber-2x4'
 

@@ -1,4 +1,4 @@
-import type { Board } from '../../../model/cutList'
+import type { Board } from '../../model/cutList'
 import { boardCut, cutsOf, type RuledPieces } from './boardCuts'
 
 /** Boards in the order of the saw, and the work that they are. */

@@ -1,5 +1,5 @@
-import { leastOf, type Piece } from '../../../solvers/cutting/problem'
-import { fromTicks, inches, toTicks } from '../../../units/length'
+import { leastOf, type Piece } from '../../solvers/cutting/problem'
+import { fromTicks, inches, toTicks } from '../../units/length'
 
 /** Two stops that a tape hardly tells apart. Common practice, no source. */
 const NEAR_TICKS = toTicks(inches(1 / 16))

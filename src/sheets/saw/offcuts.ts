@@ -1,11 +1,13 @@
-import type { LineState } from '../../../evaluate/sawn/whatsCut'
-import { isCoil, unitOfStock } from '../../../sidebar/cutWords'
-import { memberName } from '../../../sidebar/memberNames'
-import type { Board } from '../../../model/cutList'
-import { leastOf, type Saw } from '../../../solvers/cutting/problem'
-import { fromTicks, toTicks, type Units } from '../../../units/length'
-import { writerFor } from '../../../units/writer'
-import { LEAST_KEPT_MM } from './sawDeeds'
+import type { LineState } from '../../evaluate/sawn/whatsCut'
+import { isCoil, unitOfStock } from '../cutWords'
+import { memberName } from '../../model/memberNames'
+import type { Board } from '../../model/cutList'
+import { leastOf, type Saw } from '../../solvers/cutting/problem'
+import { fromTicks, inches, toTicks, type Units } from '../../units/length'
+import { writerFor } from '../../units/writer'
+
+/** Offcuts so long are kept: splice plates, packing and stakes come of them. Common practice, no source. */
+export const LEAST_KEPT_MM = inches(16)
 
 /** Like offcuts of a plan that are worth keeping. */
 export interface KeptOffcut {

@@ -11,7 +11,7 @@ import {
   standingWords,
   unitOfStock,
   wasteWords,
-} from '../../src/sidebar/cutWords'
+} from '../../src/sheets/cutWords'
 import { hasMark } from '../../src/sidebar/memberNames'
 import { inches } from '../../src/units/length'
 import { scenarios } from '../support/scenarios'

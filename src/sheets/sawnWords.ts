@@ -1,8 +1,8 @@
-import type { CanRecut, CutOfStock, Made, Right } from '../../../evaluate/sawn/whatsCut'
-import type { HoleAt } from '../../../layout/bench'
-import { hasMark, memberName } from '../../../sidebar/memberNames'
-import { inches, toTicks, type Units } from '../../../units/length'
-import { type Writer, writerFor } from '../../../units/writer'
+import type { CanRecut, CutOfStock, Made, Right } from '../evaluate/sawn/whatsCut'
+import type { HoleAt } from '../layout/bench'
+import { hasMark, memberName } from '../model/memberNames'
+import { inches, toTicks, type Units } from '../units/length'
+import { type Writer, writerFor } from '../units/writer'
 
 const SIXTEENTH = toTicks(inches(1 / 16))
 

@@ -1,6 +1,6 @@
-import type { Board, CutLine } from '../../../model/cutList'
-import { leastOf, roomOf, type CuttingProblem, type Saw } from '../../../solvers/cutting/problem'
-import { fromTicks, toTicks } from '../../../units/length'
+import type { Board, CutLine } from '../../model/cutList'
+import { leastOf, roomOf, type CuttingProblem, type Saw } from '../../solvers/cutting/problem'
+import { fromTicks, toTicks } from '../../units/length'
 
 /** How a board is cut: not at all, on marks that part it equally, or piece by piece against the stop. */
 export type BoardCut =
