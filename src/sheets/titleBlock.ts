@@ -35,7 +35,7 @@ const rowMarks = (cells: readonly Cell[], box: Box): Mark[] => {
 
 /** As large as it fits in one line, within reason. */
 const titleMark = (text: string, at: Point, room: number): Mark => {
-  const letterMm = Math.min(LETTERS.title, Math.max(LETTERS.heading, room / textWidth(text, 1)))
+  const letterMm = Math.min(LETTERS.title, Math.max(LETTERS.small, room / textWidth(text, 1)))
   return lettered(clipped(text, letterMm, room), at, letterMm)
 }
 
