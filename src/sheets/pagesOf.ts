@@ -7,6 +7,7 @@ import {
   type PaperFamily,
   type PaperName,
 } from '../drawing/paper'
+import type { Table } from '../model/table'
 import { flowOver, NEXT_PAGE } from './flow'
 import { type Furniture, furnitureOf, type Identity, scaleOf } from './furniture'
 import { type PaperSizes, sizesOn, TIGHT_LETTERS } from './letterSizes'
@@ -17,7 +18,8 @@ import {
   type ColumnFit,
   easyFit,
   isTightEnough,
-  measured,
+  kindOf,
+  measuredTogether,
   type MeasuredTable,
   tightFit,
 } from './tableColumns'
@@ -61,22 +63,39 @@ const laidOn = (identity: Identity, name: PaperName, orientation: Orientation): 
 
 const widthOf = ({ room }: Furniture): number => room.x1 - room.x0
 
+type Kinds = ReadonlyMap<string, MeasuredTable>
+
+/** The tables among pieces, those of the same columns together. */
+const kindsIn = (pieces: readonly Piece[]): Kinds => {
+  const kinds = new Map<string, { hasTicks: boolean; tables: Table[] }>()
+  for (const piece of pieces)
+    if (piece.as === 'table' && piece.table.rows.length > 0) {
+      const kind = kindOf(piece.table, piece.hasTicks)
+      const { tables } = kinds.get(kind) ?? { tables: [] }
+      kinds.set(kind, { hasTicks: piece.hasTicks, tables: [...tables, piece.table] })
+    }
+  return new Map([...kinds].map(([kind, { tables, hasTicks }]) => [kind, measuredTogether(tables, hasTicks)]))
+}
+
 /** Upright unless a table reads better lying. */
-const wayRound = (
-  pieces: readonly Piece[],
-  identity: Identity,
-  { paper, orientation }: SheetOptions,
-): Laid => {
+const wayRound = (kinds: Kinds, identity: Identity, { paper, orientation }: SheetOptions): Laid => {
   if (orientation !== 'auto') return laidOn(identity, paper, orientation)
   const upright = laidOn(identity, paper, 'portrait')
   const letters = lettersOn(sizesOn(paper), 'portrait')
-  const isTooWide = pieces.some(
-    (piece) =>
-      piece.as === 'table' &&
-      piece.table.rows.length > 0 &&
-      firstEasy(measured(piece.table, piece.hasTicks), widthOf(upright.furniture), letters) === undefined,
+  const isTooWide = [...kinds.values()].some(
+    (tables) => firstEasy(tables, widthOf(upright.furniture), letters) === undefined,
   )
   return isTooWide ? laidOn(identity, paper, 'landscape') : upright
+}
+
+/** How a table of those kinds comes out on a width of paper. */
+const fitter = (kinds: Kinds, widthMm: number, letters: readonly number[]) => {
+  const fits = new Map([...kinds].map(([kind, tables]) => [kind, fitted(tables, widthMm, letters)]))
+  return (table: Table, hasTicks: boolean): ColumnFit => {
+    const fit = fits.get(kindOf(table, hasTicks))
+    if (fit === undefined) throw new Error(`table ${table.id} is none of the ${fits.size} kinds of its paper`)
+    return fit
+  }
 }
 
 const identityOf = (sheet: Sheet, { now }: PlanOnPaper, options: SheetOptions): Identity => ({
@@ -94,14 +113,15 @@ const flowedPages = (sheet: Sheet, plan: PlanOnPaper, options: SheetOptions): re
   const pieces = sheet.pieces(plan, options)
   if (pieces.length === 0) return []
   const identity = identityOf(sheet, plan, options)
-  const { paper, furniture } = wayRound(pieces, identity, options)
+  const kinds = kindsIn(pieces)
+  const { paper, furniture } = wayRound(kinds, identity, options)
   const { room, draw } = furniture
   const letters = lettersOn(sizesOn(paper.name), paper.orientation)
   const flows = flowsOf(pieces, {
     sizes: sizesOn(paper.name),
     widthMm: widthOf(furniture),
     heightMm: room.y1 - room.y0,
-    fitOf: (table) => fitted(table, widthOf(furniture), letters),
+    fitOf: fitter(kinds, widthOf(furniture), letters),
   })
   if (flows.every((flow) => flow === NEXT_PAGE)) return []
   const leaves = flowOver(flows, room)

@@ -1,12 +1,13 @@
 import { textWidth } from '../drawing/lettering'
 import type { Mark } from '../model/drawing'
+import type { Table } from '../model/table'
 import { type Block, gap, paragraph } from './block'
 import { type Flow, type Flowing, NEXT_PAGE, stackFlow } from './flow'
 import { figureFlow } from './figureBlock'
 import { LEADING, lettered, panel, ruled, shaped } from './ink'
 import type { PaperSizes } from './letterSizes'
 import type { BlanksPiece, HeadingPiece, Piece, StepsPiece, WordsPiece } from './piece'
-import { type ColumnFit, measured, type MeasuredTable, brokenInto } from './tableColumns'
+import { brokenInto, type ColumnFit } from './tableColumns'
 import { tableFlow } from './tableBlock'
 
 /** Lines longer than so many letter heights are hard to read. */
@@ -19,7 +20,7 @@ export interface Setting {
   readonly sizes: PaperSizes
   readonly widthMm: number
   readonly heightMm: number
-  readonly fitOf: (table: MeasuredTable) => ColumnFit
+  readonly fitOf: (table: Table, hasTicks: boolean) => ColumnFit
 }
 
 /** Each line a block of its own, so that long words run over pages. */
@@ -158,8 +159,7 @@ const tableFlows = (piece: Extract<Piece, { as: 'table' }>, before: Piece | unde
   if (table.rows.length === 0) return []
   const isHeaded = table.title === '' || before?.as === 'heading'
   const head = isHeaded ? [] : [headingFlow({ as: 'heading', text: table.title, level: 2 }, setting)]
-  const ready = measured(table, hasTicks)
-  return [...head, tableFlow(ready, setting.fitOf(ready), APART_MM)]
+  return [...head, tableFlow(table, hasTicks, setting.fitOf(table, hasTicks), isHeaded ? 1 : 0.5)]
 }
 
 /** How tall a heading just before a figure is, so that both find room on one page. */

@@ -1,5 +1,5 @@
 import type { Mark } from '../model/drawing'
-import type { Column, Row } from '../model/table'
+import type { Column, Row, Table } from '../model/table'
 import { drawnMarks, type Flow, type Taken } from './flow'
 import { LEADING, lettered, panel, ruled } from './ink'
 import {
@@ -10,7 +10,8 @@ import {
   GUTTER_MM,
   headLetterMm,
   isNumbers,
-  type MeasuredTable,
+  LEAST_BESIDE,
+  TICK_COLUMN_MM,
 } from './tableColumns'
 
 /** A table that begins at the foot of a page shows at least so many rows there. */
@@ -19,6 +20,7 @@ const TICK_MM = 4
 const FOOT_PAD_MM = 1.4
 /** A row is at least so many letters tall: a thumb in a glove finds the line. */
 const ROW_LETTERS = 2.35
+const LEAST_ROW_MM = 6.2
 
 interface Line {
   readonly text: string
@@ -242,17 +244,18 @@ const rowsFlow = (table: LaidTable, rows: readonly LaidRow[], gapMm: number, isC
   return { gapMm, take }
 }
 
-/** A table as it runs over pages of that width, its head on each. */
-export const tableFlow = ({ table, ticksMm }: MeasuredTable, fit: ColumnFit, gapMm: number): Flow => {
+/** A table as it runs over pages, its head on each. */
+export const tableFlow = (table: Table, hasTicks: boolean, fit: ColumnFit, gapMm: number): Flow => {
+  const ticksMm = hasTicks ? TICK_COLUMN_MM : 0
   const laid: LaidTable = {
     title: table.title,
     columns: table.columns,
     widthsMm: fit.widthsMm,
     ticksMm,
     widthMm: ticksMm + sumOf(fit.widthsMm),
-    rowMm: fit.letterMm * ROW_LETTERS,
+    rowMm: Math.max(LEAST_ROW_MM, fit.letterMm * ROW_LETTERS),
     head: laidHead(table.columns, fit),
-    beside: fit.beside,
+    beside: table.rows.length < LEAST_BESIDE ? 1 : fit.beside,
   }
   const rows = table.rows.map((row) => laidRow(row, laid, fit.letterMm))
   return rowsFlow(laid, rows, gapMm, false)

@@ -17,7 +17,7 @@ const MOST_SPREAD = 1.3
 export const GUTTER_MM = 8
 const MOST_BESIDE = 3
 /** Fewer rows than these are one table however narrow. */
-const LEAST_BESIDE = 12
+export const LEAST_BESIDE = 12
 
 /** How a table comes out on a width of paper, mm. */
 export interface ColumnFit {
@@ -88,11 +88,27 @@ export interface MeasuredTable {
   readonly texts: readonly ReadonlySet<string>[]
 }
 
-export const measured = (table: Table, hasTicks: boolean): MeasuredTable => ({
+const measured = (table: Table, hasTicks: boolean): MeasuredTable => ({
   table,
   ticksMm: hasTicks ? TICK_COLUMN_MM : 0,
   texts: table.columns.map((_, i) => new Set(table.rows.map(({ cells }) => cells[i]?.text ?? ''))),
 })
+
+/** Tables of the same columns stand in the same widths wherever they are on a paper. */
+export const kindOf = ({ columns }: Table, hasTicks: boolean): string =>
+  [hasTicks, ...columns.map(({ key, title }) => `${key} ${title}`)].join('|')
+
+/** All tables of one kind as one. */
+export const measuredTogether = (tables: readonly Table[], hasTicks: boolean): MeasuredTable =>
+  measured(
+    {
+      id: '',
+      title: '',
+      columns: tables[0]?.columns ?? [],
+      rows: tables.flatMap(({ rows }) => rows),
+    },
+    hasTicks,
+  )
 
 const needsOf = ({ table, texts }: MeasuredTable, letterMm: number): readonly ColumnNeed[] =>
   table.columns.map((column, i) => needOf(column, texts[i] ?? new Set(), letterMm))
