@@ -1,7 +1,7 @@
 // npm run report: what a layout comes to, from the core alone, for scripts and terminals.
 import './node.mjs'
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs'
-import { join, resolve } from 'node:path'
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { dirname, join, resolve } from 'node:path'
 import { top } from './command.mjs'
 import { install } from './install.mjs'
 
@@ -65,9 +65,16 @@ const readText = (name) => ({
   ),
 })
 
+/** Folder by folder: where a file system lets nobody make any, Node's own way of making all at once never ends. */
+const makeFolder = (path) => {
+  if (existsSync(path)) return
+  makeFolder(dirname(path))
+  mkdirSync(path)
+}
+
 const writeFiles = (folder, files) => {
   const into = resolve(here, folder)
-  attempt(`The folder ${folder} could not be made`, () => mkdirSync(into, { recursive: true }))
+  attempt(`The folder ${folder} could not be made`, () => makeFolder(into))
   for (const { name, text } of files)
     attempt(`${join(folder, name)} could not be written`, () => writeFileSync(join(into, name), text))
 }

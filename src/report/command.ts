@@ -3,8 +3,8 @@ import type { Judged } from '../evaluate/evaluation'
 import { readLayout } from '../layout/file'
 import { sheets } from '../sheets/index'
 import { tableCsv } from '../sheets/sheetCsv'
-import { type Answer, refusal, type WrittenFile } from './answer'
-import type { DiffCommand, ReportCommand } from './arguments'
+import { type Answer, refusal } from './answer'
+import type { ReportCommand } from './arguments'
 import { type Failing, failingOf, failWords } from './failing'
 import type { Section } from './fields'
 import { onPaper } from './onPaper'
@@ -92,6 +92,5 @@ export const reportAnswer = async (
   return withFailing(answer, failing)
 }
 
-export type { DiffCommand, WrittenFile }
 export { readArguments } from './arguments'
 export { helpText } from './helpText'

@@ -1,10 +1,10 @@
 import type { Piece } from './piece'
-import { onOneLine, tableLines, wrapped } from './textTable'
+import { onOneLine, tableLines, widthOf, wrapped } from './textTable'
 
 /** Letters across: what a terminal shows without breaking a line. */
 export const TEXT_WIDTH = 96
 
-const underlined = (text: string, line: string): readonly string[] => [text, line.repeat([...text].length)]
+const underlined = (text: string, line: string): readonly string[] => [text, line.repeat(widthOf(text))]
 
 /** Words with a sign before their first line, and the others under the words. */
 const led = (lead: string, text: string, width: number): readonly string[] =>

@@ -11,10 +11,13 @@ const UNSHOWN = /[\p{Cc}\p{Cf}\u2028\u2029]/gu
 /** Words as they can stand on one line of a terminal. */
 export const onOneLine = (text: string): string => text.replace(UNSHOWN, ' ').trim()
 
-const widthOf = (text: string): number => [...text].length
+/** Code points: what a terminal gives a cell of its own, but for marks and pictures that a plan seldom has. */
+const lettersIn = (text: string): readonly string[] => Array.from(text)
+
+export const widthOf = (text: string): number => lettersIn(text).length
 
 const pieceFrom = (word: string, width: number): string[] => {
-  const letters = [...word]
+  const letters = lettersIn(word)
   const pieces: string[] = []
   for (let at = 0; at < letters.length; at += width) pieces.push(letters.slice(at, at + width).join(''))
   return pieces
