@@ -12,7 +12,7 @@ const planOf = ({ title, house, parts, settings, bench, counter }: KeptPlan): st
 const lastIssue = ({ papers }: Pick<Layout, 'papers'>): IssuedPlan | undefined => {
   const last = papers.issues.at(-1)
   if (last === undefined || papers.issued === null) return undefined
-  return { number: last.number, dateText: last.date, then: evaluate(layoutOf(papers.issued)) }
+  return { number: last.number, dateText: last.date, was: evaluate(layoutOf(papers.issued)) }
 }
 
 /** A plan with the last set of papers that was issued of it. */

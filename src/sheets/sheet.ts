@@ -22,7 +22,8 @@ export interface SheetOptions {
 export interface IssuedPlan {
   readonly number: number
   readonly dateText: string
-  readonly then: Judged
+  /** The plan of that day. */
+  readonly was: Judged
 }
 
 /** What papers are made from. The cut lists are the ones that screens show: proven where there is a proof. */

@@ -17,7 +17,7 @@ const bays = { ...scenarios, 'an empty bay': () => emptyBay(feet(30), feet(96), 
 const plans: Readonly<Record<string, PlanOnPaper>> = Object.fromEntries(
   Object.entries(bays).map(([name, layout]) => {
     const now = evaluate(layout())
-    return [name, { now, issued: { number: 11, dateText: '1 April 2027', then: now } }]
+    return [name, { now, issued: { number: 11, dateText: '1 April 2027', was: now } }]
   }),
 )
 
