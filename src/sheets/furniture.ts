@@ -150,10 +150,13 @@ interface Strips {
   readonly room: Box
 }
 
-/** The check bar stands upright at the left where that makes it longer, else along the foot. */
+/** So long a bar is worth the width that it takes; a longer one measures better. */
+const WORTH_UPRIGHT_MM = 290
+
+/** The check bar stands upright at the left of a large paper where that makes it longer, else along the foot. */
 const stripsOf = (inside: Box, frame: Box, units: Units, insetMm: number): Strips => {
-  const isUpright =
-    checkLength(inside.y1 - inside.y0 - 8, units) > checkLength(inside.x1 - inside.x0 - 8, units)
+  const uprightMm = checkLength(inside.y1 - inside.y0 - 8, units)
+  const isUpright = uprightMm > WORTH_UPRIGHT_MM && uprightMm > checkLength(inside.x1 - inside.x0 - 8, units)
   const check = isUpright ? { ...inside, x1: inside.x0 + CHECK_MM } : { ...inside, y1: inside.y0 + CHECK_MM }
   return {
     frame,

@@ -57,7 +57,7 @@ export interface BlanksPiece {
   readonly labels: readonly string[]
 }
 
-/** What follows begins on a new page, or stays whole with what is before the next `page` where that fits. */
+/** What follows begins on a new page. */
 export interface BreakPiece {
   readonly as: 'page'
 }

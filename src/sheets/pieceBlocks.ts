@@ -95,7 +95,7 @@ const wordsFlow = ({ text, tone }: WordsPiece, setting: Setting): Flow => {
 }
 
 const STEP_BOX_MM = 4.4
-const STEP_TEXT_MM = 14
+const STEP_TEXT_MM = 12.5
 
 /** The box to tick and the number stand before the first line. */
 const stepBlocks = (
