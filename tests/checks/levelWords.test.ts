@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { pegRows } from '../../src/app/drawer/pegs/pegRows'
+import { pegRows } from '../../src/sheets/pegs/pegRows'
 import { quantityWords } from '../../src/checks/measuredWords'
 import { sentence } from '../../src/checks/words'
 import { evaluate } from '../../src/evaluate/evaluate'

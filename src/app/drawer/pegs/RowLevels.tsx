@@ -1,12 +1,12 @@
 import { useId, useState } from 'react'
-import type { TrenchWords } from './pegRows'
+import type { TrenchWords } from '../../../sheets/pegs/pegRows'
 import { levelStack } from '../../../evaluate/levelStack'
 import { rackParts } from './shownDrain'
 import type { PartId } from '../../../model/ids'
 import { StateMark } from '../../../sidebar/StateMark'
 import { usePlannerState } from '../../../store/react'
 import { PartChoice } from '../PartChoice'
-import { type GapRow, gapRows } from './stackRows'
+import { type GapRow, gapRows } from '../../../sheets/levels/stackRows'
 import { HeadRow } from '../chart/HeadRow'
 
 interface GapsProps {

@@ -1,14 +1,10 @@
 import { describe, expect, test } from 'vitest'
-import { drainFigures } from '../../../src/app/drawer/pegs/drainFigures'
-import { endWords, pegRows } from '../../../src/app/drawer/pegs/pegRows'
-import { rackParts, shownDrain } from '../../../src/app/drawer/pegs/shownDrain'
-import { gapRows } from '../../../src/app/drawer/pegs/stackRows'
+import { drainFigures } from '../../../src/sheets/pegs/drainFigures'
+import { endWords, pegRows } from '../../../src/sheets/pegs/pegRows'
 import { evaluate } from '../../../src/evaluate/evaluate'
-import { levelStack } from '../../../src/evaluate/levelStack'
-import { setFields } from '../../../src/layout/setFields'
 import type { DrainRun, Peg } from '../../../src/model/levels'
 import { wordsFor } from '../../../src/sidebar/words'
-import { inches, toInches } from '../../../src/units/length'
+import { inches } from '../../../src/units/length'
 import { inTrench } from '../../../src/units/precision'
 import { writerFor } from '../../../src/units/writer'
 import { scenarios } from '../../support/scenarios'
@@ -93,37 +89,5 @@ describe('the north drain of the sample', () => {
     const cover = drainFigures(drainN, facts, undefined, words).find(({ name }) => name === 'Tightest cover')!
     expect(cover.value).toBe('3"')
     expect(cover.note).toContain(`22' 10" from the low end`)
-  })
-
-  test('is shown for itself, for a row that falls into it, for nothing chosen', () => {
-    expect(shownDrain(evaluation, [drainN.part])).toBe(drainN.part)
-    expect(shownDrain(evaluation, [idOf('N1')])).toBe(drainN.part)
-    expect(shownDrain(evaluation, [idOf('S1')])).toBe(idOf('Drain S'))
-    expect(evaluation.bay.levels.drains.has(shownDrain(evaluation, [])!)).toBe(true)
-  })
-})
-
-describe('the gaps of a row', () => {
-  const stackOf = (of: typeof evaluation) => {
-    const [row] = rackParts(of)
-    return levelStack(of, row, { at: of.bay.builtOf.get(row!)!.mouths[0]!.at, line: 1 })
-  }
-
-  test('are all well on the sample, with the least that is wanted', () => {
-    const gaps = gapRows(evaluation, stackOf(evaluation))
-    expect(gaps.every(({ rank }) => rank === 0)).toBe(true)
-    const inlet = gaps.find(({ from }) => from.kind === 'inlet')!
-    // Worked example of the trade notes: inlet -11.08 over an overflow at -13.0 is 1.92 in; 1 in is wanted.
-    expect(toInches(inlet.gapMm)).toBeCloseTo(1.92, 1)
-    expect(toInches(inlet.leastMm!)).toBeCloseTo(1, 9)
-  })
-
-  test('tell the one that a rule finds short, by its word', () => {
-    const edited = setFields(layout, [{ part: idOf('Pit'), values: { overflowMm: inches(-11) } }])
-    const high = evaluate(edited.ok ? edited.layout : layout)
-    const inlet = gapRows(high, stackOf(high)).find(({ from }) => from.kind === 'inlet')!
-    expect(inlet.rank).toBe(2)
-    expect(inlet.state).toBe('Backs up')
-    expect(inlet.gapMm).toBeLessThan(0)
   })
 })

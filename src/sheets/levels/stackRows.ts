@@ -1,9 +1,9 @@
-import { DROP_MM } from '../../../checks/outlet-drop-min'
-import type { Evaluation } from '../../../evaluate/evaluation'
-import type { Level, LevelKind, Stack } from '../../../evaluate/levelStack'
-import { type ShortGap, shortGaps } from '../../../evaluate/shortGaps'
-import { rankOf, type StateWord } from '../../../model/finding'
-import { DRAIN_BACK_UNDER_OVERFLOW_MM, INLET_OVER_OVERFLOW_MM } from '../../../model/pitFacts'
+import { DROP_MM } from '../../checks/outlet-drop-min'
+import type { Evaluation } from '../../evaluate/evaluation'
+import type { Level, LevelKind, Stack } from '../../evaluate/levelStack'
+import { type ShortGap, shortGaps } from '../../evaluate/shortGaps'
+import { rankOf, type StateWord } from '../../model/finding'
+import { DRAIN_BACK_UNDER_OVERFLOW_MM, INLET_OVER_OVERFLOW_MM } from '../../model/pitFacts'
 
 /** A gap between two levels that a rule looks at, mm. */
 export interface GapRow {

@@ -1,9 +1,15 @@
-import type { DrainFacts } from '../../../model/drainFacts'
-import type { DrainRun } from '../../../model/levels'
-import type { DrainReturn } from '../../../model/returns'
-import type { Words } from '../../../checks/context'
-import type { RowFigure } from '../rowFigures'
+import type { DrainFacts } from '../../model/drainFacts'
+import type { DrainRun } from '../../model/levels'
+import type { DrainReturn } from '../../model/returns'
+import type { Words } from '../../checks/context'
 import type { TrenchWords } from './pegRows'
+
+/** One thing that the crew must know of a line, and what it comes from. */
+export interface DrainFigure {
+  readonly name: string
+  readonly value: string
+  readonly note: string
+}
 
 type Figured = TrenchWords & Pick<Words, 'fall' | 'flowTotal' | 'share'>
 
@@ -22,7 +28,7 @@ export const drainFigures = (
   { trenchMm }: DrainFacts,
   running: DrainReturn | undefined,
   words: Figured,
-): readonly RowFigure[] => {
+): readonly DrainFigure[] => {
   const { length, onTape, fall } = words
   const digs = run.pegs.length > 0 ? run.pegs.map(({ digMm }) => digMm) : [run.high.digMm, run.low.digMm]
   const fromLowMm = run.lengthMm - run.tightest.alongMm

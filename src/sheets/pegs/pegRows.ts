@@ -1,8 +1,8 @@
-import type { Bay, Words } from '../../../checks/context'
-import type { DrainRun, Join, Peg, PegWhy } from '../../../model/levels'
-import type { PartId } from '../../../model/ids'
-import { feet } from '../../../units/length'
-import type { Writer } from '../../../units/writer'
+import type { Bay, Words } from '../../checks/context'
+import type { DrainRun, Join, Peg, PegWhy } from '../../model/levels'
+import type { PartId } from '../../model/ids'
+import { feet } from '../../units/length'
+import type { Writer } from '../../units/writer'
 
 /** How the crew reads a trench: lengths and levels to 1/8 in, names of parts. */
 export interface TrenchWords extends Pick<Writer, 'length' | 'level' | 'onTape'> {
