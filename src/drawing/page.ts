@@ -23,6 +23,8 @@ export interface PageItem {
   readonly placement: Placement
   /** Nothing is drawn outside it, mm of paper. */
   readonly clip?: Box
+  /** Its words stand on bare paper and have no rim to keep them clear of lines: a printed file is a sixth as large without. */
+  readonly isPlain?: true
 }
 
 /** One sheet of paper, ready for any writer. Items are written in their order. */

@@ -3,8 +3,10 @@ import type { BoxesMark, DimensionMark, DiscsMark, Mark, PathMark, Pen, Wash } f
 import { ARROW_MM, arrowHeads } from './arrow'
 import type { Lettering } from './dimension'
 import { dimensionIn, HALF_CAPITAL, HALO, heightLettering, textLettering } from './lettered'
+import { hatchWithin, ringsOf } from './hatchWithin'
+import type { ShapeMark } from './markReach'
 import { itemView, type Page, type PageItem } from './page'
-import type { Hatch, Theme } from './theme'
+import type { Theme } from './theme'
 import { isNear, onFloor, type View } from './view'
 
 /** What the writer of one item needs: SVG x and y in mm of paper, y down. */
@@ -12,8 +14,7 @@ interface Plate {
   readonly view: View
   readonly x: (floorMm: number) => number
   readonly y: (floorMm: number) => number
-  /** Before each id, so that pages can stand in one document. */
-  readonly prefix: string
+  readonly isPlain: boolean
 }
 
 /** To a thousandth of a mm, so that two writings of one page are the same text. */
@@ -32,11 +33,24 @@ const penAttributes = (pen: Pen, { theme }: View): string => {
 const fillOf = (wash: Wash, { theme }: View): string =>
   wash === 'none' ? 'none' : (theme.washes[wash].colour ?? 'none')
 
-const shape = (d: string, pen: Pen, wash: Wash, { view, prefix }: Plate): string => {
-  const hatch = wash === 'none' ? undefined : view.theme.washes[wash].hatch
-  const over = hatch === undefined ? '' : `<path d="${d}" fill="url(#${prefix}hatch-${wash})" stroke="none"/>`
-  return `<path d="${d}" fill="${fillOf(wash, view)}" ${penAttributes(pen, view)}/>${over}`
+/** Lines cut off at the shape, as one path: a pattern would be printed as dots. */
+const hatchOver = (mark: ShapeMark, plate: Plate): string => {
+  const { theme } = plate.view
+  const hatch = mark.wash === 'none' ? undefined : theme.washes[mark.wash].hatch
+  if (hatch === undefined) return ''
+  const spacing = onFloor(hatch.spacingMm, plate.view)
+  let d = ''
+  for (const ring of ringsOf(mark)) {
+    const lines = hatchWithin(ring, hatch.lean, spacing)
+    for (let i = 0; i + 3 < lines.length; i += 4) d += runPath(lines.subarray(i, i + 4), false, plate)
+  }
+  return d === ''
+    ? ''
+    : `<path d="${d}" fill="none" stroke="${hatch.colour}" stroke-width="${mm(hatch.widthMm)}"/>`
 }
+
+const shape = (d: string, mark: ShapeMark, plate: Plate): string =>
+  `<path d="${d}" fill="${fillOf(mark.wash, plate.view)}" ${penAttributes(mark.pen, plate.view)}/>${hatchOver(mark, plate)}`
 
 const boxesPath = (boxes: Float64Array, { x, y }: Plate): string => {
   let d = ''
@@ -67,12 +81,7 @@ const runPath = (points: Float64Array, closed: boolean, { x, y }: Plate): string
 }
 
 const writeMany = (mark: BoxesMark | DiscsMark, plate: Plate): string =>
-  shape(
-    mark.as === 'boxes' ? boxesPath(mark.boxes, plate) : discsPath(mark.discs, plate),
-    mark.pen,
-    mark.wash,
-    plate,
-  )
+  shape(mark.as === 'boxes' ? boxesPath(mark.boxes, plate) : discsPath(mark.discs, plate), mark, plate)
 
 const writeArrows = (mark: PathMark, plate: Plate): string => {
   if (mark.arrows === undefined || mark.pen === 'none') return ''
@@ -90,12 +99,13 @@ const turned = (at: Point, turn: number, { x, y }: Plate): string => {
 
 const writeWords = (words: Lettering, pen: Pen, plate: Plate): string => {
   if (pen === 'none') return ''
-  const { theme, pxPerMm } = plate.view
+  const { isPlain, view } = plate
+  const { theme, pxPerMm } = view
   const height = words.heightMm * pxPerMm
   return (
     `<text transform="${turned(words.at, words.turn, plate)}" y="${mm(height * HALF_CAPITAL)}"` +
     ` font-size="${mm(height)}" text-anchor="${words.anchor}" fill="${theme.pens[pen].colour}"` +
-    ` stroke-width="${mm(height * HALO)}">${safe(words.text)}</text>`
+    `${isPlain ? '' : ` stroke-width="${mm(height * HALO)}"`}>${safe(words.text)}</text>`
   )
 }
 
@@ -115,7 +125,7 @@ const writeMark = (mark: Mark, plate: Plate): string => {
     case 'discs':
       return writeMany(mark, plate)
     case 'path': {
-      const run = shape(runPath(mark.points, mark.closed, plate), mark.pen, mark.wash, plate)
+      const run = shape(runPath(mark.points, mark.closed, plate), mark, plate)
       return `${run}${writeArrows(mark, plate)}`
     }
     case 'text':
@@ -127,43 +137,26 @@ const writeMark = (mark: Mark, plate: Plate): string => {
   }
 }
 
-const plateOf = (item: PageItem, page: Page, theme: Theme, prefix: string): Plate => {
+const plateOf = (item: PageItem, page: Page, theme: Theme): Plate => {
   const { scale, xMm, yMm } = item.placement
   return {
     view: itemView(item, page, theme, 1),
     x: (floorMm) => xMm + floorMm * scale,
     y: (floorMm) => page.paper.heightMm - (yMm + floorMm * scale),
-    prefix,
+    isPlain: item.isPlain === true,
   }
 }
 
 const writeItem = (item: PageItem, index: number, page: Page, theme: Theme, prefix: string): string => {
-  const plate = plateOf(item, page, theme, prefix)
+  const plate = plateOf(item, page, theme)
   const marks = item.marks.filter((mark) => mark.as === 'dimension' || isNear(mark.nearMm, plate.view))
   const body = marks.map((mark) => writeMark(mark, plate)).join('\n')
-  if (item.clip === undefined) return `<g>\n${body}\n</g>`
+  const rim = plate.isPlain ? '' : ' class="rimmed"'
+  if (item.clip === undefined) return `<g${rim}>\n${body}\n</g>`
   const { x0, y0, x1, y1 } = item.clip
   const size = `x="${mm(x0)}" y="${mm(page.paper.heightMm - y1)}" width="${mm(x1 - x0)}" height="${mm(y1 - y0)}"`
-  return `<clipPath id="${prefix}clip-${index}"><rect ${size}/></clipPath>\n<g clip-path="url(#${prefix}clip-${index})">\n${body}\n</g>`
+  return `<clipPath id="${prefix}clip-${index}"><rect ${size}/></clipPath>\n<g${rim} clip-path="url(#${prefix}clip-${index})">\n${body}\n</g>`
 }
-
-const hatchPattern = (prefix: string, wash: string, { colour, widthMm, spacingMm, lean }: Hatch): string => {
-  const turn = lean === 'falling' ? 45 : -45
-  const side = mm(spacingMm)
-  // Through the middle of the tile: at its edge half of the line would be cut off.
-  const middle = mm(spacingMm / 2)
-  const across = lean === 'crossed' ? `<path d="M${middle} 0V${side}"/>` : ''
-  return (
-    `<pattern id="${prefix}hatch-${wash}" width="${side}" height="${side}" patternUnits="userSpaceOnUse"` +
-    ` patternTransform="rotate(${turn})"><g stroke="${colour}" stroke-width="${mm(widthMm)}">` +
-    `<path d="M0 ${middle}H${side}"/>${across}</g></pattern>`
-  )
-}
-
-const hatchPatterns = (theme: Theme, prefix: string): string =>
-  Object.entries(theme.washes)
-    .flatMap(([wash, { hatch }]) => (hatch === undefined ? [] : [hatchPattern(prefix, wash, hatch)]))
-    .join('')
 
 /**
  * A page as an SVG file of its true size. The same page and theme give the same text, letter for letter. `prefix` keeps the ids of
@@ -172,11 +165,11 @@ const hatchPatterns = (theme: Theme, prefix: string): string =>
 export const pageSvg = (page: Page, theme: Theme, prefix = ''): string => {
   const { widthMm, heightMm } = page.paper
   const size = `width="${mm(widthMm)}mm" height="${mm(heightMm)}mm" viewBox="0 0 ${mm(widthMm)} ${mm(heightMm)}"`
-  const letters = `text{paint-order:stroke;stroke:${theme.sheet};stroke-linejoin:round;font-family:${theme.font.replace(/"/g, "'")}}`
+  const letters = `text{font-family:${theme.font.replace(/"/g, "'")}}.rimmed text{paint-order:stroke;stroke:${theme.sheet};stroke-linejoin:round}`
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" ${size}>`,
     `<title>${safe(page.title)}</title>`,
-    `<defs><style>${letters}</style>${hatchPatterns(theme, prefix)}</defs>`,
+    `<defs><style>${letters}</style></defs>`,
     `<rect width="100%" height="100%" fill="${theme.sheet}"/>`,
     ...page.items.map((item, index) => writeItem(item, index, page, theme, prefix)),
     '</svg>\n',

@@ -28,7 +28,9 @@ export interface Leaf {
   readonly scales: readonly string[]
 }
 
-export const drawnMarks = (marks: readonly Mark[]): readonly PageItem[] => [{ marks, placement: onPaper }]
+export const drawnMarks = (marks: readonly Mark[]): readonly PageItem[] => [
+  { marks, placement: onPaper, isPlain: true },
+]
 
 export const NEXT_PAGE = 'page'
 
@@ -45,7 +47,7 @@ const gathered = (items: readonly PageItem[]): readonly PageItem[] => {
   const all: PageItem[] = []
   let straight: Mark[] | undefined
   for (const item of items) {
-    if (item.placement !== onPaper || item.clip !== undefined) {
+    if (!item.isPlain) {
       all.push(item)
       straight = undefined
     } else if (straight === undefined) {

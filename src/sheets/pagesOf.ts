@@ -133,6 +133,7 @@ const flowedPages = (sheet: Sheet, plan: PlanOnPaper, options: SheetOptions): re
       {
         marks: draw({ number: i + 1, count: leaves.length, scaleWords: scaleOf(scales) }),
         placement: onPaper,
+        isPlain: true,
       },
       ...items,
     ],

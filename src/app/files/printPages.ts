@@ -3,8 +3,15 @@ import { pageSvg } from '../../drawing/svg'
 import { paperTheme, type Theme } from '../../drawing/theme'
 import './print.css'
 
-/** Printers' paper has a colour of its own: none is laid over it. */
-const printTheme: Theme = { ...paperTheme, sheet: '#ffffff' }
+/**
+ * Printers' paper has a colour of its own: none is laid over it. The screen's font varies in weight, which a PDF can only carry as
+ * outlines; the same letters in one weight are carried as a font.
+ */
+const printTheme: Theme = {
+  ...paperTheme,
+  sheet: '#ffffff',
+  font: `"Source Sans 3 Print", ${paperTheme.font}`,
+}
 
 /** A paper's name as a style sheet may have it: a page name begins with no figure. */
 const pageName = ({ paper }: Page): string => `paper-${paper.name}-${paper.orientation}`
@@ -41,11 +48,16 @@ const layOut = (pages: readonly Page[]): (() => void) => {
   }
 }
 
+/** What the last run left, where its browser never said that the printing was over. */
+let leftOver: (() => void) | undefined
+
 /** Asks the browser to print pages at their true size, or to write them as a PDF: lines stay lines and words stay words. */
 export const printPages = async (pages: readonly Page[]): Promise<void> => {
+  leftOver?.()
   const takeAway = layOut(pages)
-  // The day's font must be there before the printer takes the first letter.
-  await document.fonts.load(`16px ${paperTheme.font}`)
+  leftOver = takeAway
+  // The font must be there before the printer takes the first letter.
+  await document.fonts.load(`16px ${printTheme.font}`)
   window.addEventListener('afterprint', takeAway, { once: true })
   window.print()
 }
