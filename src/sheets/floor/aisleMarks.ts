@@ -5,7 +5,7 @@ import { middle, type Box } from '../../geometry/box'
 import { distance, type Point } from '../../geometry/point'
 import type { DimensionMark } from '../../model/drawing'
 import type { Writer } from '../../units/writer'
-import { dimensionBoxes, type ClearWords } from './clearWords'
+import { dimensionBoxes, type ClearWords } from '../clearWords'
 import { lineBoxes } from './shunned'
 
 /** The same way measured again nearer than this says nothing new, mm of paper. */

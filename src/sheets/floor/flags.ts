@@ -2,7 +2,7 @@ import { overlaps, type Box } from '../../geometry/box'
 import type { Point } from '../../geometry/point'
 import { rankOf, type Finding } from '../../model/finding'
 import type { Mark } from '../../model/drawing'
-import type { ClearWords } from './clearWords'
+import type { ClearWords } from '../clearWords'
 import { isMany, membersOf, type FindingGroup } from './findingGroups'
 import { lettered, LETTERS, ruled, shaped } from '../ink'
 

@@ -10,7 +10,7 @@ import type { Units } from '../../units/length'
 import { inTrench } from '../../units/precision'
 import { aisleMarks } from './aisleMarks'
 import { checkBar } from '../bars'
-import { clearWords, textBox, type ClearWords } from './clearWords'
+import { clearWords, textBox, type ClearWords } from '../clearWords'
 import { columnOf, type Column } from './column'
 import { flags } from './flags'
 import { benchmarkWords, fallWords, pitWords } from './floorLabels'
@@ -202,7 +202,7 @@ export const floorPage = (evaluation: Evaluation, options: SheetOptions): Page =
         placement: plan.placement,
         clip: plan.drawing,
       },
-      { marks: furniture, placement: onPaper },
+      { marks: furniture, placement: onPaper, isPlain: true },
     ],
   }
 }

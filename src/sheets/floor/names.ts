@@ -9,7 +9,7 @@ import type { TextMark } from '../../model/drawing'
 import type { PartId } from '../../model/ids'
 import { kindOf } from '../../parts/index'
 import { legsOf } from '../../parts/points'
-import { isInside, textBox, type ClearWords } from './clearWords'
+import { isInside, textBox, type ClearWords } from '../clearWords'
 import { aroundPlace, besideRun } from './namePlaces'
 import { isText } from './partShapes'
 

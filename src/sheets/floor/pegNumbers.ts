@@ -3,7 +3,7 @@ import type { Point } from '../../geometry/point'
 import type { Mark, TextMark } from '../../model/drawing'
 import type { DrainRun, Peg } from '../../model/levels'
 import { lineMark } from '../../parts/marks'
-import { textBox, type ClearWords } from './clearWords'
+import { textBox, type ClearWords } from '../clearWords'
 import { lettered, LETTERS } from '../ink'
 
 /** A tick across the drain, from its middle to each end, mm of paper. */

@@ -4,7 +4,7 @@ import { isOnPaper } from '../../drawing/view'
 import type { Evaluation } from '../../evaluate/evaluation'
 import type { Box } from '../../geometry/box'
 import type { TextMark } from '../../model/drawing'
-import { textBox, type ClearWords } from './clearWords'
+import { textBox, type ClearWords } from '../clearWords'
 import { LETTERS } from '../ink'
 import { isText } from './partShapes'
 

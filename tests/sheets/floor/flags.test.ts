@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import type { Finding } from '../../../src/model/finding'
-import { clearWords } from '../../../src/sheets/floor/clearWords'
+import { clearWords } from '../../../src/sheets/clearWords'
 import { flags } from '../../../src/sheets/floor/flags'
 
 const RATIO = 100

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest'
 import { evaluate } from '../../../src/evaluate/evaluate'
 import { overlaps } from '../../../src/geometry/box'
 import type { Mark, TextMark } from '../../../src/model/drawing'
-import { clearWords, textBox } from '../../../src/sheets/floor/clearWords'
+import { clearWords, textBox } from '../../../src/sheets/clearWords'
 import { isPegNumber, pegNumbers } from '../../../src/sheets/floor/pegNumbers'
 import { bay } from '../../support/bay'
 

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest'
 import { rowBoxes } from '../../../src/checks/standing'
 import { evaluate } from '../../../src/evaluate/evaluate'
 import { overlaps } from '../../../src/geometry/box'
-import { clearWords, isInside, textBox } from '../../../src/sheets/floor/clearWords'
+import { clearWords, isInside, textBox } from '../../../src/sheets/clearWords'
 import { rowNumbers } from '../../../src/sheets/floor/rowNumbers'
 import { bay } from '../../support/bay'
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import type { Box } from '../../../src/geometry/box'
-import { clearWords } from '../../../src/sheets/floor/clearWords'
+import type { Box } from '../../src/geometry/box'
+import { clearWords } from '../../src/sheets/clearWords'
 
 const within = { x0: 0, y0: 0, x1: 100, y1: 100 }
 const at = (x: number): Box => ({ x0: x, y0: 40, x1: x + 10, y1: 50 })

@@ -1,12 +1,12 @@
-import { overlaps, type Box } from '../../geometry/box'
+import { overlaps, type Box } from '../geometry/box'
 import {
   DIMENSION_LETTER_MM,
   DIMENSION_TICK_MM,
   dimensionStrokes,
   type Lettering,
-} from '../../drawing/dimension'
-import { textWidth } from '../../drawing/lettering'
-import type { DimensionMark, TextMark } from '../../model/drawing'
+} from '../drawing/dimension'
+import { textWidth } from '../drawing/lettering'
+import type { DimensionMark, TextMark } from '../model/drawing'
 
 /** Air above and below words, and before and after them, as shares of their height. */
 const AIR = { above: 0.15, beside: 0.5 } as const
