@@ -6,7 +6,7 @@ import { commitEdited } from '../../sidebar/commitEdited'
 import { Said } from '../../sidebar/Said'
 import { useWords } from '../../sidebar/words'
 import { usePlanner, usePlannerState } from '../../store/react'
-import { changeWords, effectWords } from './zoneWords'
+import { changeWords, effectWords } from '../../sheets/valves/zoneWords'
 import { HeadRow } from './chart/HeadRow'
 
 interface ZoneRowProps {

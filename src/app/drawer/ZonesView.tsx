@@ -12,7 +12,7 @@ import { usePlanner, usePlannerState } from '../../store/react'
 import type { Steps } from './steps'
 import { useAnswer } from './useAnswer'
 import { ZoneScenarios } from './ZoneScenarios'
-import { handWords, isSetSo, turnsWords, verdictWords } from './zoneWords'
+import { handWords, isSetSo, turnsWords, verdictWords } from '../../sheets/valves/zoneWords'
 import { HeadRow } from './chart/HeadRow'
 
 interface CardProps {

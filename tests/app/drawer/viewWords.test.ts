@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { feedName, feedRow } from '../../../src/app/drawer/feedRows'
 import { clock, mainRow, zoneRow } from '../../../src/app/drawer/flushWords'
-import { cutWords, groupRow } from '../../../src/app/drawer/tubeWords'
+import { cutWords, groupRow } from '../../../src/sheets/tubes/tubeWords'
 import {
   changeWords,
   effectWords,
@@ -9,7 +9,7 @@ import {
   isSetSo,
   turnsWords,
   verdictWords,
-} from '../../../src/app/drawer/zoneWords'
+} from '../../../src/sheets/valves/zoneWords'
 import { balance, trimSettings } from '../../../src/evaluate/water/balance'
 import { compareFeeds } from '../../../src/evaluate/water/compareFeeds'
 import { gradedRow } from '../../../src/evaluate/water/gradedRow'
