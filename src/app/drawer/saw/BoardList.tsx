@@ -1,15 +1,14 @@
 import { memo, useRef, useState } from 'react'
 import type { Board, CutList } from '../../../model/cutList'
-import { isCoil, lengthWriter } from '../../../sheets/cutWords'
+import { isCoil } from '../../../sheets/cutWords'
 import { Said } from '../../../sidebar/Said'
 import type { Units } from '../../../units/length'
 import { useSize } from '../chart/useSize'
 import { BoardDrawing } from './BoardDrawing'
-import { boardCut } from '../../../sheets/saw/boardCuts'
+import { boardSaid } from '../../../sheets/saw/boardSaid'
 import { CountField } from './CountField'
-import { LEAST_KEPT_MM } from '../../../sheets/saw/offcuts'
 import { tickBoards, type Sawing } from './sawDeeds'
-import { boardName, piecesWords } from '../../../sheets/saw/sawWords'
+import { boardName } from '../../../sheets/saw/sawWords'
 
 interface BoardProps {
   readonly board: Board
@@ -20,19 +19,6 @@ interface BoardProps {
   readonly widthPx: number
   /** Called before a tick, which takes the board out of the list. */
   readonly onTick: () => void
-}
-
-/** How a board is cut, its pieces in order and its offcut. */
-const boardSaid = (board: Board, list: CutList, units: Units): string => {
-  const write = lengthWriter(list.stock, units)
-  const cut = boardCut(board, list)
-  const pieces = piecesWords(board.pieces, list.stock, units)
-  if (cut.kind === 'whole') return `${pieces}, whole`
-  if (cut.kind === 'equal-parts')
-    return `${cut.parts === 2 ? 'halve on the middle mark' : `part on marks in ${cut.parts}`}: ${pieces}`
-  const { offcutMm } = board
-  if (offcutMm < LEAST_KEPT_MM) return pieces
-  return `${pieces}; ${isCoil(list.stock) ? 'left on the coil' : 'keep the offcut of'} ${write(offcutMm)}`
 }
 
 const tickWords = (count: number, stock: string): string => {

@@ -1,4 +1,5 @@
 import { useDeferredValue, useId, useMemo, useRef, useState } from 'react'
+import type { SawBench } from '../../../evaluate/sawn/sawBench'
 import type { CutOfStock } from '../../../evaluate/sawn/whatsCut'
 import type { CutList } from '../../../model/cutList'
 import { boughtWords, isCoil } from '../../../sheets/cutWords'
@@ -16,7 +17,7 @@ import { sharedStops } from '../../../sheets/saw/sharedStops'
 import { sharedWords, workWords } from '../../../sheets/saw/sawWords'
 import { StopTable } from './StopTable'
 import { useFocusKept } from './useFocusKept'
-import { useSawBench, type SawBench } from './useSawBench'
+import { useSawBench } from './useSawBench'
 
 interface MaterialProps {
   readonly list: CutList

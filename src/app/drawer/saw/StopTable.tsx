@@ -1,10 +1,11 @@
 import type { CutOfStock, LineState } from '../../../evaluate/sawn/whatsCut'
 import { hasMark, memberName } from '../../../sidebar/memberNames'
-import { isCoil, lengthWriter, ranOutWords, tooLongWords } from '../../../sheets/cutWords'
+import { isCoil, lengthWriter } from '../../../sheets/cutWords'
+import { lackWords } from '../../../sheets/saw/boardSaid'
 import { Said } from '../../../sidebar/Said'
 import type { CutList } from '../../../model/cutList'
 import { canKeepRule } from '../../../solvers/cutting/problem'
-import { fromTicks, toTicks, type Units } from '../../../units/length'
+import { fromTicks, type Units } from '../../../units/length'
 import '../chart/chart.css'
 import { HeadRow } from '../chart/HeadRow'
 import { CutSoFar } from './CutSoFar'
@@ -16,14 +17,6 @@ interface StopTableProps {
   readonly cut: CutOfStock
   readonly sawing: Sawing
   readonly units: Units
-}
-
-const isLine = ({ line }: LineState, lengthMm: number): boolean => line.lengthTicks === toTicks(lengthMm)
-
-/** Why the boards do not make these pieces, if they don't. */
-const lackWords = (state: LineState, { stock, tooLong, ranOut }: CutList): string => {
-  if (tooLong.some(({ lengthMm }) => isLine(state, lengthMm))) return tooLongWords(stock)
-  return ranOut.some(({ lengthMm }) => isLine(state, lengthMm)) ? ranOutWords(stock) : ''
 }
 
 function Members({ marks }: { readonly marks: readonly string[] }) {
