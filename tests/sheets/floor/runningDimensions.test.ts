@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest'
 import fc from 'fast-check'
 import { inches } from '../../../src/units/length'
-import { readingsAlong, spread } from '../../../src/sheets/floor/runningDimensions'
+import { readingsAlong } from '../../../src/sheets/floor/runningDimensions'
+import { spread } from '../../../src/sheets/spread'
 import type { RowRun } from '../../../src/sheets/floor/rowRuns'
 
 const spot = (x: number, y: number) => ({ x: inches(x), y: inches(y) })

@@ -1,6 +1,7 @@
 import type { CutDrain, CutFooting, CutService, LongCut } from '../../../evaluate/longCut/section'
 import { multiples } from '../../../canvas/rulerSteps'
-import { bedShape, earthShape, groundAt, lineThrough, pitShape, trenchShape } from './cutPaths'
+import { groundAt } from '../../../evaluate/longCut/groundAt'
+import { bedShape, earthShape, lineThrough, pitShape, trenchShape } from './cutPaths'
 import type { CutScale } from './cutScale'
 import { digsOf } from './dig'
 

@@ -1,7 +1,7 @@
 import type { CutDrain, CutOutlet, LongCut } from '../../../evaluate/longCut/section'
 import { dropOver } from '../../../units/slope'
 import type { Writer } from '../../../units/writer'
-import { groundAt } from './cutPaths'
+import { groundAt } from '../../../evaluate/longCut/groundAt'
 import { digsOf } from './dig'
 import type { CutScale } from './cutScale'
 import { FALL_GRIP_PX } from './grips'

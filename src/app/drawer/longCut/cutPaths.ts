@@ -1,4 +1,5 @@
 import type { CutDrain, CutLevel, CutOutlet, CutPit, LongCut } from '../../../evaluate/longCut/section'
+import { groundAt } from '../../../evaluate/longCut/groundAt'
 import { dropOver } from '../../../units/slope'
 import type { CutScale } from './cutScale'
 
@@ -12,15 +13,6 @@ export const lineThrough = (scale: CutScale, levels: readonly CutLevel[]): strin
 
 export const shapeThrough = (scale: CutScale, levels: readonly CutLevel[]): string =>
   levels.length === 0 ? '' : `${lineThrough(scale, levels)}Z`
-
-/** The floor's level at a place of the section, straight between its samples. */
-export const groundAt = ({ ground }: LongCut, sMm: number): number => {
-  const after = ground.findIndex((one) => one.sMm >= sMm)
-  const [a, b] = [ground[Math.max(0, after - 1)], ground[after === -1 ? ground.length - 1 : after]]
-  if (!a || !b) return 0
-  const span = b.sMm - a.sMm
-  return span > 0 ? a.levelMm + (b.levelMm - a.levelMm) * Math.min(1, (sMm - a.sMm) / span) : b.levelMm
-}
 
 /** The floor between two places of the section, both included. */
 const groundBetween = (cut: LongCut, fromMm: number, toMm: number): CutLevel[] => [

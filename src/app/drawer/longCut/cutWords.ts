@@ -1,7 +1,7 @@
 import type { LongCut } from '../../../evaluate/longCut/section'
 import type { Writer } from '../../../units/writer'
 import type { ChartRows } from '../chart/chartData'
-import { groundAt } from './cutPaths'
+import { groundAt } from '../../../evaluate/longCut/groundAt'
 import { LEVEL_NAMES } from './pitWords'
 import type { PitLevel } from '../../../model/pitFacts'
 

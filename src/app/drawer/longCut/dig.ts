@@ -1,6 +1,6 @@
 import type { CutDrain, LongCut } from '../../../evaluate/longCut/section'
 import { dropOver } from '../../../units/slope'
-import { groundAt } from './cutPaths'
+import { groundAt } from '../../../evaluate/longCut/groundAt'
 
 /** How deep is dug at a place of a trench: from the floor to under the bed. */
 export interface Dig {

@@ -3,7 +3,7 @@ import type { LongCut } from '../../../evaluate/longCut/section'
 import type { Bay } from '../../../checks/context'
 import { type Finding, rankOf } from '../../../model/finding'
 import { dropOver } from '../../../units/slope'
-import { groundAt } from './cutPaths'
+import { groundAt } from '../../../evaluate/longCut/groundAt'
 import type { CutMark } from './LongCutDrawing'
 
 /** Parts whose findings belong to a section: those it runs through, and those whose water comes in along it. */

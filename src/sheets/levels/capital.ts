@@ -1,0 +1,2 @@
+/** The words with their first letter in capitals. */
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
