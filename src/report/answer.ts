@@ -1,14 +1,10 @@
-/** A file that is to be written, by its name alone. */
-export interface WrittenFile {
-  readonly name: string
-  readonly text: string
-}
+import type { TextFile } from '../sheets/sheetFiles'
 
 /** What a question comes to; whoever runs the command writes it. */
 export interface Answer {
   /** To be printed; empty where there are files. */
   readonly print: string
-  readonly files: readonly WrittenFile[]
+  readonly files: readonly TextFile[]
   /** A sentence beside the answer; empty where there is none. */
   readonly note: string
   /** 0: nothing fails; 1: something does; 2: there is no answer, and `note` says why. */

@@ -1,32 +1,21 @@
-import { pageSvg } from '../drawing/svg'
-import { paperTheme } from '../drawing/theme'
 import { chosenOptions } from '../sheets/chosenOptions'
 import { pagesOf } from '../sheets/pagesOf'
-import { pageFileName, sheetFileStem, tableFileName } from '../sheets/paperFileNames'
+import { sheetFileStem } from '../sheets/paperFileNames'
 import { tablesIn, type Piece } from '../sheets/piece'
 import type { PlanOnPaper, Sheet, SheetOptions } from '../sheets/sheet'
 import { tableCsv } from '../sheets/sheetCsv'
+import { pageFiles, tableFiles, type TextFile } from '../sheets/sheetFiles'
 import { piecesText } from '../sheets/sheetText'
-import type { Answer, WrittenFile } from './answer'
-import { refusal } from './answer'
+import { type Answer, refusal } from './answer'
 import type { ReportCommand } from './arguments'
-import { issueWords } from './onPaper'
+import { issueWords } from '../sheets/onPaper'
 import { sheetJson } from './sheetJson'
 import { chosenTable } from './tableChoice'
 
 type Asked = Pick<ReportCommand, 'format' | 'out' | 'table' | 'units' | 'paper'>
 
 const printed = (print: string): Answer => ({ print, files: [], note: '', code: 0 })
-const written = (files: readonly WrittenFile[]): Answer => ({ print: '', files, note: '', code: 0 })
-
-const pageFiles = (sheet: Sheet, plan: PlanOnPaper, options: SheetOptions): readonly WrittenFile[] => {
-  const pages = pagesOf(sheet, plan, options)
-  const stem = sheetFileStem(sheet, options.issue)
-  return pages.map((page, index) => ({
-    name: pageFileName(stem, index + 1, pages.length, '.svg'),
-    text: pageSvg(page, paperTheme),
-  }))
-}
+const written = (files: readonly TextFile[]): Answer => ({ print: '', files, note: '', code: 0 })
 
 const svgAnswer = (
   sheet: Sheet,
@@ -34,7 +23,7 @@ const svgAnswer = (
   options: SheetOptions,
   out: string | undefined,
 ): Answer => {
-  const files = pageFiles(sheet, plan, options)
+  const files = pageFiles(sheetFileStem(sheet, options.issue), pagesOf(sheet, plan, options))
   if (out !== undefined) return written(files)
   const [first, more] = files
   if (first === undefined)
@@ -50,7 +39,7 @@ const csvAnswer = (sheet: Sheet, pieces: readonly Piece[], stem: string, { out, 
   const chosen = chosenTable(tablesIn(pieces), table, `the ${sheet.title.toLowerCase()}`, out !== undefined)
   if (!chosen.ok) return refusal(chosen.sentence)
   if (out === undefined) return printed(chosen.tables.map(tableCsv).join(''))
-  return written(chosen.tables.map((each) => ({ name: tableFileName(stem, each.id), text: tableCsv(each) })))
+  return written(tableFiles(stem, chosen.tables))
 }
 
 const textOf = (
@@ -63,7 +52,7 @@ const textOf = (
     {
       as: 'heading',
       level: 1,
-      text: `${title}: ${sheet.title} (${sheet.code}), for the ${sheet.reader.toLowerCase()}`,
+      text: `${title}: ${sheet.title} (${sheet.code}), held by: ${sheet.reader.toLowerCase()}`,
     },
     { as: 'words', tone: 'plain', text: `Issue ${issue}, ${dateText}.` },
   ])

@@ -6,6 +6,7 @@ const MOST_LETTERS = 60
 export const plainName = (words: string): string =>
   words
     .normalize('NFKD')
+    .replace(/\p{M}/gu, '')
     .replace(/[^a-zA-Z0-9]+/g, '-')
     .slice(0, MOST_LETTERS)
     .replace(/^-+|-+$/g, '')
