@@ -135,19 +135,21 @@ const matchMarks = ({ strip, tile, printed }: TileSubject, half: number): Mark[]
 }
 
 /** Which strip and which tile it is, in the half of the tile that the holes leave bare. */
-const nameMarks = (subject: TileSubject): Mark[] => {
+const nameMarks = (subject: TileSubject, half: number): Mark[] => {
   const { kind, strip, tile } = subject
   const middle = (tile.fromMm + tile.toMm) / 2
   const isLeft = (holesOn(subject)[0]?.centreMm ?? Infinity) > middle
   const x = isLeft ? tile.fromMm + END_MM : tile.toMm - 3
   const anchor = isLeft ? 'start' : 'end'
+  // Below the words of the hole, above the line through its middle.
+  const top = Math.min(20, half - 22)
   const lines = [
     `${memberName(kind.mark)}, ${kind.count} ${kind.count === 1 ? 'piece' : 'pieces'}`,
     `tile ${tile.number} of ${strip.tiles.length}`,
   ]
   return [
-    lettered(kindMark(kind), { x, y: 14 }, MARK_LETTER_MM, { anchor }),
-    ...lines.map((text, i) => lettered(text, { x, y: 6 - i * 5 }, 3.2, { anchor })),
+    lettered(kindMark(kind), { x, y: top }, MARK_LETTER_MM, { anchor }),
+    ...lines.map((text, i) => lettered(text, { x, y: top - 8 - i * 5 }, 3.2, { anchor })),
   ]
 }
 
@@ -161,7 +163,7 @@ const tileMarks = (subject: TileSubject, half: number): Mark[] => {
     ...tapeMarks(subject, half),
     ...matchMarks(subject, half),
     endWords(subject),
-    ...nameMarks(subject),
+    ...nameMarks(subject, half),
     lettered(PRINTING, { x: tile.fromMm + END_MM, y: -half + 9 }, LETTERS.small),
     ...holesOn(subject).flatMap((hole) => holeMarks(hole, subject, half)),
   ]
