@@ -33,7 +33,7 @@ const isSame = (a: Aisle, b: Aisle): boolean => {
 /** Ways beside an obstacle that are wider than this many times what they need are not worth a line on the sheet. */
 const AMPLE = 1.5
 
-const isWorthALine = ({ widthMm, otherIs, needMm }: Aisle): boolean =>
+export const isWorthALine = ({ widthMm, otherIs, needMm }: Aisle): boolean =>
   widthMm > 0 && (otherIs !== 'obstacle' || widthMm < AMPLE * needMm)
 
 /** The same way measured more often than this, row behind row, is written once for all of them. */

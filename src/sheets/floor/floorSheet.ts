@@ -15,6 +15,7 @@ import { columnOf, type Column } from './column'
 import { flags } from './flags'
 import { benchmarkWords, fallWords, pitWords } from './floorLabels'
 import { floorGrid } from './floorGrid'
+import { floorPieces } from './floorPieces'
 import { footerBlock } from '../footer'
 import { panel } from '../ink'
 import { nameMarks } from './names'
@@ -214,6 +215,6 @@ export const floorSheet: Sheet = {
   title: TITLE,
   reader: 'Everyone',
   size: 'large',
-  pieces: () => [],
+  pieces: floorPieces,
   pages: ({ now }, options) => [floorPage(now, options)],
 }
