@@ -16,10 +16,26 @@ export interface PaperSizes {
   /** Words of the footer, which nobody reads at work. */
   readonly foot: number
   readonly cellMm: number
-  /** Letters of tables, the largest that fit are taken: while columns read well upright, and lying. */
-  readonly upright: readonly number[]
-  readonly lying: readonly number[]
+  /** Lettering of tables, the first that fits is taken: while columns read well upright, and lying. */
+  readonly upright: readonly Lettering[]
+  readonly lying: readonly Lettering[]
 }
+
+/** How a table is lettered: height of its letters, and how many of them wide a column of words may be before it breaks into lines. */
+export interface Lettering {
+  readonly letterMm: number
+  readonly wordsEms: number
+}
+
+/** Words so wide are read in one line, and so wide still well in several. */
+const LINE_EMS = 22
+const BROKEN_EMS = 14
+
+const inLines = (...letters: readonly number[]): readonly Lettering[] =>
+  letters.map((letterMm) => ({ letterMm, wordsEms: LINE_EMS }))
+
+const broken = (...letters: readonly number[]): readonly Lettering[] =>
+  letters.map((letterMm) => ({ letterMm, wordsEms: BROKEN_EMS }))
 
 /** Letters of tables that are too wide even lying: their cells break into lines. */
 export const TIGHT_LETTERS = [2.6, 2.4, 2.2, 2] as const
@@ -36,8 +52,8 @@ const full: PaperSizes = {
   note: 2.4,
   foot: 2.2,
   cellMm: 8.6,
-  upright: [3, 2.8, 2.6, 2.4],
-  lying: [3, 2.8, 2.6, 2.4, 2.2],
+  upright: [...inLines(3, 2.8, 2.6), ...broken(2.8, 2.6, 2.4)],
+  lying: [...inLines(3, 2.8, 2.6, 2.4), ...broken(2.6, 2.4, 2.2)],
 }
 
 /** Home printers leave 6 mm of each edge bare; a card has no more to spare. */
@@ -54,8 +70,8 @@ const half: PaperSizes = {
   note: 2.2,
   foot: 2,
   cellMm: 7.6,
-  upright: [2.7, 2.5, 2.4],
-  lying: [2.7, 2.5, 2.4, 2.2],
+  upright: [...inLines(2.7, 2.5), ...broken(2.5, 2.4)],
+  lying: [...inLines(2.7, 2.5, 2.4), ...broken(2.4, 2.2)],
 }
 
 const card: PaperSizes = { ...half, marginMm: 6, title: 4.2, bay: 2.5, cellMm: 7.2, body: 2.5, big: 4.6 }

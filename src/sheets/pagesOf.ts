@@ -10,7 +10,7 @@ import {
 import type { Table } from '../model/table'
 import { flowOver, NEXT_PAGE } from './flow'
 import { type Furniture, furnitureOf, type Identity, scaleOf } from './furniture'
-import { type PaperSizes, sizesOn, TIGHT_LETTERS } from './letterSizes'
+import { type Lettering, type PaperSizes, sizesOn, TIGHT_LETTERS } from './letterSizes'
 import type { Piece } from './piece'
 import { flowsOf } from './pieceBlocks'
 import type { PlanOnPaper, Sheet, SheetOptions, SheetSize } from './sheet'
@@ -32,19 +32,19 @@ const sizes: Readonly<Record<PaperFamily, Readonly<Record<SheetSize, PaperName>>
 /** The paper that a sheet is made for, of one family. */
 export const paperFor = ({ size }: Pick<Sheet, 'size'>, family: PaperFamily): PaperName => sizes[family][size]
 
-const lettersOn = ({ upright, lying }: PaperSizes, orientation: Orientation): readonly number[] =>
+const lettersOn = ({ upright, lying }: PaperSizes, orientation: Orientation): readonly Lettering[] =>
   orientation === 'portrait' ? upright : lying
 
-const firstEasy = (table: MeasuredTable, widthMm: number, letters: readonly number[]) => {
-  for (const letterMm of letters) {
-    const fit = easyFit(table, widthMm, letterMm)
+const firstEasy = (table: MeasuredTable, widthMm: number, letters: readonly Lettering[]) => {
+  for (const lettering of letters) {
+    const fit = easyFit(table, widthMm, lettering)
     if (fit !== undefined) return fit
   }
   return undefined
 }
 
 /** In the largest letters in which its columns read well, else with cells broken into lines, at last in the smallest letters. */
-const fitted = (table: MeasuredTable, widthMm: number, letters: readonly number[]): ColumnFit => {
+const fitted = (table: MeasuredTable, widthMm: number, letters: readonly Lettering[]): ColumnFit => {
   const easy = firstEasy(table, widthMm, letters)
   if (easy !== undefined) return easy
   const letterMm = TIGHT_LETTERS.find((mm) => isTightEnough(table, widthMm, mm)) ?? TIGHT_LETTERS[3]
@@ -89,7 +89,7 @@ const wayRound = (kinds: Kinds, identity: Identity, { paper, orientation }: Shee
 }
 
 /** How a table of those kinds comes out on a width of paper. */
-const fitter = (kinds: Kinds, widthMm: number, letters: readonly number[]) => {
+const fitter = (kinds: Kinds, widthMm: number, letters: readonly Lettering[]) => {
   const fits = new Map([...kinds].map(([kind, tables]) => [kind, fitted(tables, widthMm, letters)]))
   return (table: Table, hasTicks: boolean): ColumnFit => {
     const fit = fits.get(kindOf(table, hasTicks))

@@ -1,6 +1,7 @@
 import { textWidth, wrapped } from '../drawing/lettering'
 import type { Column, Table } from '../model/table'
 import { LETTERS } from './ink'
+import type { Lettering } from './letterSizes'
 
 /** Main columns are lettered this much larger than the rest, so that they are read from further. */
 export const MAIN_LARGER = 1.35
@@ -8,8 +9,6 @@ export const MAIN_LARGER = 1.35
 export const CELL_PAD_MM = 1.6
 /** Width of the column of boxes to tick. */
 export const TICK_COLUMN_MM = 7.5
-/** Words wider than so many letter heights are better read in two lines. */
-const WORDS_EMS = 22
 /** A table is spread at most this much, so that the eye finds its line. */
 const MOST_SPREAD = 1.3
 
@@ -53,7 +52,11 @@ const widest = (texts: Iterable<string>, width: (text: string) => number): numbe
   return most
 }
 
-const needOf = (column: Column, texts: ReadonlySet<string>, letterMm: number): ColumnNeed => {
+const needOf = (
+  column: Column,
+  texts: ReadonlySet<string>,
+  { letterMm, wordsEms }: Lettering,
+): ColumnNeed => {
   const cellMm = cellLetterMm(column, letterMm)
   const headMm = headLetterMm(letterMm)
   const pad = 2 * CELL_PAD_MM
@@ -62,7 +65,7 @@ const needOf = (column: Column, texts: ReadonlySet<string>, letterMm: number): C
     widestWord(column.title, headMm),
     widest(texts, (text) => widestWord(text, cellMm)),
   )
-  const readMm = isNumbers(column) ? wholeMm : Math.min(wholeMm, WORDS_EMS * letterMm)
+  const readMm = isNumbers(column) ? wholeMm : Math.min(wholeMm, wordsEms * letterMm)
   const easyMm = Math.max(wordMm, readMm, textWidth(column.title, headMm) * 0.55)
   return { leastMm: wordMm + pad, easyMm: easyMm + pad, wholeMm: Math.max(wholeMm, easyMm) + pad }
 }
@@ -110,29 +113,35 @@ export const measuredTogether = (tables: readonly Table[], hasTicks: boolean): M
     hasTicks,
   )
 
-const needsOf = ({ table, texts }: MeasuredTable, letterMm: number): readonly ColumnNeed[] =>
-  table.columns.map((column, i) => needOf(column, texts[i] ?? new Set(), letterMm))
+const needsOf = ({ table, texts }: MeasuredTable, lettering: Lettering): readonly ColumnNeed[] =>
+  table.columns.map((column, i) => needOf(column, texts[i] ?? new Set(), lettering))
 
 const besideOf = (rows: number, tableMm: number, widthMm: number): number =>
   rows < LEAST_BESIDE
     ? 1
     : Math.max(1, Math.min(MOST_BESIDE, Math.floor((widthMm + GUTTER_MM) / (tableMm + GUTTER_MM))))
 
-/** Widths at which every column reads well, in letters of that height; undefined where the paper is too narrow for them. */
-export const easyFit = (table: MeasuredTable, widthMm: number, letterMm: number): ColumnFit | undefined => {
-  const needs = needsOf(table, letterMm)
+/** Widths at which every column reads well, so lettered; undefined where the paper is too narrow for them. */
+export const easyFit = (
+  table: MeasuredTable,
+  widthMm: number,
+  lettering: Lettering,
+): ColumnFit | undefined => {
+  const needs = needsOf(table, lettering)
   const easy = needs.map(({ easyMm }) => easyMm)
   const beside = besideOf(table.table.rows.length, sumOf(easy) + table.ticksMm, widthMm)
   const roomMm = (widthMm - (beside - 1) * GUTTER_MM) / beside - table.ticksMm
   const spareMm = roomMm - sumOf(easy)
   if (spareMm < 0) return undefined
   const wants = needs.map(({ wholeMm, easyMm }) => wholeMm - easyMm)
-  return { letterMm, widthsMm: spread(given(easy, wants, spareMm), roomMm), beside }
+  return { letterMm: lettering.letterMm, widthsMm: spread(given(easy, wants, spareMm), roomMm), beside }
 }
+
+const tight = (letterMm: number): Lettering => ({ letterMm, wordsEms: 14 })
 
 /** Widths for which cells break between words, or where even that is too wide, within them. */
 export const tightFit = (table: MeasuredTable, widthMm: number, letterMm: number): ColumnFit => {
-  const needs = needsOf(table, letterMm)
+  const needs = needsOf(table, tight(letterMm))
   const roomMm = widthMm - table.ticksMm
   const least = needs.map(({ leastMm }) => leastMm)
   const spareMm = roomMm - sumOf(least)
@@ -144,7 +153,7 @@ export const tightFit = (table: MeasuredTable, widthMm: number, letterMm: number
 
 /** True where no word is broken at those letters. */
 export const isTightEnough = (table: MeasuredTable, widthMm: number, letterMm: number): boolean =>
-  sumOf(needsOf(table, letterMm).map(({ leastMm }) => leastMm)) <= widthMm - table.ticksMm
+  sumOf(needsOf(table, tight(letterMm)).map(({ leastMm }) => leastMm)) <= widthMm - table.ticksMm
 
 /** Words in lines of a width; a word that is wider is broken between letters, never clipped. */
 export const brokenInto = (text: string, letterMm: number, widthMm: number): readonly string[] =>
