@@ -27,3 +27,9 @@ export const fromM3PerS = (flowM3PerS: number): number => cubicMetres(flowM3PerS
 
 /** Litres an hour to cubic metres a second. */
 export const toM3PerS = (flowLph: number): number => toCubicMetres(flowLph) / SECONDS_PER_HOUR
+
+const MILLILITRES_PER_LITRE = 1000
+
+/** What a cup catches of a flow in L/h over some seconds, mL. */
+export const caughtMl = (flowLph: number, seconds: number): number =>
+  (flowLph * MILLILITRES_PER_LITRE * seconds) / SECONDS_PER_HOUR

@@ -6,7 +6,7 @@ import { Said } from '../../sidebar/Said'
 import { useWords } from '../../sidebar/words'
 import { usePlannerState } from '../../store/react'
 import { ChartTable } from './chart/ChartTable'
-import { clock, mainRow, zoneRow } from './flushWords'
+import { clock, mainRow, zoneRow } from '../../sheets/startUp/flushWords'
 import type { Steps } from './steps'
 import { useAnswer } from './useAnswer'
 

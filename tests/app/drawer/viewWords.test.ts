@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { feedName, feedRow } from '../../../src/app/drawer/feedRows'
-import { clock, mainRow, zoneRow } from '../../../src/app/drawer/flushWords'
+import { clock, mainRow, zoneRow } from '../../../src/sheets/startUp/flushWords'
 import { cutWords, groupRow } from '../../../src/sheets/tubes/tubeWords'
 import {
   changeWords,
