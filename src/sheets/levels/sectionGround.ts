@@ -118,11 +118,18 @@ const pegMark = ({ sMm, groundMm, pegTopMm }: CutPeg, view: SectionView): Mark =
   )
 }
 
+/** Over a line that lies on the floor the tube comes from the top of the drawing. */
+const dropsFrom = (groundMm: number, crownMm: number, { highMm }: SectionView): number =>
+  groundMm > crownMm ? groundMm : highMm
+
 /** A hole on the crown: the tube that drops into it, from over the floor. */
 const holeMarks = (cut: LongCut, view: SectionView): Mark[] =>
   cut.outlets.map(({ sMm, drainCrownMm }) =>
     lineMark(
-      [view.at({ sMm, levelMm: groundAt(cut, sMm) }), view.at({ sMm, levelMm: drainCrownMm })],
+      [
+        view.at({ sMm, levelMm: dropsFrom(groundAt(cut, sMm), drainCrownMm, view) }),
+        view.at({ sMm, levelMm: drainCrownMm }),
+      ],
       'water',
       'end',
     ),

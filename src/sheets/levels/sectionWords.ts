@@ -54,11 +54,14 @@ export const holeWords = (cut: LongCut, view: SectionView, write: Words): Mark[]
 
 /** Lines of words under a place, then over it. */
 const ROWS = [0, 1, 2, 3, -3, -4]
+const ASIDES = [0, -14, 14, -28, 28]
+/** Never across the wall that they end at. */
+const LEFT_OF_WALL = [0, -14, -28]
 
 /** Places under each other and a little aside, the best first. */
-const tries = (mark: TextMark, stepMm: number): TextMark[] =>
+const tries = (mark: TextMark, stepMm: number, asides: readonly number[] = ASIDES): TextMark[] =>
   ROWS.flatMap((row) =>
-    [0, -14, 14, -28, 28].map((aside) => ({
+    asides.map((aside) => ({
       ...mark,
       at: { x: mark.at.x + aside, y: mark.at.y + row * stepMm },
     })),
@@ -115,6 +118,7 @@ const inletWords = (cut: LongCut, view: SectionView, { level }: Words): TextMark
     tries(
       lettered(`Inlet ${level(last.lowInvertMm)}`, { x: x - 2, y: y - 3 }, LETTERS.body, { anchor: 'end' }),
       -3.4,
+      LEFT_OF_WALL,
     ),
   ]
 }

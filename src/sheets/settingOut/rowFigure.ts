@@ -31,7 +31,7 @@ const tape = (from: Point, to: Point, text: string): Mark[] => {
     ruled(from, to, 'dimension'),
     tick(from),
     tick(to),
-    lettered(text, isUpright ? { x: at.x - 2, y: at.y } : { x: at.x, y: at.y + 2 }, LETTERS.body, {
+    lettered(text, isUpright ? { x: at.x + 2, y: at.y } : { x: at.x, y: at.y + 2 }, LETTERS.body, {
       anchor: 'middle',
       upright: isUpright,
     }),
