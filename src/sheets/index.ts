@@ -1,5 +1,6 @@
 import { floorSheet } from './floor/floorSheet'
 import { assemblyCard } from './assembly/assemblyCard'
+import { bundleLabels } from './labels/bundleLabels'
 import { changeNote } from './change/changeNote'
 import { drillStick } from './drill/drillStick'
 import { gutterCard } from './gutters/gutterCard'
@@ -24,6 +25,7 @@ export const sheets: readonly Sheet[] = [
   levelsSheet,
   sawList,
   drillStick,
+  bundleLabels,
   assemblyCard,
   gutterCard,
   pipeList,
