@@ -42,8 +42,8 @@ const playwrightBrowser = async () => {
   return existsSync(path) ? path : undefined
 }
 
-/** Debian's own Chromium can be installed only there and only by root; elsewhere `chromium` is another thing or not there. */
-const canUseApt = () =>
+/** Debian's own packages can be installed only there and only by root; elsewhere `chromium` is another thing or not there. */
+export const canUseApt = () =>
   process.getuid?.() === 0 &&
   existsSync('/etc/os-release') &&
   /^ID=debian$/m.test(readFileSync('/etc/os-release', 'utf8'))

@@ -5,6 +5,7 @@ import { join } from 'node:path'
 import { findBrowser } from './browser.mjs'
 import { run, runTool, top } from './command.mjs'
 import { install } from './install.mjs'
+import { findPoppler } from './poppler.mjs'
 import { playwrightTally, sum, vitestTally } from './tally.mjs'
 
 const UNIT_REPORT = join(top, '.cache/vitest.json')
@@ -26,6 +27,7 @@ const browserTests = async () => {
     )
     return false
   }
+  await findPoppler()
   return runTool('playwright', ['test', '--config', 'e2e/playwright.config.ts'], { CHROMIUM_PATH: browser })
 }
 
