@@ -23,7 +23,9 @@ export type Separator = ',' | ';'
 
 const NEEDS_QUOTES = /[",;\t\r\n]|^\s|\s$/
 
-const cellText = (text: string): string => {
+const cellText = (text: string | number): string => {
+  // A number alone is no formula, whatever its sign; with an apostrophe it would be no number any more.
+  if (typeof text === 'number') return String(text)
   // One kind of line break in a cell, whatever was pasted into it: readers that turn one kind into another change nothing then.
   const guarded = guardCell(text.replaceAll(/\r\n?/g, '\n'))
   return NEEDS_QUOTES.test(guarded) ? `"${guarded.replaceAll('"', '""')}"` : guarded
@@ -32,6 +34,9 @@ const cellText = (text: string): string => {
 /** Tells a sheet that the text is UTF-8. */
 const BYTE_ORDER_MARK = '\uFEFF'
 
-/** Lines of cells as a file: UTF-8 with its mark, lines ended by CR LF, line breaks in cells by LF, every cell guarded. */
-export const csvText = (lines: readonly (readonly string[])[], separator: Separator = ','): string =>
+/** Lines of cells as a file: UTF-8 with its mark, lines ended by CR LF, line breaks in cells by LF, every cell of words guarded. */
+export const csvText = (
+  lines: readonly (readonly (string | number)[])[],
+  separator: Separator = ',',
+): string =>
   `${BYTE_ORDER_MARK}${lines.map((cells) => `${cells.map(cellText).join(separator)}\r\n`).join('')}`

@@ -109,9 +109,11 @@ const sheetOf = (given: string | undefined): Sheet | undefined => {
 
 const failsOf = (given: string | undefined): readonly string[] => {
   if (given === undefined) return USUAL_FAILS
-  return [...new Set(given.split(',').map((word) => word.trim()))]
+  const words = given.split(',').map((word) => word.trim())
+  const named = words
     .filter((word) => word !== '')
     .flatMap((word) => oneOf('fail', word, possibleFails) ?? [])
+  return [...new Set(named)]
 }
 
 const dateOf = (given: string | undefined): string | undefined =>

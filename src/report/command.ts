@@ -92,5 +92,5 @@ export const reportAnswer = async (
   return withFailing(answer, failing)
 }
 
-export { readArguments } from './arguments'
+export { readArguments, type ReportCommand } from './arguments'
 export { helpText } from './helpText'

@@ -1,4 +1,4 @@
-import type { Row, Table } from '../model/table'
+import type { Cell, Column, Row, Table } from '../model/table'
 import type { Failing } from './failing'
 
 export const REPORT_FORMAT = 'kerf-and-fall/report'
@@ -13,9 +13,15 @@ export const reportHead = (of: 'bay' | 'sheet' | 'difference') => ({
   of,
 })
 
+/** No words in a column of numbers, not even none. */
+const valueOf = ({ unit }: Column, cell: Cell | undefined): Cell['value'] => {
+  const value = cell?.value ?? null
+  return unit !== 'text' && value === '' ? null : value
+}
+
 /** A row by the keys of its columns: the values, in the units that the keys name. */
 export const valuesOf = ({ columns }: Pick<Table, 'columns'>, { cells }: Row) =>
-  Object.fromEntries(columns.map(({ key }, index) => [key, cells[index]?.value ?? null]))
+  Object.fromEntries(columns.map((column, index) => [column.key, valueOf(column, cells[index])]))
 
 /** What fails the plan, for a script that reads the file instead of the exit code. */
 export const failsJson = ({ on, counts, accepted }: Failing) => ({

@@ -8,7 +8,7 @@ import { pageFiles, tableFiles, type TextFile } from '../sheets/sheetFiles'
 import { piecesText } from '../sheets/sheetText'
 import { type Answer, refusal } from './answer'
 import type { ReportCommand } from './arguments'
-import { issueWords } from '../sheets/onPaper'
+import { issueWords } from '../layout/issues'
 import { sheetJson } from './sheetJson'
 import { chosenTable } from './tableChoice'
 

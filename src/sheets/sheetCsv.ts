@@ -20,12 +20,9 @@ const unitNames: Readonly<Record<Exclude<ValueUnit, 'text'>, string>> = {
 const headsOf = ({ title, unit }: Column): readonly string[] =>
   unit === 'text' ? [title] : [title, `${title} (${unitNames[unit]})`]
 
-/** Enough digits that a number read back is the very number: no thousands apart, a full stop as the decimal sign. */
-const bare = (value: Cell['value'] | undefined): string =>
-  value === null || value === undefined ? '' : String(value)
-
-const fieldsOf = (column: Column, cell: Cell | undefined): readonly string[] =>
-  column.unit === 'text' ? [cell?.text ?? ''] : [cell?.text ?? '', bare(cell?.value)]
+/** Numbers as they are: a number read back is the very number, with a full stop as the decimal sign and no thousands apart. */
+const fieldsOf = (column: Column, cell: Cell | undefined): readonly (string | number)[] =>
+  column.unit === 'text' ? [cell?.text ?? ''] : [cell?.text ?? '', cell?.value ?? '']
 
 /**
  * A table as a file for spreadsheets: its heads as the crew reads them, every row and sum in its order. A column of numbers stands

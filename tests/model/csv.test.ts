@@ -18,6 +18,10 @@ describe('a file', () => {
   })
 })
 
+test('a number is written as a number, also below nothing', () => {
+  expect(csvText([[-5, 0.25, '-5']])).toBe(`${MARK}-5,0.25,'-5\r\n`)
+})
+
 describe('a cell that a sheet would run', () => {
   test.each([
     ['=1+1', "'=1+1"],
