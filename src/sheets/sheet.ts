@@ -3,6 +3,7 @@ import type { Orientation, PaperName } from '../drawing/paper'
 import type { Judged } from '../evaluate/evaluation'
 import type { Units } from '../units/length'
 import type { Piece } from './piece'
+import type { SheetState } from './sheetState'
 
 /** What the person who prints a sheet chooses. */
 export interface SheetOptions {
@@ -31,6 +32,8 @@ export interface PlanOnPaper {
   readonly now: Judged
   /** The last issue; undefined before the first. */
   readonly issued: IssuedPlan | undefined
+  /** What became of each sheet of the last issue, where somebody has found it out: the change note tells it. */
+  readonly states?: readonly SheetState[]
 }
 
 /** How large a paper the sheet is made for; which one that is in inches or in mm, `paperFor` says. */

@@ -1,4 +1,5 @@
 import type { StateWord } from '../model/finding'
+import type { PaperState } from '../sheets/sheetState'
 import './state.css'
 
 const classes = ['state-good', 'state-watch', 'state-bad'] as const
@@ -14,7 +15,7 @@ function Shape({ rank }: { readonly rank: number }) {
 }
 
 interface StateMarkProps {
-  readonly word: StateWord
+  readonly word: StateWord | PaperState
   /** 0 good, 1 to be looked at, 2 to be mended. */
   readonly rank: number
   readonly count?: number

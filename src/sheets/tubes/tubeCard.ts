@@ -59,7 +59,7 @@ const letterOf = (index: number): string =>
 /** Longest first, as the bench cuts them. */
 const cutsOf = (bundles: readonly Bundle[]): readonly Cut[] =>
   groupedBy(bundles, ({ stock, lengthMm }) => `${stock} ${lengthMm}`)
-    .toSorted(([a], [b]) => a.stock.localeCompare(b.stock, 'en') || b.lengthMm - a.lengthMm)
+    .toSorted(([a], [b]) => Number(b.stock < a.stock) - Number(a.stock < b.stock) || b.lengthMm - a.lengthMm)
     .map((alike, index) => ({ letter: letterOf(index), bundles: alike }))
 
 /** Stations next to each other as runs: `1 to 6, 19 to 24`. */

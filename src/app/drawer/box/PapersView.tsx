@@ -1,8 +1,11 @@
 import { useMemo, useState } from 'react'
 import { sheets } from '../../../sheets'
 import type { Sheet } from '../../../sheets/sheet'
+import type { SheetState } from '../../../sheets/sheetState'
+import { StateMark } from '../../../sidebar/StateMark'
 import { useAnswer } from '../useAnswer'
 import { inOne } from '../steps'
+import { paperRanks, stateSteps } from './issueSteps'
 import { pagesIn, pageWords, setSteps, type SheetPages } from './paperSet'
 import './papers.css'
 import { SetDeeds } from './SetDeeds'
@@ -15,6 +18,8 @@ interface SheetListProps {
   readonly shown: Sheet
   /** undefined while it is counted. */
   readonly made: readonly SheetPages[] | undefined
+  /** What became of the sheets of the last issue; empty before the first. */
+  readonly states: readonly SheetState[]
   readonly onShow: (sheet: Sheet) => void
 }
 
@@ -25,32 +30,41 @@ const countWords = (sheet: Sheet, made: SheetListProps['made']): string => {
 }
 
 /** Every sheet with who holds it; a press shows it. */
-function SheetList({ shown, made, onShow }: SheetListProps) {
+function SheetList({ shown, made, states, onShow }: SheetListProps) {
+  const stateOf = ({ id }: Sheet) => states.find(({ sheet }) => sheet.id === id)?.state
   return (
     <ul className="box-sheets" aria-label="Sheets">
-      {sheets.map((sheet) => (
-        <li key={sheet.id}>
-          <button
-            data-selected={sheet === shown}
-            aria-pressed={sheet === shown}
-            onClick={() => onShow(sheet)}
-          >
-            <b>{sheet.code}</b>
-            <span>{sheet.title}</span>
-            <small>{sheet.reader}</small>
-            <small>{countWords(sheet, made)}</small>
-          </button>
-        </li>
-      ))}
+      {sheets.map((sheet) => {
+        const state = stateOf(sheet)
+        return (
+          <li key={sheet.id}>
+            <button
+              data-selected={sheet === shown}
+              aria-pressed={sheet === shown}
+              onClick={() => onShow(sheet)}
+            >
+              <b>{sheet.code}</b>
+              <span>{sheet.title}</span>
+              <small>{sheet.reader}</small>
+              <small>{countWords(sheet, made)}</small>
+              {state && <StateMark word={state} rank={paperRanks[state]} />}
+            </button>
+          </li>
+        )
+      })}
     </ul>
   )
 }
 
 const [first] = sheets
 
+const NONE: readonly SheetState[] = []
+
 /** The crew's papers: each looked at as it will be printed, and handed over one by one or all at once. */
 export default function PapersView() {
-  const set = usePaperPlan()
+  const plain = usePaperPlan()
+  const { answer: states = NONE } = useAnswer('states', [plain], () => stateSteps(plain))
+  const set = useMemo(() => ({ ...plain, plan: { ...plain.plan, states } }), [plain, states])
   const [shown, setShown] = useState<Sheet | undefined>(first)
   const { answer: made } = useAnswer('set', [set], () => setSteps(sheets, set))
   const about = useMemo(() => [set, shown], [set, shown])
@@ -62,7 +76,7 @@ export default function PapersView() {
     <div className="box">
       <div className="box-set">
         <SetDeeds set={set} />
-        <SheetList shown={shown} made={made} onShow={setShown} />
+        <SheetList shown={shown} made={made} states={states} onShow={setShown} />
       </div>
       <div className="box-sheet">
         <div className="box-bar">

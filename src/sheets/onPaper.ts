@@ -1,0 +1,39 @@
+import { evaluate } from '../evaluate/evaluate'
+import type { Judged } from '../evaluate/evaluation'
+import type { Bench } from '../layout/bench'
+import { FORMAT, papersSchema, VERSION, type KeptPlan, type Layout } from '../layout/schema'
+import { rememberEach } from '../model/remember'
+import type { IssuedPlan, PlanOnPaper } from './sheet'
+
+/** A plan that was kept, as a layout with no papers of its own. */
+export const layoutOf = (plan: KeptPlan): Layout => ({
+  format: FORMAT,
+  version: VERSION,
+  ...plan,
+  papers: papersSchema.parse({}),
+})
+
+/** An earlier plan with what is cut by now: pieces that are sawn since are no change of the plan. */
+const withWork = rememberEach<KeptPlan, Bench, Judged>((plan, bench) =>
+  evaluate(layoutOf({ ...plan, bench: { ...bench, measured: plan.bench.measured } })),
+)
+
+/** Where both plans ask the same of the saw, both are cut by the same boards, so that a proof found since changes no paper. */
+const withSameBoards = (was: Judged, now: Judged): Judged => {
+  const boards = new Map(now.cuts.map((list) => [list.key, list]))
+  return { ...was, cuts: was.cuts.map((list) => boards.get(list.key) ?? list) }
+}
+
+const lastIssue = (now: Judged): IssuedPlan | undefined => {
+  const { papers, bench } = now.layout
+  const last = papers.issues.at(-1)
+  if (last === undefined || papers.issued === null) return undefined
+  return {
+    number: last.number,
+    dateText: last.date,
+    was: withSameBoards(withWork(papers.issued, bench), now),
+  }
+}
+
+/** A plan with the last set of papers that was issued of it. */
+export const onPaper = (now: Judged): PlanOnPaper => ({ now, issued: lastIssue(now) })

@@ -1,0 +1,52 @@
+import type { Piece } from './piece'
+import { tablesIn } from './piece'
+import type { PlanOnPaper, Sheet, SheetOptions } from './sheet'
+import type { PaperState, SheetState } from './sheetState'
+import { tableChanges } from './tableChanges'
+
+/** Room in which drawings are made to be compared, mm. */
+const ROOM = { widthMm: 180, heightMm: 240 }
+
+/** Numbers that a reader reads alike are alike: a bay that is solved anew differs in its last digits. */
+const DIGITS = 5
+
+const alike = (key: string, value: unknown): unknown => {
+  if (key === 'value') return undefined
+  return typeof value === 'number' ? Number(value.toPrecision(DIGITS)) : value
+}
+
+/** What a piece says and shows, as one text: cells by their words. */
+const traceOf = (piece: Piece): string =>
+  JSON.stringify(piece.as === 'figure' ? [piece.caption, piece.draw(ROOM)] : piece, alike)
+
+/** All that a sheet says and shows, title block left out. */
+const tracesOf = (sheet: Sheet, plan: PlanOnPaper, options: SheetOptions, pieces: readonly Piece[]): string =>
+  [
+    ...pieces.map(traceOf),
+    ...(sheet.pages?.(plan, options) ?? []).map(({ items }) => JSON.stringify(items, alike)),
+  ].join('\n')
+
+const stateOf = (before: string, after: string): PaperState => {
+  if (before === after) return 'Current'
+  if (before === '') return 'New'
+  return after === '' ? 'Not needed' : 'Superseded'
+}
+
+/**
+ * The state of one sheet of the last issue: made twice, from the plan of that day and from the plan as it is, and held against each
+ * other. Undefined before the first issue, and for a sheet that neither plan needs.
+ */
+export const sheetState = (
+  sheet: Sheet,
+  plan: PlanOnPaper,
+  options: SheetOptions,
+): SheetState | undefined => {
+  if (plan.issued === undefined) return undefined
+  const then: PlanOnPaper = { now: plan.issued.was, issued: undefined }
+  const now: PlanOnPaper = { now: plan.now, issued: undefined }
+  const [was, is] = [sheet.pieces(then, options), sheet.pieces(now, options)]
+  const [before, after] = [tracesOf(sheet, then, options, was), tracesOf(sheet, now, options, is)]
+  if (before === '' && after === '') return undefined
+  const state = stateOf(before, after)
+  return { sheet, state, changes: state === 'Superseded' ? tableChanges(tablesIn(was), tablesIn(is)) : [] }
+}

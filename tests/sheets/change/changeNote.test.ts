@@ -1,0 +1,116 @@
+import { describe, expect, test } from 'vitest'
+import { evaluate } from '../../../src/evaluate/evaluate'
+import { setCounter } from '../../../src/layout/bayEdits'
+import { setPapers, setSettings, setBench } from '../../../src/layout/bayEdits'
+import type { Edited } from '../../../src/layout/edited'
+import { readLayout, writeLayout } from '../../../src/layout/file'
+import { isAsIssued, issuePapers, issueWords } from '../../../src/layout/issues'
+import { movePartsBy } from '../../../src/layout/edits'
+import type { Layout } from '../../../src/layout/schema'
+import { setField } from '../../../src/layout/setField'
+import { sheets } from '../../../src/sheets'
+import { changeNote } from '../../../src/sheets/change/changeNote'
+import { onPaper } from '../../../src/sheets/onPaper'
+import { tablesIn } from '../../../src/sheets/piece'
+import { sheetState } from '../../../src/sheets/sheetStates'
+import { inches } from '../../../src/units/length'
+import { scenarios } from '../../support/scenarios'
+
+const options = {
+  paper: 'letter',
+  orientation: 'auto',
+  scale: 'fit',
+  units: 'feet-inches',
+  dateText: '1 May 2027',
+  issue: '1',
+} as const
+
+const ok = (edited: Edited): Layout => {
+  if (!edited.ok) throw new Error(edited.sentence)
+  return edited.layout
+}
+
+const bare = scenarios['kestrel-bend-house-2']!()
+const issued = ok(
+  issuePapers(bare, { date: '2027-05-01', note: 'For the trench', sheets: ['floor', 'pegs'] }),
+)
+const n1 = bare.parts.find(({ name }) => name === 'N1')!.id
+
+const statesOf = (layout: Layout) =>
+  Object.fromEntries(
+    sheets
+      .filter(({ id }) => id !== 'change')
+      .flatMap((sheet) => {
+        const state = sheetState(sheet, onPaper(evaluate(layout)), options)
+        return state ? [[sheet.id, state.state]] : []
+      }),
+  )
+
+describe('an issue', () => {
+  test('is numbered, and the next one after it; what is drawn between is a draft', () => {
+    expect(issueWords(bare)).toBe('draft of 1')
+    expect(issueWords(issued)).toBe('1')
+    const moved = ok(setField(issued, n1, 'name', 'North 1'))
+    expect(issueWords(moved)).toBe('draft of 2')
+    expect(issueWords(ok(issuePapers(moved, { date: '2027-05-02', note: '', sheets: [] })))).toBe('2')
+  })
+
+  test('goes into the file and out of it to the last letter', () => {
+    const text = writeLayout(issued)
+    const read = readLayout(text)
+    expect(read.ok && writeLayout(read.layout)).toBe(text)
+    expect(read.ok && isAsIssued(read.layout)).toBe(true)
+  })
+
+  test('is not superseded by ticks of the saw hand, nor by another paper or units of a sheet', () => {
+    const [piece] = evaluate(bare).cuts[0]!.lines
+    const cut = [{ stock: 'lumber-2x4', lengthMm: piece!.lengthMm, count: 2, marks: [...piece!.marks] }]
+    const ticked = ok(setBench(issued, { cut }))
+    expect(isAsIssued(ticked)).toBe(true)
+    expect(new Set(Object.values(statesOf(ticked)))).toEqual(new Set(['Current']))
+    expect(isAsIssued(ok(setPapers(issued, { choices: [{ sheet: 'saw-list', units: 'metric' }] })))).toBe(
+      true,
+    )
+  })
+})
+
+test('nothing changed: every sheet is current, and no note is due', () => {
+  expect(new Set(Object.values(statesOf(issued)))).toEqual(new Set(['Current']))
+  expect(changeNote.pieces(onPaper(evaluate(issued)), options)).toEqual([])
+})
+
+test('a row that is moved makes the floor sheet wrong and leaves the saw list alone', () => {
+  const moved = movePartsBy(issued, [n1], inches(-8), 0)
+  const states = statesOf(moved)
+  expect(states).toMatchObject({ floor: 'Superseded', 'setting-out': 'Superseded', 'drill-stick': 'Current' })
+  const note = tablesIn(changeNote.pieces(onPaper(evaluate(moved)), options))
+  const rows = note.find(({ id }) => id === 'parts')!.rows.map(({ cells }) => cells.map(({ text }) => text))
+  expect(rows).toContainEqual(['N1', 'Moved', '', '8" west'])
+})
+
+test('another price makes the shop list wrong and nothing else', () => {
+  const taxed = ok(setCounter(issued, { tax: 0.08 }))
+  const states = statesOf(taxed)
+  expect(Object.entries(states).filter(([, state]) => state !== 'Current')).toEqual([['shop', 'Superseded']])
+})
+
+test('pieces that are cut and fit no more are told with what can be made of them', () => {
+  const [riser] = evaluate(bare).cuts[0]!.lines.filter(({ marks }) => marks.includes('RS-p'))
+  const cut = [{ stock: 'lumber-2x4', lengthMm: riser!.lengthMm, count: 12, marks: [...riser!.marks] }]
+  const sawn = ok(setBench(issued, { cut }))
+  const shorter = bare.parts
+    .filter(({ kind }) => kind === 'rack-row')
+    .reduce((layout, { id }) => ok(setField(layout, id, 'riserMm', riser!.lengthMm - inches(2))), sawn)
+  const text = changeNote
+    .pieces(onPaper(evaluate(shorter)), options)
+    .flatMap((piece) => (piece.as === 'words' ? [piece.text] : []))
+    .join('\n')
+  expect(text).toMatch(/12 cut risers are 2" too long for the bay as it is now: they can be re-cut\./)
+})
+
+test('a changed setting is told by its name, before and after', () => {
+  const wider = ok(setSettings(issued, { cartMm: inches(30) }))
+  const note = tablesIn(changeNote.pieces(onPaper(evaluate(wider)), options))
+  const rows = note.find(({ id }) => id === 'parts')!.rows.map(({ cells }) => cells.map(({ text }) => text))
+  expect(rows).toEqual([['The bay', 'Cart width', `2' 0"`, `2' 6"`]])
+})
