@@ -1,4 +1,4 @@
-import type { Place } from '../geometry/point'
+import type { Place, Point } from '../geometry/point'
 import type { RackFacts } from '../model/rackFacts'
 import type { Built } from '../model/built'
 import { gutterEnds } from '../model/gutterEnds'
@@ -17,6 +17,8 @@ export interface RowAxes {
   readonly lengthMm: number
   /** Racks are numbered from the start of the row: whether that is its high end. */
   readonly isFromStart: boolean
+  /** Unit vector downhill. */
+  readonly along: Point
   readonly placeOf: (at: Place) => RowPlace
 }
 
@@ -33,6 +35,7 @@ export const rowAxes = (built: Built, rack: RackFacts): RowAxes => {
     rackMm: runMm / racks,
     lengthMm: runMm,
     isFromStart,
+    along,
     placeOf: ({ x, y, z }) => ({
       u: (x - origin.x) * along.x + (y - origin.y) * along.y,
       v: (x - origin.x) * along.y - (y - origin.y) * along.x,

@@ -25,6 +25,8 @@ export interface RackBuilt extends Assembled {
   readonly runners: readonly Member[]
   /** Bearers that lie in it, in its own axes. */
   readonly bearers: readonly Member[]
+  /** Half sizes of what each riser stands on, mm; none where it stands on the floor. */
+  readonly plate: { readonly alongMm: number; readonly acrossMm: number } | undefined
   /** Towers that hang in it. */
   readonly towers: number
 }
@@ -72,6 +74,14 @@ const within = (base: readonly Member[], mark: string, fromU: number, toU: numbe
     .filter(({ stick, from, to }) => stick.mark === mark && from.u < toU && to.u >= fromU)
     .map((member) => movedUp(member, fromU))
 
+const plateOf = ({ supports, fittings }: Built, { along }: RowAxes): RackBuilt['plate'] => {
+  const foot = supports.find(({ rests }) => rests === 'floor')
+  if (!foot || !fittings.some(({ item }) => item === 'foot-plate')) return undefined
+  const isAlongX = Math.abs(along.x) > Math.abs(along.y)
+  const [alongMm, acrossMm] = isAlongX ? [foot.halfXMm, foot.halfYMm] : [foot.halfYMm, foot.halfXMm]
+  return { alongMm, acrossMm }
+}
+
 /** Members and fixings of a row, each where it belongs. */
 const sorted = (built: Built, axes: RowAxes) => {
   const racks = Array.from({ length: axes.racks }, () => ({
@@ -98,6 +108,7 @@ export const rowBuilt = rememberEach<Built, null, RowBuilt | undefined>((built) 
   const axes = rowAxes(built, facts)
   const { racks, base } = sorted(built, axes)
   const towers = towersARack(built, facts)
+  const plate = plateOf(built, axes)
   return {
     base: { part, facts, ...base },
     racks: racks.map(({ members, fixings }, index): RackBuilt => {
@@ -114,6 +125,7 @@ export const rowBuilt = rememberEach<Built, null, RowBuilt | undefined>((built) 
         fixings,
         runners: within(base.members, 'BR', fromU, fromU + axes.rackMm),
         bearers: within(base.members, 'GB', fromU, fromU + axes.rackMm),
+        plate,
         towers: towers[fromStart] ?? 0,
       }
     }),

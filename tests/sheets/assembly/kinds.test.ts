@@ -33,7 +33,15 @@ const inBay = ({ bay: { built } }: Evaluation) =>
       .flatMap(({ sticks }) => sticks.filter(({ mark }) => mark !== 'GT').map(pieceOf)),
   )
 
-const FIXED = ['screw', 'sleeve-screw', 'end-cap-1/2', 'end-cap-3/4', 'end-cap-1', 'end-cap-1-1/4', 'foot-plate']
+const FIXED = [
+  'screw',
+  'sleeve-screw',
+  'end-cap-1/2',
+  'end-cap-3/4',
+  'end-cap-1',
+  'end-cap-1-1/4',
+  'foot-plate',
+]
 
 const fixedOnCards = (now: Evaluation, item: string): number =>
   assembled(now)

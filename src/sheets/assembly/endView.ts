@@ -1,0 +1,171 @@
+import { fitScale } from '../../drawing/paper'
+import { onPaper } from '../../drawing/page'
+import type { Box } from '../../geometry/box'
+import type { Mark } from '../../model/drawing'
+import type { Units } from '../../units/length'
+import { atDrill } from '../../units/precision'
+import { type Writer, writerFor } from '../../units/writer'
+import { LETTERS, panel, ruled } from '../ink'
+import { measured, together, wordsAt, type Worded } from '../paperDimensions'
+import type { Drawn, FigurePiece } from '../piece'
+import { spread } from '../spread'
+import { flatFrame, flatWidth } from './flatFrame'
+import { framesOf } from './frames'
+import { type Height, heightsOf } from './heights'
+import type { Member } from './members'
+import { rings } from './rings'
+import type { RackBuilt } from './rowBuilt'
+import { coverOf, FROM_HIGH_END, type Laid, memberMarks, onSheet, pointedAt } from './shapes'
+
+/** Room about the two drawings, mm of paper. */
+const ROOM = { side: 4, foot: 15, head: 10, ladder: 48, flat: 12 }
+const LINE_MM = 3.7
+/** Taller than this it would leave no room for the joints under it, mm of paper. */
+const TALLEST_MM = 120
+/** Never drawn narrower than this half, mm of the rack. */
+const LEAST_HALF_MM = 300
+
+/** Heights beside the rack, each with a leader to where it is read. */
+const ladder = (
+  heights: readonly Height[],
+  x: number,
+  laid: Laid,
+  footMm: number,
+  write: Writer,
+  drill: Writer,
+): Worded => {
+  const at = ({ mm }: Height) => laid.y + (footMm + mm) * laid.scale
+  const ys = spread(heights.map(at), LINE_MM)
+  return together(
+    heights.map((height, index) => {
+      const y = ys[index] ?? at(height)
+      const tape = height.isDrilled ? drill : write
+      const text = wordsAt(`${tape.onTape(height.mm)} ${height.words}`, { x: x + 6, y }, LETTERS.body)
+      return {
+        marks: [
+          ruled({ x: x - 3, y: at(height) }, { x: x + 1, y: at(height) }, 'dimension'),
+          ruled({ x: x + 1, y: at(height) }, { x: x + 5, y }, 'dimension'),
+          ...text.marks,
+        ],
+        boxes: text.boxes,
+      }
+    }),
+  )
+}
+
+const risersV = (rack: RackBuilt): readonly number[] =>
+  (framesOf(rack)[0]?.risers.map(({ from }) => from.v) ?? []).toSorted((a, b) => a - b)
+
+const plates = (rack: RackBuilt, footMm: number, laid: Laid): Mark[] => {
+  const { plate } = rack
+  if (plate === undefined) return []
+  return risersV(rack).map((v) => {
+    const low = onSheet(laid, { x: v - plate.acrossMm, y: 0 })
+    const high = onSheet(laid, { x: v + plate.acrossMm, y: footMm })
+    return panel({ x0: low.x, y0: low.y, x1: high.x, y1: high.y }, 'outline', 'none')
+  })
+}
+
+const widths = (rack: RackBuilt, laid: Laid, write: Writer): Worded => {
+  const [left = 0, right = 0] = risersV(rack)
+  const bar = rack.members.find(({ stick }) => stick.mark === 'HB')
+  const span = (from: number, to: number, downMm: number, text: string): Worded => {
+    const y = laid.y - downMm
+    return measured(
+      { x: onSheet(laid, { x: from, y: 0 }).x, y },
+      { x: onSheet(laid, { x: to, y: 0 }).x, y },
+      0,
+      text,
+    )
+  }
+  return together([
+    span(left, right, 5, `${write.onTape(right - left)} middles`),
+    ...(bar
+      ? [
+          span(
+            Math.min(bar.from.v, bar.to.v),
+            Math.max(bar.from.v, bar.to.v),
+            11,
+            `bar ${write.onTape(bar.stick.lengthMm)}`,
+          ),
+        ]
+      : []),
+  ])
+}
+
+const shownOf = ({ runners, bearers, members }: RackBuilt): readonly Member[] => [
+  ...runners,
+  ...bearers.slice(0, 1),
+  ...members,
+]
+
+/** Half as wide as it is across, and as high as it stands, mm. */
+const extentOf = (rack: RackBuilt) => ({
+  halfMm: Math.max(
+    LEAST_HALF_MM,
+    ...shownOf(rack).flatMap(({ from, to }) => [Math.abs(from.v), Math.abs(to.v)]),
+    ...risersV(rack).map((v) => Math.abs(v) + (rack.plate?.acrossMm ?? 0)),
+  ),
+  topMm: Math.max(0, ...rack.members.map(({ to, stick }) => to.z + stick.heightMm / 2)),
+})
+
+/** The rack as it stands, with its heights at its right side. */
+const standing = (rack: RackBuilt, laid: Laid, heightMm: number, write: Writer, units: Units): Mark[] => {
+  const footMm = framesOf(rack)[0]?.risers[0]?.from.z ?? 0
+  const shown = shownOf(rack)
+  const x = laid.x + extentOf(rack).halfMm * laid.scale + 2
+  const title = wordsAt('From its high end', { x: laid.x, y: heightMm - 3 }, LETTERS.body + 0.3, 'middle')
+  const words = together([
+    widths(rack, laid, write),
+    ladder(heightsOf(rack), x, laid, footMm, write, writerFor(units, atDrill)),
+    title,
+  ])
+  const within: Box = { x0: 0.5, x1: x + 1, y0: 3, y1: heightMm - 6 }
+  const covers = shown.flatMap((member) => coverOf(member, FROM_HIGH_END, laid))
+  return [
+    ruled({ x: ROOM.side - 2, y: laid.y }, { x: x - 2, y: laid.y }, 'wall'),
+    ...plates(rack, footMm, laid),
+    ...memberMarks(shown, FROM_HIGH_END, laid),
+    ...words.marks,
+    ...rings(pointedAt(shown, FROM_HIGH_END, laid, 0), covers, words.boxes, within),
+  ]
+}
+
+const draw = (
+  rack: RackBuilt,
+  write: Writer,
+  units: Units,
+  room: { readonly widthMm: number; readonly heightMm: number },
+): Drawn => {
+  const frames = framesOf(rack)
+  const frame = frames.find(({ isSleeved }) => !isSleeved) ?? frames[0]
+  const flatMm = frame ? flatWidth(frame) : 0
+  const { halfMm, topMm } = extentOf(rack)
+  const inside = {
+    widthMm: room.widthMm - 2 * ROOM.side - ROOM.ladder - ROOM.flat,
+    heightMm: Math.min(room.heightMm, TALLEST_MM) - ROOM.foot - ROOM.head,
+  }
+  const scale = fitScale({ widthMm: 2 * halfMm + flatMm, heightMm: topMm }, inside, units)
+  const k = 1 / scale.ratio
+  const laid: Laid = { scale: k, x: ROOM.side + halfMm * k, y: ROOM.foot }
+  const heightMm = ROOM.foot + topMm * k + ROOM.head
+  const flatX = room.widthMm - ROOM.side - ROOM.flat / 2 - (flatMm / 2) * k - 4
+  const flat = frame && flatFrame(frame, { ...laid, x: flatX }, write)
+  return {
+    heightMm,
+    scaleWords: scale.words,
+    items: [
+      {
+        placement: onPaper,
+        marks: [...standing(rack, laid, heightMm, write, units), ...(flat?.marks ?? [])],
+      },
+    ],
+  }
+}
+
+/** A rack across the row, with its heights from the foot, and one of its frames as it is squared on the floor. */
+export const endView = (rack: RackBuilt, name: string, write: Writer, units: Units): FigurePiece => ({
+  as: 'figure',
+  caption: `${name} from its high end, heights from the foot of a riser, and a frame as it is squared on the flat`,
+  draw: (room) => draw(rack, write, units, room),
+})
