@@ -1,5 +1,5 @@
 /** An answer found step by step, so that the page can do something else in between. */
-export type Steps<T> = Generator<undefined, T>
+export type Steps<T> = Generator<unknown, T>
 
 /** While something is dragged the bay changes more often than this, ms; a long answer then would hold the drag up. */
 const QUIET_MS = 150

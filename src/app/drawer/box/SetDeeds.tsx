@@ -1,42 +1,50 @@
-import { Printer } from 'lucide-react'
+import { Archive, Printer } from 'lucide-react'
 import { sheets } from '../../../sheets'
+import { download } from '../../files/download'
 import { printPages } from '../../files/printPages'
 import { type PaperSet, setSteps } from './paperSet'
-import { useMaking } from './useMaking'
+import { type Making, useMaking } from './useMaking'
 
 interface ProgressProps {
-  readonly what: string
-  readonly done: number
-  readonly of: number
+  readonly making: Making
   readonly onStop: () => void
 }
 
-function Progress({ what, done, of, onStop }: ProgressProps) {
+function Progress({ making: { title, done, of }, onStop }: ProgressProps) {
   return (
     <div className="box-bar" role="status">
-      <progress value={done} max={of} aria-label={what} />
+      <progress value={done} max={of} aria-label={title} />
       <span>
-        {what}, {done} of {of}
+        {title}, {done} of {of}
       </span>
       <button onClick={onStop}>Stop</button>
     </div>
   )
 }
 
+const ZIP = 'application/zip'
+
 /** What becomes of the whole set. */
 export function SetDeeds({ set }: { readonly set: PaperSet }) {
   const { making, make, stop } = useMaking()
   const print = async () => {
-    const made = await make((tell) =>
-      setSteps(sheets, set, ({ title }, done) => tell({ what: title, done, of: sheets.length })),
-    )
+    const made = await make(setSteps(sheets, set))
     if (made) await printPages(made.flatMap(({ pages }) => pages))
   }
-  if (making) return <Progress {...making} onStop={stop} />
+  const pack = async () => {
+    const { crewZip, setName } = await import('../../files/sheetZip')
+    const bytes = await make(crewZip({ ...set, sheets }))
+    if (bytes)
+      download(new Blob([bytes], { type: ZIP }), `${setName(set.plan.now.layout.title, set.issue)}.zip`)
+  }
+  if (making) return <Progress making={making} onStop={stop} />
   return (
     <div className="box-bar">
       <button onClick={() => void print()}>
         <Printer size={18} /> Print the whole set
+      </button>
+      <button onClick={() => void pack()}>
+        <Archive size={18} /> Save it as a zip
       </button>
     </div>
   )

@@ -1,12 +1,10 @@
-import { FileImage, Printer, Table2 } from 'lucide-react'
+import { FileImage, Printer, Ruler, Table2 } from 'lucide-react'
 import { useState } from 'react'
 import type { Page } from '../../../drawing/page'
-import { pageSvg } from '../../../drawing/svg'
-import { paperTheme } from '../../../drawing/theme'
-import { pageFileName, sheetFileStem, tableFileName } from '../../../sheets/paperFileNames'
+import { pageFileName, sheetFileStem } from '../../../sheets/paperFileNames'
 import { tablesIn } from '../../../sheets/piece'
 import type { Sheet } from '../../../sheets/sheet'
-import { tableCsv } from '../../../sheets/sheetCsv'
+import { pageFiles, tableFiles, type TextFile } from '../../../sheets/sheetFiles'
 import { download } from '../../files/download'
 import { exportPng } from '../../files/exportPng'
 import { printPages } from '../../files/printPages'
@@ -22,8 +20,8 @@ interface SheetDeedsProps {
 const DPI = 200
 
 /** Saves one file a page or a table; a browser asks once whether it may save several. */
-const saveEach = (files: readonly { readonly name: string; readonly blob: Blob }[]): void => {
-  for (const { name, blob } of files) download(blob, name)
+const saveEach = (files: readonly TextFile[], type: string): void => {
+  for (const { name, text } of files) download(new Blob([text], { type }), name)
 }
 
 /** What becomes of one sheet: paper, pictures, or its tables for a spreadsheet. */
@@ -40,20 +38,21 @@ export function SheetDeeds({ sheet, pages, set }: SheetDeedsProps) {
       download(made.blob, pageFileName(stem, index + 1, pages.length, '.png'))
     }
   }
-  const saveSvg = () =>
-    saveEach(
-      pages.map((page, index) => ({
-        name: pageFileName(stem, index + 1, pages.length, '.svg'),
-        blob: new Blob([pageSvg(page, paperTheme)], { type: 'image/svg+xml' }),
+  const saveSvg = () => saveEach(pageFiles(stem, pages), 'image/svg+xml')
+  const saveCsv = () => saveEach(tableFiles(stem, tables), 'text/csv;charset=utf-8')
+  const saveDxf = async () => {
+    setRefused('')
+    const { isDrawing, pageDxf } = await import('../../files/sheetDxf')
+    const drawn = pages.filter(isDrawing)
+    if (drawn.length === 0) return setRefused('This sheet has no drawing to scale.')
+    return saveEach(
+      drawn.map((page, index) => ({
+        name: pageFileName(stem, index + 1, drawn.length, '.dxf'),
+        text: pageDxf(page, optionsIn(sheet, set).units),
       })),
+      'image/vnd.dxf',
     )
-  const saveCsv = () =>
-    saveEach(
-      tables.map((table) => ({
-        name: tableFileName(stem, table.id),
-        blob: new Blob([tableCsv(table)], { type: 'text/csv;charset=utf-8' }),
-      })),
-    )
+  }
 
   const isEmpty = pages.length === 0
   return (
@@ -69,6 +68,9 @@ export function SheetDeeds({ sheet, pages, set }: SheetDeedsProps) {
       </button>
       <button disabled={tables.length === 0} onClick={saveCsv}>
         <Table2 size={18} /> CSV
+      </button>
+      <button disabled={isEmpty} onClick={() => void saveDxf()}>
+        <Ruler size={18} /> DXF
       </button>
       {refused !== '' && <p role="alert">{refused}</p>}
     </>

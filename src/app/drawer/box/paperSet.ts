@@ -3,7 +3,7 @@ import { chosenOptions } from '../../../sheets/chosenOptions'
 import { pagesOf } from '../../../sheets/pagesOf'
 import type { PlanOnPaper, Sheet, SheetOptions } from '../../../sheets/sheet'
 import type { Units } from '../../../units/length'
-import type { Steps } from '../steps'
+import type { Making } from './useMaking'
 
 /** What a set of papers is made of. */
 export interface PaperSet {
@@ -30,16 +30,11 @@ export const optionsIn = (sheet: Sheet, { plan, units, dateText, issue }: PaperS
 export const pagesIn = (sheet: Sheet, set: PaperSet): readonly Page[] =>
   pagesOf(sheet, set.plan, optionsIn(sheet, set))
 
-/** The pages of a whole set, a sheet a step; `onStep` is told before each. */
-export function* setSteps(
-  sheets: readonly Sheet[],
-  set: PaperSet,
-  onStep?: (sheet: Sheet, index: number) => void,
-): Steps<readonly SheetPages[]> {
+/** The pages of a whole set, a sheet a step. */
+export function* setSteps(sheets: readonly Sheet[], set: PaperSet): Generator<Making, readonly SheetPages[]> {
   const made: SheetPages[] = []
-  for (const [index, sheet] of sheets.entries()) {
-    onStep?.(sheet, index)
-    yield
+  for (const [done, sheet] of sheets.entries()) {
+    yield { title: sheet.title, done, of: sheets.length }
     made.push({ sheet, pages: pagesIn(sheet, set) })
   }
   return made

@@ -1,12 +1,14 @@
 import { useRef, useState } from 'react'
-import type { Steps } from '../steps'
 
 /** What is being made, and how far it is. */
 export interface Making {
-  readonly what: string
+  readonly title: string
   readonly done: number
   readonly of: number
 }
+
+/** Work that tells before each step what comes next. */
+type WorkInSteps<T> = Generator<Making, T> | AsyncGenerator<Making, T>
 
 /** Long work in steps, with what is told of it and a stop; one at a time. */
 export const useMaking = () => {
@@ -14,20 +16,17 @@ export const useMaking = () => {
   const isStopped = useRef(false)
 
   /** Goes through the steps between whatever else the page does; undefined where it was stopped. */
-  const make = async <T>(steps: (tell: (making: Making) => void) => Steps<T>): Promise<T | undefined> => {
+  const make = async <T>(steps: WorkInSteps<T>): Promise<T | undefined> => {
     isStopped.current = false
-    const walk = steps(setMaking)
-    for (let step = walk.next(); ; step = walk.next()) {
-      if (step.done) {
-        setMaking(undefined)
-        return step.value
-      }
+    let step = await steps.next()
+    while (!step.done && !isStopped.current) {
+      setMaking(step.value)
+      // The page must come to draw what is told, and to hear a press of the stop.
       await new Promise((resolve) => setTimeout(resolve))
-      if (isStopped.current) {
-        setMaking(undefined)
-        return undefined
-      }
+      step = await steps.next()
     }
+    setMaking(undefined)
+    return step.done ? step.value : undefined
   }
   const stop = () => {
     isStopped.current = true
