@@ -1,6 +1,8 @@
+import { DIMENSION_LETTER_MM } from '../../drawing/dimension'
+import { textWidth } from '../../drawing/lettering'
 import { fitScale } from '../../drawing/paper'
 import { onPaper } from '../../drawing/page'
-import type { Box } from '../../geometry/box'
+import { type Box, boxOf } from '../../geometry/box'
 import type { Mark } from '../../model/drawing'
 import type { Units } from '../../units/length'
 import { atDrill } from '../../units/precision'
@@ -47,7 +49,14 @@ const ladder = (
           ruled({ x: x + 1, y: at(height) }, { x: x + 5, y }, 'dimension'),
           ...text.marks,
         ],
-        boxes: text.boxes,
+        // No ring stands on a leader either.
+        boxes: [
+          ...text.boxes,
+          boxOf([
+            { x: x - 3, y: at(height) },
+            { x: x + 5, y },
+          ]),
+        ],
       }
     }),
   )
@@ -69,26 +78,19 @@ const plates = (rack: RackBuilt, footMm: number, laid: Laid): Mark[] => {
 const widths = (rack: RackBuilt, laid: Laid, write: Writer): Worded => {
   const [left = 0, right = 0] = risersV(rack)
   const bar = rack.members.find(({ stick }) => stick.mark === 'HB')
-  const span = (from: number, to: number, downMm: number, text: string): Worded => {
-    const y = laid.y - downMm
-    return measured(
-      { x: onSheet(laid, { x: from, y: 0 }).x, y },
-      { x: onSheet(laid, { x: to, y: 0 }).x, y },
-      0,
-      text,
-    )
+  const x = (v: number) => onSheet(laid, { x: v, y: 0 }).x
+  // Where its name finds no room between the ends, the number stands alone.
+  const span = (fromV: number, toV: number, downMm: number, nameOf: (tape: string) => string): Worded => {
+    const [from, to] = [fromV, toV].map((v) => ({ x: x(v), y: laid.y - downMm }))
+    const tape = write.onTape(toV - fromV)
+    if (!from || !to) return { marks: [], boxes: [] }
+    const fits = textWidth(nameOf(tape), DIMENSION_LETTER_MM) < 0.9 * (to.x - from.x)
+    return measured(from, to, 0, fits ? nameOf(tape) : tape)
   }
   return together([
-    span(left, right, 5, `${write.onTape(right - left)} middles`),
+    span(left, right, 5, (tape) => `${tape} middles`),
     ...(bar
-      ? [
-          span(
-            Math.min(bar.from.v, bar.to.v),
-            Math.max(bar.from.v, bar.to.v),
-            11,
-            `bar ${write.onTape(bar.stick.lengthMm)}`,
-          ),
-        ]
+      ? [span(Math.min(bar.from.v, bar.to.v), Math.max(bar.from.v, bar.to.v), 11, (tape) => `bar ${tape}`)]
       : []),
   ])
 }
