@@ -19,10 +19,8 @@ export interface Hazard {
   /** Stays the same while it is the same hazard, whatever its numbers. */
   readonly key: string
   readonly title: string
-  /** What to do and why, in whole sentences, for the safety sheet. */
+  /** What to do, in whole sentences, as short as it can be said. */
   readonly words: string
-  /** The same as short as it can be said, beside the step. */
-  readonly brief: string
   /** Where it is, and how deep, high or heavy: `Pit: 35-1/4" deep`. Empty where it is all over the bay. */
   readonly places: readonly string[]
   /** Papers of those who are exposed, by their ids. */

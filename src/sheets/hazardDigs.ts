@@ -69,9 +69,9 @@ const depthWords = ({ depthMm, peg }: Dig, { write }: Walk): string =>
 const FROM_MM = [0, LADDER_DEPTH_MM, SHORING_DEPTH_MM]
 const KEYS = ['digging', 'trench-ladder', 'trench-sides']
 const SOURCES = [
-  'Call before you dig: 29 CFR 1926.651(b). Spoil: 1926.651(j)(2). Fence from 24 in: common practice, no source',
-  '29 CFR 1926.651(c)(2) for the ladder, 1926.651(k) for the competent person, 1926.651(g) for the air',
-  '29 CFR 1926.652(a)(1)',
+  '29 CFR 1926.651 and 1926.652',
+  '29 CFR 1926.651 and 1926.652',
+  '29 CFR 1926.651 and 1926.652',
 ]
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
@@ -84,7 +84,6 @@ const digHazards = (walk: Walk, digs: readonly Dig[]): Hazard[] =>
       key: KEYS[index] ?? `digging-${index}`,
       title,
       words: capital(rest.join(': ')),
-      brief: capital(rest.join(': ')),
       places: placesOf(those.map((dig) => ({ name: nameOf(dig, walk), says: depthWords(dig, walk) }))),
       sheets: SHEETS,
       stand: 'trench',
@@ -117,15 +116,13 @@ const servicesHazard = (walk: Walk, digs: readonly Dig[]): Hazard[] => {
     {
       key: 'services',
       title: 'Buried lines',
-      brief: `Marked before the first spade; within ${within} of a mark only by hand. A depth on paper is not proof.`,
-      words: `${unknown}Have wires, gas and water marked before the first spade, and write the ticket number down. Within ${within} of a mark only by hand, and look at the line before going past it. A depth on paper is not proof.`,
+      words: `${unknown}Marked before the first spade; within ${within} of a mark only by hand. A depth on paper is not proof.`,
       places: placesOf(
         services.map((service) => ({ name: service.name, says: serviceWords(service, digs, walk) })),
       ),
       sheets: ['setting-out', 'pegs', 'levels', 'safety'],
       stand: 'trench',
-      source:
-        '29 CFR 1926.651(b)(1) to (b)(3); how near a mark is for hand tools only: the state that it lies in',
+      source: '29 CFR 1926.651 and 1926.652',
       spots: services.flatMap(({ name, points }) => points.slice(0, 1).map((at) => ({ name, at }))),
     },
   ]
@@ -133,6 +130,9 @@ const servicesHazard = (walk: Walk, digs: readonly Dig[]): Hazard[] => {
 
 /** Nearer than the dig is deep and so much more, a post is worth a look whatever the soil. */
 const WORKING_ROOM_MM = inches(24)
+
+/** The nearest are told: who keeps off those keeps off the others. */
+const MOST_FOOTINGS = 3
 
 /** Footings that a dig goes near. */
 const footingHazard = (walk: Walk, digs: readonly Dig[]): Hazard[] => {
@@ -157,19 +157,17 @@ const footingHazard = (walk: Walk, digs: readonly Dig[]): Hazard[] => {
     {
       key: 'footings',
       title: 'Posts beside a dig',
-      brief: 'No dig goes inside the line that falls 1 in 1 from the bottom edge of a footing.',
-      words:
-        'No dig goes inside the line that falls 1 in 1 from the bottom edge of a footing. A competent person looks at the ground before anyone digs nearer, and poor ground wants more.',
+      words: 'No dig goes inside the line that falls 1 in 1 from the bottom edge of a footing.',
       places: placesOf(
-        near.map(({ dig, footing, gapMm }) => ({
-          name: `footing of ${walk.write.name(footing.part)}`,
-          says: `down to ${walk.write.onTape(-footing.fromMm)}, ${walk.write.onTape(gapMm)} from ${nameOf(dig, walk)} (${walk.write.onTape(dig.depthMm)} deep)`,
+        near.slice(0, MOST_FOOTINGS).map(({ dig, footing, gapMm }) => ({
+          name: walk.write.name(footing.part),
+          says: `footing ${walk.write.onTape(-footing.fromMm)} down, ${walk.write.onTape(gapMm)} from ${nameOf(dig, walk)}`,
         })),
       ),
       sheets: ['setting-out', 'pegs', 'levels', 'safety'],
       stand: 'trench',
-      source: 'Common practice, no source; 29 CFR 1926.651(i) for digs beside structures',
-      spots: near.map(({ footing }) => ({
+      source: '29 CFR 1926.651 and 1926.652',
+      spots: near.slice(0, 1).map(({ footing }) => ({
         name: `footing of ${walk.write.name(footing.part)}`,
         at: middle(boxOf(footing.outline)),
       })),

@@ -26,8 +26,10 @@ const spotOf = (walk: Walk, { part, outline }: Body) => ({
 const waterWords = ({ built: { pit } }: Pit, { write }: Walk): string =>
   pit ? `, ${write.volume(litresAt(pit, pit.overflowMm))} when full` : ''
 
-const depthSays = (pit: Pit, walk: Walk): string =>
-  `${pit.depthMm > 0 ? `${walk.write.onTape(pit.depthMm)} deep` : 'stands on the floor'}${waterWords(pit, walk)}`
+const depthSays = (pit: Pit, walk: Walk): string => {
+  const gap = pit.depthMm > 0 ? `, no gap in its lid over ${forReader(walk.units, '4 in', '100 mm')}` : ''
+  return `${pit.depthMm > 0 ? `${walk.write.onTape(pit.depthMm)} deep` : 'stands on the floor'}${waterWords(pit, walk)}${gap}`
+}
 
 /**
  * Lid, kerb, gap: common practice, no source. Air and rescue: 29 CFR 1926.651(g), which treats a hole over 4 ft with bad air;
@@ -36,20 +38,19 @@ const depthSays = (pit: Pit, walk: Walk): string =>
 const fallHazard = (walk: Walk, pits: readonly Pit[]): Hazard => {
   const gap = forReader(walk.units, '4 in', '100 mm')
   const isDug = pits.some(({ depthMm }) => depthMm > 0)
-  const lid = `A lid that bears a person, locked or too heavy for a child, no gap wider than ${gap}; children and visitors kept off.`
+  const onFloor = `A lid that bears a person, locked, no gap over ${gap}; children and visitors kept off.`
   const inGround =
-    ' A kerb round it. Never go in alone: bad air gathers there. Know beforehand how you would get someone out.'
+    'A lid that bears a person, locked; a kerb; children and visitors kept off. Never go in alone: bad air gathers there.'
   return {
     key: 'pit',
     title: 'Pit',
-    brief: `A lid that bears a person, locked; ${isDug ? 'a kerb; ' : ''}children and visitors kept off.${isDug ? ' Never go in alone: bad air gathers there.' : ''}`,
-    words: isDug ? lid + inGround : lid,
+    words: isDug ? inGround : onFloor,
     places: placesOf(
       pits.map((pit) => ({ name: walk.write.name(pit.body.part), says: depthSays(pit, walk) })),
     ),
     sheets: ['floor', 'levels', 'pipes', 'start-up', 'round', 'safety'],
     stand: 'pit',
-    source: 'Common practice, no source; 29 CFR 1926.651(g) for the air in a dig',
+    source: '29 CFR 1926.651 and 1926.652',
     spots: pits.map(({ body }) => spotOf(walk, body)),
   }
 }
@@ -57,9 +58,7 @@ const fallHazard = (walk: Walk, pits: readonly Pit[]): Hazard => {
 const overflowHazard = (walk: Walk, pits: readonly Pit[]): Hazard => ({
   key: 'overflow',
   title: 'Overflow and make-up',
-  brief: 'Screened, over an air gap, where the law lets it run; an air gap on the make-up too.',
-  words:
-    'The overflow is screened and ends over an air gap, where the law lets it run: fish water may be regulated. An air gap on the make-up too, so that this water never gets back into the drinking water.',
+  words: 'Screened, over an air gap, where the law lets it run; an air gap on the make-up too.',
   places: placesOf(
     pits.flatMap(({ built: { pit }, body }) =>
       pit
@@ -74,8 +73,7 @@ const overflowHazard = (walk: Walk, pits: readonly Pit[]): Hazard => ({
   ),
   sheets: ['levels', 'pipes', 'round', 'safety'],
   stand: 'pit',
-  source:
-    'Plumbing codes ask for an air gap, such as International Plumbing Code 608; the adopted code decides',
+  source: 'International Plumbing Code 608 on the air gap',
   spots: pits.map(({ body }) => spotOf(walk, body)),
 })
 
@@ -98,14 +96,13 @@ const headBoxHazard = (walk: Walk): Hazard[] => {
     {
       key: 'head-box',
       title: 'Head box',
-      brief: `Full of water at the height of a head, ${weighs}. Its stand is braced and bears it down to the floor; never hang it from the house or a rack.`,
-      words: `Full of water at the height of a head, ${weighs}. Its stand is braced and bears it down to the floor; never hang it from the house or a rack. Nobody works under it while it fills for the first time.`,
+      words: `Full of water at the height of a head, ${weighs}. Its stand is braced and bears it down to the floor; never hang it from the house or a rack.`,
       places: placesOf(
         boxes.map((built) => ({ name: walk.write.name(built.part), says: boxSays(built, walk) })),
       ),
       sheets: ['floor', 'assembly', 'pipes', 'start-up', 'round', 'safety'],
       stand: 'water',
-      source: 'Density of water; the rest is common practice, no source',
+      source: 'Common practice, no source',
       spots: boxes.flatMap(({ part, headBox }) =>
         headBox ? [{ name: walk.write.name(part), at: headBox.at }] : [],
       ),

@@ -67,14 +67,12 @@ const pitPower = (walk: Walk): Hazard[] => {
     {
       key: 'electricity',
       title: 'Electricity near the pit',
-      brief:
-        'Pump, heater and receptacle circuits by a licensed electrician, with GFCI/RCD, bonding, in-use covers and drip loops, cords above flood level. Lock out before hands go in the pit.',
       words:
-        'Pump, heater and receptacle circuits by a licensed electrician, with GFCI/RCD, bonding, in-use covers and drip loops, cords above flood level. People have died of faulty pumps in pits: lock out before hands go in.',
+        'Pump, heater and receptacle circuits by a licensed electrician, with GFCI/RCD, bonding, in-use covers and drip loops, cords above flood level. Lock out before hands go in the pit.',
       places: placesOf([...pumpsAt(built, walk), ...powered.flatMap((part) => fromPit(part, pits, walk))]),
       sheets: ['floor', 'pipes', 'start-up', 'round', 'safety'],
       stand: 'pit',
-      source: 'NEC 210.8 and 547 are where the electrician starts; the adopted code decides',
+      source: 'NEC 110.26, 210.8 and 547',
       spots: powered.map(spotOf),
     },
   ]
@@ -89,8 +87,7 @@ const panelHazard = (walk: Walk): Hazard[] => {
     {
       key: 'panel',
       title: 'Electrical panel',
-      brief: 'Nothing stands in front of it, and everyone knows which breaker stops the pump.',
-      words: `Nothing is stood, hung or stored in front of it, ${forReader(walk.units, '36 in deep, 30 in wide and 78 in high', '914 mm deep, 762 mm wide and 1.98 m high')} as a rule, and everyone knows which breaker stops the pump. Only an electrician opens it.`,
+      words: 'Nothing stands in front of it, and everyone knows which breaker stops the pump.',
       places: placesOf(
         panels.map(({ name, id, clearFrontMm, clearToMm }) => ({
           name: name || id,
@@ -99,7 +96,7 @@ const panelHazard = (walk: Walk): Hazard[] => {
       ),
       sheets: ['setting-out', 'safety'],
       stand: 'power',
-      source: 'NEC 110.26(A); the adopted code decides',
+      source: 'NEC 110.26, 210.8 and 547',
       spots: panels.map(spotOf),
     },
   ]
@@ -113,9 +110,8 @@ const heaterHazard = (walk: Walk): Hazard[] => {
     {
       key: 'heater',
       title: 'Heater',
-      brief: 'Keep the clearances on its plate. Air to burn, and a carbon monoxide alarm that is tested.',
       words:
-        'If it burns fuel: air for it to burn, a flue that is whole, a carbon monoxide alarm that is tested, and no engine or charcoal run in a shut house. Keep the clearances on its plate, whatever this plan says; towers, leaves and plastic film burn.',
+        'Keep the clearances on its plate. Air to burn, a whole flue, and a carbon monoxide alarm that is tested.',
       places: placesOf(
         heaters.map(({ name, id, undersideMm, clearFrontMm }) => ({
           name: name || id,
@@ -124,7 +120,7 @@ const heaterHazard = (walk: Walk): Hazard[] => {
       ),
       sheets: ['setting-out', 'round', 'safety'],
       stand: 'power',
-      source: 'The plate on the heater; common practice, no source',
+      source: 'the plate on the heater',
       spots: heaters.map(spotOf),
     },
   ]

@@ -15,11 +15,11 @@ interface Row {
 }
 
 /** Assumed of a tower that is planted and flooded until one is weighed. Common practice, no source. */
-const WET_TOWER_KG = pounds(25)
+export const WET_TOWER_KG = pounds(25)
 const LIGHT_TOWER_KG = pounds(12)
 const HEAVY_TOWER_KG = pounds(30)
 /** The first rack is tried with so much more than it will carry. Common practice, no source. */
-const PROOF = 1.5
+export const PROOF = 1.5
 
 /** Above this a grown person works from a step. Common practice, no source. */
 const REACH_MM = inches(66)
@@ -35,7 +35,7 @@ const rowsOf = ({ plan: { bay } }: Walk): readonly Row[] =>
     return [{ built, rack: built.rack, shimMm }]
   })
 
-type Said = Pick<Hazard, 'key' | 'title' | 'words' | 'brief' | 'sheets' | 'source'>
+type Said = Pick<Hazard, 'key' | 'title' | 'words' | 'sheets' | 'source'>
 
 const spotOf = ({ built }: Row, { write }: Walk) => ({
   name: write.name(built.part),
@@ -61,13 +61,11 @@ const loads = (walk: Walk, rows: readonly Row[]): Hazard[] => {
     walk,
     rows.filter(({ rack }) => rack.towers > 0),
     ({ rack }) =>
-      `${thousands(rack.towers)} towers, ${massWords(rack.towers * WET_TOWER_KG, units)} wet at ${massWords(WET_TOWER_KG, units)} each`,
+      `${thousands(rack.towers)} towers, ${massWords(rack.towers * WET_TOWER_KG, units)} at ${massWords(WET_TOWER_KG, units)} each`,
     {
       key: 'overhead-loads',
       title: 'Loads overhead',
-      brief:
-        'Hang one and a half times its towers on the first rack for 24 hours before people walk under it. Hooks shut with their ties. Nothing hangs from the house without its maker’s written figure.',
-      words: `Weigh one planted tower, flooded. Before people walk under the first rack, hang one and a half times its towers on it for 24 hours (${massWords(PROOF * bar * WET_TOWER_KG, units)} on a bar of ${bar}) and look at every joint. Hooks shut with their ties. Nothing hangs from the house without its maker’s written figure. Hard hats while towers go up.`,
+      words: `Hang one and a half times its towers on the first rack for 24 hours before people walk under it: ${massWords(PROOF * bar * WET_TOWER_KG, units)} on a bar of ${bar}. Ties on the hooks; nothing hangs from the house.`,
       sheets: ['assembly', 'safety'],
       source: 'Common practice, no source',
     },
@@ -81,15 +79,13 @@ const conduitRows = (rows: readonly Row[]): readonly Row[] =>
 
 /** Steel Tube Institute, May 2016: conduit is neither tested nor listed for other uses, and its standards set no least strength. */
 const conduit = (walk: Walk, rows: readonly Row[]): Hazard[] =>
-  atRows(walk, conduitRows(rows), (row) => `${thousands(bars(row))} hanger bars and the rails under them`, {
+  atRows(walk, conduitRows(rows), (row) => `${thousands(bars(row))} bars and their rails`, {
     key: 'conduit',
     title: 'Conduit as a beam',
-    brief:
-      'Nobody makes, tests or rates conduit for this use: the load test of the first rack is what says that it bears.',
     words:
-      'Rails and hanger bars are electrical conduit, which nobody makes, tests or rates for this use. The load test of the first rack is what says that it bears; take down what has bent, and never climb on it or hang from it.',
+      'Nobody makes, tests or rates conduit for this use; the load test of the first rack says that it bears. Never climb on it.',
     sheets: ['assembly', 'safety'],
-    source: 'Steel Tube Institute, May 2016, on conduit used for what it is not listed for',
+    source: 'Steel Tube Institute, May 2016, on conduit',
   })
 
 /** A height over the floor for whoever fetches a step: up to the whole inch or centimetre, since floors are no closer. */
@@ -105,14 +101,13 @@ const ladders = (walk: Walk, rows: readonly Row[]): Hazard[] => {
     walk,
     rows.filter(({ rack, shimMm }) => rack.barTopMm + shimMm > REACH_MM),
     ({ rack, shimMm }) =>
-      `bars ${heightWords(rack.barTopMm + shimMm, walk)} and laterals ${heightWords(rack.lateralMm + shimMm, walk)} over the floor`,
+      `bars ${heightWords(rack.barTopMm + shimMm, walk)}, laterals ${heightWords(rack.lateralMm + shimMm, walk)}`,
     {
       key: 'ladders',
       title: 'Ladders and steps',
-      brief: `Above ${onTape(REACH_MM)} work from a step platform on firm floor, never from a rack, a runner or a pit lid.`,
-      words: `Above ${onTape(REACH_MM)} work from a step platform on firm floor, not from a rack, a runner or a pit lid. A ladder that leans stands 4 up for 1 out and is held; none on weed mat over shims.`,
+      words: `Above ${onTape(REACH_MM)} work from a step platform on firm floor, never from a rack, a runner or a pit lid. A leaning ladder stands 4 up for 1 out.`,
       sheets: ['assembly', 'pipes', 'tubes', 'start-up', 'round', 'safety'],
-      source: '29 CFR 1926.1053(b)(5)(i) for the lean; the rest is common practice, no source',
+      source: '29 CFR 1926.1053(b)(5)',
     },
   )
 }
@@ -124,14 +119,11 @@ const barEnds = (walk: Walk, rows: readonly Row[]): Hazard[] =>
       const heightMm = row.rack.barTopMm + row.shimMm
       return bars(row) > 0 && heightMm >= FACE_MM.from && heightMm <= FACE_MM.to
     }),
-    (row) =>
-      `${thousands(2 * bars(row))} ends, up to ${heightWords(row.rack.barTopMm + row.shimMm, walk)} over the floor`,
+    (row) => `ends up to ${heightWords(row.rack.barTopMm + row.shimMm, walk)}`,
     {
       key: 'bar-ends',
       title: 'Bar ends at face height',
-      brief: 'Cap each end as soon as the bar is in.',
-      words:
-        'Bars end in the aisles at the height of a face. Cap each end as soon as the bar is in, flag those by a door, and keep eyes covered while hanging.',
+      words: 'Cap each end as soon as the bar is in.',
       sheets: ['assembly', 'safety'],
       source: 'Common practice, no source',
     },
@@ -143,13 +135,11 @@ const handling = (walk: Walk, rows: readonly Row[]): Hazard[] => {
   return atRows(
     walk,
     rows.filter(({ rack }) => rack.towers > 0),
-    ({ rack, shimMm }) =>
-      `${thousands(rack.towers)} towers lifted to ${heightWords(rack.liftTopMm + shimMm, walk)}`,
+    ({ rack, shimMm }) => `lifted to ${heightWords(rack.liftTopMm + shimMm, walk)}`,
     {
       key: 'handling',
       title: 'Lifting, and wet floors',
-      brief: `A wet tower weighs ${between}: two people or a trolley. Aisles are wet: boots that grip.`,
-      words: `A wet tower weighs ${between}: two people or a trolley, and let it drip out first. Aisles are wet: boots that grip, hoses rolled up, algae scrubbed off where people walk.`,
+      words: `A wet tower weighs ${between}: two people or a trolley. Wet aisles: boots that grip, hoses rolled up.`,
       sheets: ['assembly', 'round', 'safety'],
       source: 'Common practice, no source',
     },

@@ -16,11 +16,9 @@ const sawHazard = ({ plan }: Walk): Hazard[] => {
     {
       key: 'saw',
       title: 'Saw',
-      brief: 'Eyes and ears covered, no gloves near a blade, short pieces clamped. File cut edges of metal.',
-      words:
-        'Eyes and ears covered, long hair and sleeves tied back, no gloves near a blade. Clamp short pieces; the offcut must be free to fall. Mask on for dust. File every cut edge of conduit and gutter before a hand runs along it.',
+      words: 'Eyes and ears covered, no gloves near a blade, short pieces clamped. File cut edges of metal.',
       places: placesOf(
-        lists.map((list) => ({ name: list.title, says: `${thousands(piecesOf(list))} pieces to cut` })),
+        lists.map((list) => ({ name: list.title, says: `${thousands(piecesOf(list))} pieces` })),
       ),
       sheets: ['saw-list', 'safety'],
       stand: 'saw',
@@ -30,6 +28,12 @@ const sawHazard = ({ plan }: Walk): Hazard[] => {
   ]
 }
 
+const HOLES: Readonly<Record<string, string>> = {
+  'rail-hole': 'Rail holes',
+  'sleeve-hole': 'Sleeve holes',
+  'drain-hole': 'Drain holes',
+}
+
 const bitsOf = ({ plan, units }: Walk): readonly string[] => {
   const write = sheetWords(plan, units, atDrill)
   const bits = new Set(plan.bay.built.flatMap(({ rack }) => rack?.drilledFor.map(({ bitMm }) => bitMm) ?? []))
@@ -37,20 +41,19 @@ const bitsOf = ({ plan, units }: Walk): readonly string[] => {
 }
 
 const drillHazard = (walk: Walk): Hazard[] => {
-  const holes = walk.plan.counts.filter(
-    ({ item, count }) => /^(?:rail|sleeve|drain)-hole$/.test(item) && count > 0,
-  )
+  const holes = walk.plan.counts.filter(({ item, count }) => item in HOLES && count > 0)
   if (holes.length === 0) return []
   const bits = bitsOf(walk)
-  const readings: Reading[] = holes.map(({ title, count }) => ({ name: title, says: thousands(count) }))
+  const readings: Reading[] = holes.map(({ item, title, count }) => ({
+    name: HOLES[item] ?? title,
+    says: thousands(count),
+  }))
   return [
     {
       key: 'drill',
       title: 'Drill',
-      brief:
-        'A big bit grabs as it breaks through: clamp the piece, back it with scrap, no gloves, eyes covered.',
       words:
-        'A big bit grabs as it breaks through: clamp the piece, back it with scrap, hold the drill with both hands or use a press. Eyes covered, no gloves, hair tied back. Deburr what water or fingers touch.',
+        'A big bit grabs as it breaks through: clamp the piece, back it with scrap, no gloves, eyes covered.',
       places: bits.length === 0 ? placesOf(readings) : [...placesOf(readings), bits.join(', ')],
       sheets: ['drill-stick', 'safety'],
       stand: 'saw',

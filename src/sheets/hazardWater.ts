@@ -1,7 +1,7 @@
 import type { Built, Stick } from '../model/built'
 import type { CountLine } from '../model/countLine'
 import { thousands } from '../units/thousands'
-import { forReader, placesOf, type Hazard, type Walk } from './hazard'
+import { forReader, namesTogether, placesOf, type Hazard, type Walk } from './hazard'
 
 const hasTowers = ({ plan }: Walk): boolean => plan.towers > 0
 
@@ -49,22 +49,19 @@ const treated = (walk: Walk): Hazard[] => {
     {
       key: 'treated-lumber',
       title: 'Treated lumber',
-      brief:
-        'Its copper poisons fish: what stands higher than a gutter is untreated wood. Its sawdust stays out of the pit.',
       words:
-        'Its copper poisons fish. What stands higher than a gutter (by marks) is of untreated or naturally durable wood, and no treated wood touches the water or drips into it. Its sawdust stays out of the pit, hands are washed, offcuts are never burnt.',
+        'Its copper poisons fish: none of it higher than a gutter (these marks), none of its sawdust in the pit, none burnt.',
       places,
       sheets: ['saw-list', 'assembly', 'shop', 'safety'],
       stand: 'saw',
-      source: 'Common practice, no source; the end tag of the lumber says how it is treated',
+      source: 'Common practice, no source; the end tag of the lumber',
       spots: [],
     },
   ]
 }
 
 /** Bradley and Sprague (1985) on zinc, pH and hardness; Boyd, Global Seafood Advocate, on copper; from memory. */
-const METALS_SOURCE =
-  'Bradley and Sprague 1985 on zinc in soft water; Boyd, Global Seafood Advocate, on copper (25 µg/L safe in soft water, 70 in hard)'
+const METALS_SOURCE = 'Bradley and Sprague 1985 on zinc, Boyd on copper'
 
 const drippingSteel = (walk: Walk): Hazard[] => {
   const places = rowsWith(walk, ({ rack, sticks, trough }) => {
@@ -76,9 +73,7 @@ const drippingSteel = (walk: Walk): Hazard[] => {
     {
       key: 'dripping-steel',
       title: 'Zinc over the gutters',
-      brief: 'Zinc poisons fish: caps on both ends of every bar, and a drip tie each side of every hook.',
-      words:
-        'Zinc poisons fish, worst in soft water, and conduit is coated with it. Where bars stand over gutters: caps on both ends, a drip tie each side of every hook or the bar painted or sleeved, so that nothing that wets the steel runs into a gutter.',
+      words: 'It poisons fish, so caps on both ends of every bar, and a drip tie each side of every hook.',
       places,
       sheets: ['assembly', 'shop', 'safety'],
       stand: 'racks',
@@ -108,9 +103,7 @@ const metalFittings = (walk: Walk): Hazard[] => {
     {
       key: 'metal-fittings',
       title: 'Copper, brass and zinc in the water',
-      brief: 'They poison fish: plastic or stainless steel only.',
-      words:
-        'All of them poison fish, worst in soft water. What water touches on its way home is plastic or stainless steel: no brass valve, no galvanised nipple, no copper pipe.',
+      words: 'They poison fish, so plastic or stainless steel only.',
       places: [kindsIn(lines)],
       sheets: ['pipes', 'shop', 'safety'],
       stand: 'water',
@@ -128,16 +121,12 @@ const cement = (walk: Walk): Hazard[] => {
     {
       key: 'solvent-cement',
       title: 'Solvent cement',
-      brief:
-        'Bells are pushed home dry. If a joint is cemented all the same: moving air, no flame, 24 hours to cure, two flushes before fish.',
       words:
-        'Bells are pushed home dry. If a joint of the drain is cemented all the same: open the doors, no flame, none of it down in a trench without moving air, 24 hours to cure, and flush twice before fish.',
-      places: placesOf(
-        lists.map(({ title, joints }) => ({ name: title, says: `${thousands(joints)} joints in its runs` })),
-      ),
+        'Bells are pushed home dry. If one is cemented: moving air, no flame, 24 hours to cure, two flushes before fish.',
+      places: [namesTogether(lists.map(({ title }) => title))],
       sheets: ['pipes', 'start-up', 'safety'],
       stand: 'water',
-      source: 'The label of the cement; common practice, no source',
+      source: 'the label of the cement',
       spots: [],
     },
   ]
@@ -150,8 +139,7 @@ const clearing = (walk: Walk): Hazard[] => {
     {
       key: 'compressed-air',
       title: 'Blowing tubes clear',
-      brief: `${forReader(walk.units, '15 psi', '100 kPa')} at the most, the end of the lateral open, goggles on.`,
-      words: `Regulated air, ${forReader(walk.units, '15 psi', '100 kPa')} at the most, the end of the lateral open, goggles on, nobody at the tower’s top.`,
+      words: `${forReader(walk.units, '15 psi', '100 kPa')} at the most, the end of the lateral open, goggles on.`,
       places: [`${thousands(tubes)} microtubes`],
       sheets: ['tubes', 'round', 'safety'],
       stand: 'water',
@@ -167,21 +155,16 @@ const chlorine = (walk: Walk): Hazard[] => {
   const taps = plan.layout.parts.filter((part) => part.kind === 'obstacle' && part.what === 'tap')
   const filled = plan.bay.built.flatMap(({ part, pit }) =>
     pit && pit.makeUpLph > 0
-      ? [{ name: write.name(part), says: `make-up lets in ${write.flowTotal(pit.makeUpLph)}` }]
+      ? [{ name: write.name(part), says: `make-up ${write.flowTotal(pit.makeUpLph)}` }]
       : [],
   )
   return [
     {
       key: 'chlorine',
       title: 'Chlorine and chloramine',
-      brief:
-        'Dechlorinate and test what you fill and top up with. Cleaners and acids are locked away from the water.',
       words:
-        'Mains water kills fish and filter: dechlorinate and test what you fill and top up with. Chloramine does not go off by standing. Keep cleaners and acids locked up away from the water, and never mix them.',
-      places: placesOf([
-        ...filled,
-        ...taps.map(({ name, id }) => ({ name: name || id, says: 'test what comes from it' })),
-      ]),
+        'Dechlorinate and test what you fill and top up with; chloramine does not go off by standing. Cleaners are locked away.',
+      places: placesOf([...filled, ...taps.map(({ name, id }) => ({ name: name || id, says: 'test it' }))]),
       sheets: ['start-up', 'round', 'safety'],
       stand: 'water',
       source: 'Common practice, no source',
@@ -197,15 +180,12 @@ const lime = (walk: Walk): Hazard[] =>
         {
           key: 'lime',
           title: 'Lime wash',
-          brief:
-            'Strongly caustic: goggles, gloves, sleeves. Not a drop into pit, gutter or drain: it kills fish.',
           words:
-            'If the house or floor is limed: strongly caustic, so goggles, gloves, sleeves, and 15 minutes under running water for eyes or skin. Not a drop into pit, gutter or drain: it raises pH, and hydrated lime is used to kill fish in ponds. Rinse and drain to waste before the first fill.',
+            'If anything is limed: goggles, gloves, sleeves; eyes or skin 15 minutes under water. None into pit, gutter or drain: it kills fish.',
           places: [],
           sheets: ['setting-out', 'start-up', 'round', 'safety'],
           stand: 'water',
-          source:
-            'Southeastern Association of Fish and Wildlife Agencies 1980 on hydrated lime in ponds; safety sheets of lime',
+          source: 'Southeastern Association of Fish and Wildlife Agencies 1980 on lime',
           spots: [],
         },
       ]
@@ -218,15 +198,12 @@ const food = (walk: Walk): Hazard[] =>
         {
           key: 'food',
           title: 'Food',
-          brief:
-            'System water is not clean water. Never on leaves; harvest with clean hands and tools; keep fish hands and harvest hands apart.',
           words:
             'System water is not clean water. Never on leaves; harvest with clean hands and tools; keep fish hands and harvest hands apart.',
           places: [`${thousands(walk.plan.towers)} towers`],
           sheets: ['floor', 'round', 'safety'],
           stand: 'crop',
-          source:
-            'CTAHR FST-38 (2009) and FST-51 (2012); Horticulturae 2020, 6(1), 1 on STEC in such systems; produce-safety law decides',
+          source: 'CTAHR FST-38 (2009) and FST-51 (2012)',
           spots: [],
         },
       ]

@@ -27,8 +27,8 @@ export const hazardsOf = (plan: Evaluation, units: Units): readonly Hazard[] => 
 const afterColon = (text: string): string =>
   /^[A-Z](?![A-Z])/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text
 
-/** A hazard in as few words as it can be said, without its places: for a drawing that shows them. */
-export const cautionInBrief = ({ title, brief }: Hazard): string => `${title}: ${afterColon(brief)}`
+/** A hazard without its places: for a drawing or a table that shows them. */
+export const cautionInBrief = ({ title, words: what }: Hazard): string => `${title}: ${afterColon(what)}`
 
 /** The same with its places at the end: for the sheet of whoever is exposed, or beside a step. */
 export const cautionText = (hazard: Hazard): string =>

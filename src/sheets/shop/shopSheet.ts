@@ -10,10 +10,11 @@ import { type Buyer, supplierTable, totalsTable } from './supplierTable'
 /** What the sums are worth and what must be known before the first shop. */
 const beforeShopping = (list: ShopList, { now }: PlanOnPaper, { units, day }: Buyer): readonly Piece[] =>
   [
-    ...bannerWords(list.totals, staleIn(list, day)),
-    ...unmadeWords(now.cuts),
+    [...bannerWords(list.totals, staleIn(list, day)), ...unmadeWords(now.cuts)].join(' '),
     ...truckWords(now.cuts, units),
-  ].map((text) => words(text))
+  ]
+    .filter((text) => text !== '')
+    .map((text) => words(text))
 
 const onHand = (plan: PlanOnPaper, { units }: Buyer): readonly Piece[] => {
   const table = onHandTable(plan.now.cuts, units)
