@@ -12,7 +12,7 @@ vi.mock('konva', refuse('konva'))
 vi.mock('zustand', refuse('zustand'))
 
 const core = import.meta.glob(
-  '../src/{units,geometry,solvers,model,catalogue,parts,layout,checks,evaluate,drawing,sheets}/**/*.ts',
+  '../src/{units,geometry,solvers,model,catalogue,parts,layout,checks,evaluate,drawing,sheets,report}/**/*.ts',
 )
 
 test('the mocks refuse', async () => {

@@ -67,7 +67,10 @@ const countWords = ({ state, count }: FailCount): string =>
 
 /** One sentence: what fails the plan, or that nothing does, and what of such is accepted. */
 export const failWords = ({ on, counts, accepted }: Failing): string => {
-  const also = accepted === 0 ? '' : ` ${many(accepted, 'more is', 'more are')} accepted, and fails nothing.`
+  const also =
+    accepted === 0
+      ? ''
+      : ` ${many(accepted, 'more is accepted and fails', 'more are accepted and fail')} nothing.`
   return counts.length === 0
     ? `Nothing is ${on.join(', ')}.${accepted === 0 ? '' : ` ${many(accepted, 'finding', 'findings')} of such a state ${accepted === 1 ? 'is' : 'are'} accepted.`}`
     : `This plan fails: ${counts.map(countWords).join(', ')}.${also}`

@@ -33,7 +33,7 @@ type Numbers =
   | 'highInvertMm'
   | 'lowInvertMm'
   | 'fallMmPerM'
-type Words = 'standing' | 'stock' | 'fate' | 'what'
+type Words = 'standing' | 'stock' | 'fate' | 'key'
 type Row = Readonly<Record<Numbers, number> & Record<Words, string>>
 type Tables =
   'towers' | 'findings' | 'cutLists' | 'pieces' | 'boards' | 'boardPieces' | 'shop' | 'money' | 'drains'
@@ -138,8 +138,8 @@ describe.each(Object.keys(scenarios))('the report on %s', async (name) => {
     const { totals } = shopList(cuts, plan.counts, layout.counter)
     const priced = report.shop.filter(({ packCents }) => packCents !== null)
     const paid = sum(priced, ({ packs, packCents }) => packs * packCents)
-    const told = new Map(report.money.map(({ what, cents }) => [String(what), cents]))
-    expect(told.get('To buy, with spares, in whole packs')).toBe(totals.boughtCents)
+    const told = new Map(report.money.map(({ key, cents }) => [key, cents]))
+    expect(told.get('bought')).toBe(totals.boughtCents)
     // A line is rounded to the cent.
     expect(Math.abs(paid - totals.boughtCents)).toBeLessThanOrEqual(priced.length / 2)
     expect(report.shop.filter(({ boughtCents }) => boughtCents === null).length).toBe(totals.unpriced)

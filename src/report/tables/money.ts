@@ -84,6 +84,7 @@ const sumsOf = (told: Told): readonly Sum[] => {
 }
 
 const sumFields = ({ money }: Told): readonly Field<Sum>[] => [
+  quiet(textField('key', 'Key', ({ key }) => key)),
   textField('what', 'Money', ({ what }) => what),
   numberField('cents', 'Sum', 'cents', money, ({ cents }) => cents),
   countField('unpriced', 'Without a price', ({ unpriced }) => unpriced),
