@@ -24,7 +24,7 @@ const cellText = ({ title, isMain = false }: Column, { text }: Cell): string => 
 }
 
 /** A row as a card: what is read first comes first and large, the rest after it, each with its name. */
-const cardOf = (row: Row, { id, columns }: Table, hasTicks: boolean, { sheetId }: PhonePlace): string => {
+const cardOf = (row: Row, { columns }: Table, hasTicks: boolean, group: string): string => {
   const cells = columns.map((column, at) => ({ column, cell: row.cells[at] }))
   const inOrder = cells.toSorted(
     (a, b) => Number(b.column.isMain ?? false) - Number(a.column.isMain ?? false),
@@ -32,17 +32,17 @@ const cardOf = (row: Row, { id, columns }: Table, hasTicks: boolean, { sheetId }
   const inside = `<span class="cells">${inOrder.map(({ column, cell }) => (cell ? cellText(column, cell) : '')).join('')}</span>`
   if (row.isSum) return `<li><div class="row sum">${inside}</div></li>`
   if (!hasTicks) return `<li><div class="row">${inside}</div></li>`
-  return `<li><label class="row">${box(`${sheetId}/${id}/${row.key}`)}${inside}</label></li>`
+  return `<li><label class="row">${box(`${group}/${row.key}`)}${inside}</label></li>`
 }
 
-const tableHtml = (table: Table, hasTicks: boolean, place: PhonePlace): string =>
-  `<h3>${safe(table.title)}</h3>\n<ul class="rows">\n${table.rows.map((row) => cardOf(row, table, hasTicks, place)).join('\n')}\n</ul>`
+const tableHtml = (table: Table, hasTicks: boolean, group: string): string =>
+  `<h3>${safe(table.title)}</h3>\n<ul class="rows">\n${table.rows.map((row) => cardOf(row, table, hasTicks, group)).join('\n')}\n</ul>`
 
-const stepsHtml = ({ steps }: StepsPiece, { sheetId }: PhonePlace): string =>
+const stepsHtml = ({ steps }: StepsPiece, group: string): string =>
   `<ol class="rows">\n${steps
     .map(
       ({ key, text, caution }) =>
-        `<li>${caution === undefined ? '' : mind(caution)}<label class="row">${box(`${sheetId}/steps/${key}`)}<span>${safe(text)}</span></label></li>`,
+        `<li>${caution === undefined ? '' : mind(caution)}<label class="row">${box(`${group}/${key}`)}<span>${safe(text)}</span></label></li>`,
     )
     .join('\n')}\n</ol>`
 
@@ -66,16 +66,16 @@ export const drawingHtml = (page: Page, prefix: string): string =>
 
 const TONES = { plain: '', note: ' class="small"', big: ' class="big"' } as const
 
-const pieceHtml = (piece: Piece, place: PhonePlace, at: number): string => {
+const pieceHtml = (piece: Piece, place: PhonePlace, at: number, group: string): string => {
   switch (piece.as) {
     case 'heading':
       return piece.level === 1 ? `<h2>${safe(piece.text)}</h2>` : `<h3>${safe(piece.text)}</h3>`
     case 'words':
       return piece.tone === 'caution' ? mind(piece.text) : `<p${TONES[piece.tone]}>${safe(piece.text)}</p>`
     case 'table':
-      return piece.table.rows.length === 0 ? '' : tableHtml(piece.table, piece.hasTicks, place)
+      return piece.table.rows.length === 0 ? '' : tableHtml(piece.table, piece.hasTicks, group)
     case 'steps':
-      return stepsHtml(piece, place)
+      return stepsHtml(piece, group)
     case 'figure':
       return `${drawingHtml(figurePage(piece, place.units), `${place.sheetId}-${at}-`)}\n<p class="small">${safe(piece.caption)}</p>`
     case 'blanks':
@@ -90,9 +90,25 @@ const pieceHtml = (piece: Piece, place: PhonePlace, at: number): string => {
   }
 }
 
+/**
+ * What the ticks of each piece are kept under: its table's id or `steps`. A sheet may have a table of one kind for each drain or rack:
+ * those after the first are numbered.
+ */
+const groupsOf = (pieces: readonly Piece[], { sheetId }: PhonePlace): readonly string[] => {
+  const taken = new Map<string, number>()
+  return pieces.map((piece) => {
+    const name = piece.as === 'table' ? piece.table.id : piece.as
+    const before = taken.get(name) ?? 0
+    taken.set(name, before + 1)
+    return `${sheetId}/${name}${before === 0 ? '' : `-${before + 1}`}`
+  })
+}
+
 /** Pieces of a paper for a phone, in their order. */
-export const piecesHtml = (pieces: readonly Piece[], place: PhonePlace): string =>
-  pieces
-    .map((piece, at) => pieceHtml(piece, place, at))
+export const piecesHtml = (pieces: readonly Piece[], place: PhonePlace): string => {
+  const groups = groupsOf(pieces, place)
+  return pieces
+    .map((piece, at) => pieceHtml(piece, place, at, groups[at] ?? ''))
     .filter((html) => html !== '')
     .join('\n')
+}
