@@ -1,6 +1,4 @@
-import { evaluate } from '../evaluate/evaluate'
 import type { Judged } from '../evaluate/evaluation'
-import { readLayout } from '../layout/file'
 import { sheets } from '../sheets/index'
 import { tableCsv } from '../sheets/sheetCsv'
 import { type Answer, refusal } from './answer'
@@ -8,35 +6,12 @@ import type { ReportCommand } from './arguments'
 import { type Failing, failingOf, failWords } from './failing'
 import type { Section } from './fields'
 import { onPaper } from '../sheets/onPaper'
-import { provedPlan } from './proved'
+import { type LayoutText, opened } from './opened'
 import { reportJson } from './reportJson'
 import { reportText } from './reportText'
 import { reportOf, tablesOf } from './report'
 import { sheetAnswer } from './sheetAnswer'
 import { chosenTable } from './tableChoice'
-
-/** A layout file as it was read, under the name that it was asked for by. */
-export interface LayoutText {
-  readonly name: string
-  readonly text: string
-}
-
-type Opened = { readonly ok: true; readonly plan: Judged } | { readonly ok: false; readonly sentence: string }
-
-/** What the page says to whoever has a bay open, as one sentence for who has none. */
-const withoutPage = (sentence: string): string =>
-  sentence
-    .replace(/ Your bay is untouched\.$/, '')
-    .replace(/^This file was not opened\. In it, /, '')
-    .replace(/^This file /, 'this file ')
-    .replace(/, so it was not opened\.$/, '.')
-
-const opened = async ({ name, text }: LayoutText): Promise<Opened> => {
-  const read = readLayout(text)
-  return read.ok
-    ? { ok: true, plan: await provedPlan(evaluate(read.layout)) }
-    : { ok: false, sentence: `${name}: ${withoutPage(read.sentence)}` }
-}
 
 const csvAnswer = (sections: readonly Section[], { out, table }: ReportCommand): Answer => {
   const chosen = chosenTable(tablesOf(sections), table, 'the report', out !== undefined)
@@ -94,3 +69,4 @@ export const reportAnswer = async (
 
 export { readArguments, type ReportCommand } from './arguments'
 export { helpText } from './helpText'
+export { diffAnswer } from './diff'
