@@ -130,7 +130,7 @@ const alignments = {
 } as const
 
 /** Words that a line of the file can hold, with the signs that CAD would obey made plain. */
-export const dxfWords = (text: string): string =>
+const dxfWords = (text: string): string =>
   text
     .replace(/[\p{Cc}\u2028\u2029]/gu, ' ')
     .replace(/\^/g, '^ ')
