@@ -5,14 +5,16 @@ import type { Built } from '../../model/built'
 import { gutterEnds } from '../../model/gutterEnds'
 import type { PartId } from '../../model/ids'
 import { atSaw } from '../../units/precision'
+import { dropOver } from '../../units/slope'
 import { namesTogether } from '../hazard'
 import { cautionsFor } from '../hazards'
 import { heading, type Piece, tableOf, words } from '../piece'
 import type { PlanOnPaper, Sheet, SheetOptions } from '../sheet'
 import { sheetWords } from '../sheetWords'
 import { gutterFigure } from './gutterFigure'
-import { gutterKinds, type GutterRun } from './gutterRuns'
-import { footTable, lengthTable, shimTable } from './gutterTables'
+import { gutterKinds, type GutterRun, type InRow } from './gutterRuns'
+import { gutterSteps } from './gutterSteps'
+import { fittingTable, footTable, lengthTable, shimTable } from './gutterTables'
 
 /** The way from the low end of a row's gutters to their high end, as the compass has it; undefined for a lone trough. */
 const highWay = (built: Built | undefined): string | undefined => {
@@ -32,12 +34,40 @@ const highWords = (kind: readonly GutterRun[], { bay }: Judged, { name }: Words)
   return [...ways].map(([way, names]) => `High end to the ${way}: ${namesTogether(names)}.`)
 }
 
-const runWords = (
-  { gutter, lines, fallMmPerM, runMm, outletFromHighMm, outletBoreMm }: GutterRun,
-  write: Words,
-): string =>
-  `${stockOf(gutter).title}, ${lines} ${lines === 1 ? 'line' : 'lines'} of ${write.length(runMm)}, falling ${write.fall(fallMmPerM)}. ` +
-  `Middle of the outlet ${write.length(outletFromHighMm)} from the high end; its tube is ${write.bore(outletBoreMm)} inside.`
+const fallWords = ({ fallMmPerM, runMm, inRow }: GutterRun, write: Words): string => {
+  const drop = `falling ${write.fall(fallMmPerM)}, ${write.onTape(dropOver(runMm, fallMmPerM))} in all`
+  return inRow
+    ? `${drop}: lips ${write.onTape(inRow.lipHighMm)} over the risers’ feet at the row’s high end and ${write.onTape(inRow.lipLowMm)} at its low end`
+    : drop
+}
+
+const beginsWords = ({ beginsMm, riserMm }: InRow, write: Words): string => {
+  const pastMm = beginsMm - riserMm
+  const way = pastMm < 0 ? 'uphill' : 'downhill'
+  return `Each begins ${write.onTape(Math.abs(pastMm))} ${way} of the middle of the row’s first risers, ${write.onTape(beginsMm)} from the row’s high end. `
+}
+
+const runWords = (run: GutterRun, write: Words): string => {
+  const { gutter, lines, runMm, outletFromHighMm, outletBoreMm, inRow } = run
+  return (
+    `${stockOf(gutter).title}, ${lines} ${lines === 1 ? 'line' : 'lines'} of ${write.length(runMm)}, ${fallWords(run, write)}. ` +
+    (inRow ? beginsWords(inRow, write) : '') +
+    `Middle of the outlet ${write.length(outletFromHighMm)} from the gutter’s high end; its tube is ${write.onTape(outletBoreMm)} inside.`
+  )
+}
+
+/** A bearer that stands clear of a riser pair may stand clear of the gutter's end too. */
+const shortOfBearers = ({ shims, inRow }: GutterRun, write: Words): readonly Piece[] =>
+  shims.flatMap(({ fromHighMm }, index) => {
+    const shortMm = (inRow?.beginsMm ?? 0) - fromHighMm
+    return shortMm <= 0
+      ? []
+      : [
+          words(
+            `The middle of bearer ${index + 1} lies ${write.onTape(shortMm)} uphill of the gutter’s end: move it downhill until the gutter rests on it.`,
+          ),
+        ]
+  })
 
 const kindPieces = (
   kind: readonly [GutterRun, ...GutterRun[]],
@@ -52,7 +82,11 @@ const kindPieces = (
     ...highWords(kind, now, write).map((text) => words(text)),
     gutterFigure(run, ['high end', 'low end'], write),
     tableOf(lengthTable(run, write), true),
+    ...shortOfBearers(run, write),
     ...(run.shims.length > 0 ? [tableOf(shimTable(run, write), true)] : []),
+    tableOf(fittingTable(run, kind.length)),
+    heading('Order of work', 2),
+    { as: 'steps', steps: gutterSteps(run, write) },
   ]
 }
 

@@ -65,13 +65,14 @@ const outletMarks = ({ outletFromHighMm }: GutterRun, { x, y }: Layout): Mark[] 
 }
 
 /** Bearers under their shims, with their numbers; where they stand too close for all, every second, third and so on has its number. */
-const bearerMarks = ({ shims }: GutterRun, { x, y }: Layout): Mark[] => {
-  const places = shims.map(({ fromHighMm }) => x(fromHighMm))
+const bearerMarks = ({ shims, inRow }: GutterRun, { x, y }: Layout): Mark[] => {
+  const alongs = shims.map(({ fromHighMm }) => fromHighMm - (inRow?.beginsMm ?? 0))
+  const places = alongs.map(x)
   const apart = Math.min(...places.slice(1).map((place, index) => place - (places[index] ?? 0)), Infinity)
   const wide = textWidth(String(shims.length), LETTER_MM) + 1.5
   const every = Math.max(1, Math.ceil(wide / apart))
-  return shims.flatMap(({ fromHighMm }, index) => {
-    const place = x(fromHighMm)
+  return alongs.flatMap((alongMm, index) => {
+    const place = x(alongMm)
     const box = {
       x0: place - BEARER.widthMm / 2,
       x1: place + BEARER.widthMm / 2,
@@ -79,7 +80,7 @@ const bearerMarks = ({ shims }: GutterRun, { x, y }: Layout): Mark[] => {
       y1: BEARER.topMm,
     }
     const number = lettered(String(index + 1), { x: place, y: box.y0 - 2.4 }, LETTER_MM, { anchor: 'middle' })
-    const stack = { ...box, x0: place - SHIM_MM / 2, x1: place + SHIM_MM / 2, y0: box.y1, y1: y(fromHighMm) }
+    const stack = { ...box, x0: place - SHIM_MM / 2, x1: place + SHIM_MM / 2, y0: box.y1, y1: y(alongMm) }
     return [
       panel(stack, 'dimension', 'post'),
       panel(box, 'timber', 'timber'),

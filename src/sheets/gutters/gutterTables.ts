@@ -1,4 +1,5 @@
 import type { Words } from '../../checks/context'
+import { fittingOf } from '../../catalogue/fittings'
 import { shimStack } from '../../catalogue/shims'
 import type { Foot } from '../../model/levels'
 import type { RackFacts } from '../../model/rackFacts'
@@ -13,12 +14,13 @@ const piecesSaid = (heightMm: number, { onTape }: Words): string =>
     .join(' + ') || 'none'
 
 /** What goes under every line at each bearer, from the high end down. */
-export const shimTable = ({ part, shims }: GutterRun, write: Words): Table => ({
+export const shimTable = ({ part, shims, inRow }: GutterRun, write: Words): Table => ({
   id: `shims-${part}`,
   title: 'Shims under the gutters, the same under every line',
   columns: [
     { key: 'bearer', title: 'Bearer', unit: 'count' },
-    { key: 'fromHighMm', title: 'From the high end', unit: 'mm' },
+    { key: 'fromHighMm', title: 'From the row’s high end', unit: 'mm' },
+    { key: 'fromGutterMm', title: 'From the gutter’s', unit: 'mm' },
     { key: 'shimMm', title: 'Shim', unit: 'mm', isMain: true },
     { key: 'pieces', title: 'Pieces, thickest below', unit: 'text' },
   ],
@@ -27,6 +29,7 @@ export const shimTable = ({ part, shims }: GutterRun, write: Words): Table => ({
     cells: [
       counted(index + 1),
       counted(fromHighMm, write.length(fromHighMm)),
+      counted(fromHighMm - (inRow?.beginsMm ?? 0), write.length(fromHighMm - (inRow?.beginsMm ?? 0))),
       counted(shimMm, write.onTape(shimMm)),
       said(piecesSaid(shimMm, write)),
     ],
@@ -41,7 +44,7 @@ export const lengthTable = ({ part, lengths, lines }: GutterRun, write: Words): 
     { key: 'place', title: 'No.', unit: 'count' },
     { key: 'lengthMm', title: 'Cut to', unit: 'mm', isMain: true },
     { key: 'lines', title: 'One for each of', unit: 'count' },
-    { key: 'endsMm', title: 'Ends, from the high end', unit: 'mm' },
+    { key: 'endsMm', title: 'Ends, from the gutter’s high end', unit: 'mm' },
     { key: 'then', title: 'Then', unit: 'text' },
   ],
   rows: lengths.map(({ lengthMm, endsMm }, index) => ({
@@ -53,6 +56,22 @@ export const lengthTable = ({ part, lengths, lines }: GutterRun, write: Words): 
       counted(endsMm, write.length(endsMm)),
       said(index + 1 < lengths.length ? 'joiner, sealed' : 'end cap, sealed'),
     ],
+  })),
+})
+
+/** What is put on the gutters of each row, or lone trough, and of all that are alike. */
+export const fittingTable = ({ part, lines, fittings }: GutterRun, alike: number): Table => ({
+  id: `gutter-fittings-${part}`,
+  title: 'What goes on them',
+  columns: [
+    { key: 'fitting', title: 'What', unit: 'text' },
+    { key: 'aLine', title: 'A line', unit: 'count', isMain: true },
+    { key: 'aRow', title: 'A row', unit: 'count' },
+    { key: 'count', title: alike === 1 ? 'In all' : `In all ${alike} rows`, unit: 'count' },
+  ],
+  rows: [...fittings].map(([item, count]) => ({
+    key: item,
+    cells: [said(fittingOf(item).title), counted(count / lines), counted(count), counted(count * alike)],
   })),
 })
 

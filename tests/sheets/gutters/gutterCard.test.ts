@@ -46,7 +46,7 @@ const onTheCard = (now: Judged): ReadonlyMap<string, number> => {
   )
   for (const { id, rows } of tablesOf(now))
     for (const { cells } of rows) {
-      if (id.startsWith('shims-')) add('gutter-shim', cells[3]!.text, lines.get(id)!)
+      if (id.startsWith('shims-')) add('gutter-shim', cells[4]!.text, lines.get(id)!)
       if (!id.startsWith('feet-')) continue
       for (const cell of cells.slice(1)) add('foot-shim', cell.text.split(' = ').at(-1)!, 1)
     }
@@ -62,8 +62,25 @@ const counted = ({ counts }: Judged): ReadonlyMap<string, number> =>
 
 const sorted = (counts: ReadonlyMap<string, number>) => [...counts].sort(([a], [b]) => a.localeCompare(b))
 
+/** Joiners, caps, outlets, straps and blocks: on the card for one row of a kind and for all, in the take-off for the bay. */
+const putOn = (now: Judged): ReadonlyMap<string, number> => {
+  const found = new Map<string, number>()
+  for (const { id, rows } of tablesOf(now))
+    if (id.startsWith('gutter-fittings-'))
+      for (const { key, cells } of rows) found.set(key, (found.get(key) ?? 0) + Number(cells[3]!.value))
+  return found
+}
+
+const takenOff = ({ counts }: Judged): ReadonlyMap<string, number> =>
+  new Map(
+    counts
+      .filter(({ item }) => /^(gutter-(joiner|end-cap|outlet|strap)|trough-block)/.test(item))
+      .map(({ item, count }) => [item, count] as const),
+  )
+
 const holds = (layout: Layout): void => {
   const now = evaluate(layout)
+  expect(sorted(putOn(now))).toEqual(sorted(takenOff(now)))
   expect(sorted(onTheCard(now))).toEqual(sorted(counted(now)))
 }
 
@@ -75,6 +92,16 @@ describe.each(Object.keys(scenarios))('the gutter card of %s', (name) => {
 
 test('so it does for any bay', () => {
   fc.assert(fc.property(arbitraryBay, holds), { seed: 20_271_127, numRuns: 12 })
+})
+
+// Bars 16 in apart: gutters begin 4 in from the row's high end, and the first bearer clears the risers there by 2-3/4 in. Hand
+// arithmetic.
+test('a bearer that the gutter does not reach is said to be moved', () => {
+  const now = evaluate(scenarios['lintel-lane-lean-to']!())
+  const words = gutterCard
+    .pieces({ now, issued: undefined }, options)
+    .flatMap((piece) => (piece.as === 'words' ? [piece.text] : []))
+  expect(words.join(' ')).toContain('The middle of bearer 1 lies 1-1/4" uphill of the gutter’s end')
 })
 
 describe('the gutter card of the sample', () => {
@@ -91,6 +118,28 @@ describe('the gutter card of the sample', () => {
     expect(feet.length * 2).toBe(132)
     const heights = feet.flatMap(({ cells }) => cells.slice(1).map(({ value }) => Number(value)))
     expect(Math.max(...heights) / 25.4).toBeCloseTo(2.25, 1)
+  })
+
+  const [shims] = tables.filter(({ id }) => id.startsWith('shims-'))
+  const words = gutterCard
+    .pieces({ now, issued: undefined }, options)
+    .flatMap((piece) => (piece.as === 'words' ? [piece.text] : []))
+
+  // Gutters begin half a pitch of 15 in less 4 in past the row's high end, 3-1/2 in; its first risers stand 2-1/8 in from there,
+  // and the first bearer 2-3/4 in downhill of them, at 4-7/8 in: 1-3/8 in from the gutter's end. Worked example of the trade notes.
+  test('tells the gutter’s end from the row’s', () => {
+    expect(words[0]).toContain(
+      'Each begins 1-3/8" downhill of the middle of the row’s first risers, 3-1/2" from',
+    )
+    expect(shims!.rows[0]!.cells.slice(1, 3).map(({ text }) => text)).toEqual(['4-7/8"', '1-3/8"'])
+  })
+
+  // Invert 7-1/4 in over the datum at the low end, 1-7/8 in more at the high end; a gutter of 3-3/8 in, a foot plate of 2 in:
+  // lips 10-1/2 and 8-5/8 in over the feet. Worked example of the trade notes.
+  test('tells the lips and the fall', () => {
+    expect(words[0]).toContain('falling 1/16 in/ft, 1-7/8" in all')
+    expect(words[0]).toContain('lips 10-1/2" over the risers’ feet')
+    expect(words[0]).toContain('and 8-5/8" at its low end')
   })
 
   test('cuts a line of gutter from three whole lengths', () => {
