@@ -1,40 +1,55 @@
-import type { Table } from '../model/table'
+import { sentence } from '../checks/words'
+import { isAlike } from '../evaluate/compare/comparePlans'
+import type { FindingChange } from '../evaluate/compare/findings'
+import { differenceTables } from '../sheets/change/differenceTables'
+import { type Told, toldOf } from '../sheets/change/told'
 import { heading, tableOf, words } from '../sheets/piece'
+import { sheetWords } from '../sheets/sheetWords'
 import { piecesText } from '../sheets/sheetText'
+import { atSaw } from '../units/precision'
 import { type Answer, refusal } from './answer'
 import type { DiffCommand } from './arguments'
-import type { Section } from './fields'
-import { opened, type LayoutText } from './opened'
-import { jsonText, reportHead, valuesOf } from './reportJson'
-import { tablesOf } from './report'
-import { differenceOf } from './tables/difference'
-import { type Told, toldOf } from './told'
+import { clean } from './fields'
+import { type LayoutText, opened } from './opened'
+import { reportHead } from './reportJson'
 
-const isAlike = (tables: readonly Table[]): boolean => tables.every(({ rows }) => rows.length === 0)
+/** Two plans with what they are called. */
+interface Compared {
+  readonly told: Told
+  readonly names: Readonly<Record<'before' | 'after', { readonly file: string; readonly title: string }>>
+}
 
-const namesOf = (before: LayoutText, after: LayoutText, was: Told, is: Told) => ({
-  before: { file: before.name, title: was.plan.layout.title },
-  after: { file: after.name, title: is.plan.layout.title },
+const findingJson = (change: FindingChange, { was, now, units }: Told) => ({
+  key: change.finding.key,
+  what: change.kind,
+  was: change.kind === 'changed' ? change.was.state : null,
+  state: change.finding.state,
+  sentence: sentence(change.finding, sheetWords(change.kind === 'gone' ? was : now, units, atSaw)),
 })
 
-type Names = ReturnType<typeof namesOf>
+/** What is not there is null, and sums have no noise. */
+const plain = (_: string, value: unknown): unknown =>
+  value === undefined ? null : typeof value === 'number' ? clean(value) : value
 
-const differenceJson = (names: Names, tables: readonly Table[]): string =>
-  jsonText({
+const differenceJson = ({ told, names }: Compared): string => {
+  const { difference } = told
+  const findings = difference.findings.map((change) => findingJson(change, told))
+  const found = {
     ...reportHead('difference'),
     ...names,
-    isAlike: isAlike(tables),
-    ...Object.fromEntries(tables.map((table) => [table.id, table.rows.map((row) => valuesOf(table, row))])),
-  })
+    isAlike: isAlike(difference),
+    ...difference,
+    findings,
+  }
+  return `${JSON.stringify(found, plain, 2)}\n`
+}
 
-const differenceText = ({ before, after }: Names, sections: readonly Section[]): string =>
+const differenceText = ({ told, names: { before, after } }: Compared): string =>
   piecesText([
     heading('Kerf & Fall: what differs'),
     words(`From ${before.title} (${before.file}) to ${after.title} (${after.file}).`),
-    ...(isAlike(tablesOf(sections)) ? [words('Nothing differs.')] : []),
-    ...sections.flatMap(({ onTerminal }) =>
-      onTerminal && onTerminal.rows.length > 0 ? [tableOf(onTerminal)] : [],
-    ),
+    ...(isAlike(told.difference) ? [words('Nothing differs.')] : []),
+    ...differenceTables(told).map((table) => tableOf(table)),
   ])
 
 /** What differs from one layout file to another; a difference fails nothing. */
@@ -43,19 +58,19 @@ export const diffAnswer = async (
   before: LayoutText,
   after: LayoutText,
 ): Promise<Answer> => {
-  const [first, second] = [await opened(before), await opened(after)]
-  if (!first.ok) return refusal(first.sentence)
-  if (!second.ok) return refusal(second.sentence)
-  const read = units ?? second.plan.layout.settings.units
-  const [was, is] = [toldOf(first.plan, read), toldOf(second.plan, read)]
-  const sections = differenceOf(was, is)
-  const names = namesOf(before, after, was, is)
+  const [was, now] = [await opened(before), await opened(after)]
+  if (!was.ok) return refusal(was.sentence)
+  if (!now.ok) return refusal(now.sentence)
+  const compared: Compared = {
+    told: toldOf(was.plan, now.plan, units ?? now.plan.layout.settings.units, atSaw),
+    names: {
+      before: { file: before.name, title: was.plan.layout.title },
+      after: { file: after.name, title: now.plan.layout.title },
+    },
+  }
   const [text, ending] =
-    format === 'json'
-      ? [differenceJson(names, tablesOf(sections)), '.json']
-      : [differenceText(names, sections), '.txt']
-  const files = [{ name: `difference${ending}`, text }]
+    format === 'json' ? [differenceJson(compared), '.json'] : [differenceText(compared), '.txt']
   return out === undefined
     ? { print: text, files: [], note: '', code: 0 }
-    : { print: '', files, note: '', code: 0 }
+    : { print: '', files: [{ name: `difference${ending}`, text }], note: '', code: 0 }
 }
