@@ -114,8 +114,8 @@ const main = async () => {
   process.exitCode = answer.code
 }
 
+// 1 would say that the plan fails: whatever else went wrong is no answer either, and is told whole, so that it can be mended.
 await main().catch((trouble) => {
-  if (!(trouble instanceof Trouble)) throw trouble
-  console.error(trouble.message)
+  console.error(trouble instanceof Trouble ? trouble.message : trouble)
   process.exitCode = NO_ANSWER
 })

@@ -1,6 +1,7 @@
 import { stockOf } from '../../catalogue/stock'
-import type { Board, CutLine, CutList, Standing } from '../../model/cutList'
+import type { Board, CutLine, CutList } from '../../model/cutList'
 import { said } from '../../model/table'
+import { standingWords } from '../../sheets/cutWords'
 import { writerFor } from '../../units/writer'
 import {
   countCell,
@@ -16,16 +17,6 @@ import type { Told } from '../told'
 
 const piecesIn = (lines: readonly CutLine[]): number => lines.reduce((sum, { count }) => sum + count, 0)
 
-/** A share in per cent, rounded up to a tenth, so that what is said to be within it is. */
-const percentUp = (share: number): string => `${(Math.ceil(share * 1000 - 1e-9) / 10).toFixed(1)} %`
-
-const standingText = (standing: Standing): string => {
-  if (standing.kind === 'proven') return 'proven'
-  return Number.isFinite(standing.share)
-    ? `within ${percentUp(standing.share)} of a bound that no plan can beat`
-    : 'no bound is known'
-}
-
 const shareOf = ({ standing }: CutList): number => (standing.kind === 'proven' ? 0 : standing.share)
 
 const boardsIn = ({ boards }: CutList): number => boards.reduce((sum, { count }) => sum + count, 0)
@@ -40,9 +31,9 @@ const listFields = ({ words, money }: Told): readonly Field<CutList>[] => [
   numberField('priceCents', 'To buy', 'cents', money, ({ cents }) => cents),
   {
     ...textField<CutList>('standing', 'Plan', () => ''),
-    cell: ({ standing }) => ({ value: standing.kind, text: standingText(standing) }),
+    cell: (list) => ({ value: list.standing.kind, text: standingWords(list) }),
   },
-  quiet(numberField('overBoundShare', 'Over the bound', 'share', percentUp, shareOf)),
+  quiet(numberField('overBoundShare', 'Over the bound', 'share', words.share, shareOf)),
   quiet(textField('costIs', 'Cost is in', ({ costIs }) => costIs)),
   quiet(countField('cost', 'Cost', ({ cost }) => cost)),
   quiet(countField('bound', 'Bound', ({ bound }) => bound)),
