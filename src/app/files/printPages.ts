@@ -16,13 +16,17 @@ const printTheme: Theme = {
 /** A paper's name as a style sheet may have it: a page name begins with no figure. */
 const pageName = ({ paper }: Page): string => `paper-${paper.name}-${paper.orientation}`
 
+/** Browsers round the height of a paper; what is taller than that by a hair would spill onto a blank page. Margins are bare there. */
+const HAIR_MM = 0.4
+
 /** One size for each paper that is printed on, so that mixed papers come out of one run, each in its own size. */
 const pageSizes = (pages: readonly Page[]): string => {
   const sizes = new Map(pages.map((page) => [pageName(page), page.paper]))
   return [...sizes]
     .map(
       ([name, { widthMm, heightMm }]) =>
-        `@page ${name} { size: ${widthMm}mm ${heightMm}mm; margin: 0 } .${name} { page: ${name} }`,
+        `@page ${name} { size: ${widthMm}mm ${heightMm}mm; margin: 0 } ` +
+        `.${name} { page: ${name}; height: ${heightMm - HAIR_MM}mm; overflow: hidden }`,
     )
     .join('\n')
 }
