@@ -50,6 +50,6 @@ export interface IssueNote {
 export const issuePapers = (layout: Layout, { date, note, sheets }: IssueNote): Edited => {
   const number = nextIssue(layout)
   const issues = [...layout.papers.issues, { number, date, note: note.trim(), sheets: [...sheets] }]
-  const edited = setPapers(layout, { issues, issued: planOf(layout) })
+  const edited = setPapers(layout, { issues, issued: planOf(layout), before: layout.papers.issued })
   return edited.ok ? setSettings(edited.layout, { issue: Math.min(9999, number + 1) }) : edited
 }

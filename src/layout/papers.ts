@@ -40,6 +40,8 @@ export const papersSchemaOf = <P extends z.ZodMiniType>(plan: P) =>
     issues: z._default(z.array(issue).check(z.maxLength(MOST_ISSUES)), []),
     /** The plan of the last issue, which changes are told against; null before the first. */
     issued: z._default(z.nullable(plan), null),
+    /** The plan of the issue before the last, so that what goes out with a new set can tell what it changed; null before the second. */
+    before: z._default(z.nullable(plan), null),
     /** Named copies of the bay, oldest first. */
     versions: z._default(
       z

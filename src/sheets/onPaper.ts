@@ -1,6 +1,7 @@
 import { evaluate } from '../evaluate/evaluate'
 import type { Judged } from '../evaluate/evaluation'
 import type { Bench } from '../layout/bench'
+import { isAsIssued } from '../layout/issues'
 import { FORMAT, papersSchema, VERSION, type KeptPlan, type Layout } from '../layout/schema'
 import { rememberEach } from '../model/remember'
 import type { IssuedPlan, PlanOnPaper } from './sheet'
@@ -24,16 +25,18 @@ const withSameBoards = (was: Judged, now: Judged): Judged => {
   return { ...was, cuts: was.cuts.map((list) => boards.get(list.key) ?? list) }
 }
 
-const lastIssue = (now: Judged): IssuedPlan | undefined => {
+/** The plan of a set, by how many sets ago it was issued. */
+const issueBack = (now: Judged, plan: KeptPlan | null, back: 1 | 2): IssuedPlan | undefined => {
   const { papers, bench } = now.layout
-  const last = papers.issues.at(-1)
-  if (last === undefined || papers.issued === null) return undefined
-  return {
-    number: last.number,
-    dateText: last.date,
-    was: withSameBoards(withWork(papers.issued, bench), now),
-  }
+  const issue = papers.issues.at(-back)
+  if (issue === undefined || plan === null) return undefined
+  return { number: issue.number, dateText: issue.date, was: withSameBoards(withWork(plan, bench), now) }
 }
 
-/** A plan with the last set of papers that was issued of it. */
-export const onPaper = (now: Judged): PlanOnPaper => ({ now, issued: lastIssue(now) })
+/** A plan with the last set of papers that was issued of it, and the set before that while nothing has changed since the last. */
+export const onPaper = (now: Judged): PlanOnPaper => {
+  const { papers } = now.layout
+  const issued = issueBack(now, papers.issued, 1)
+  const since = isAsIssued(now.layout) ? issueBack(now, papers.before, 2) : undefined
+  return { now, issued, ...(since && { since }) }
+}

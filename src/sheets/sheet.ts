@@ -32,7 +32,9 @@ export interface PlanOnPaper {
   readonly now: Judged
   /** The last issue; undefined before the first. */
   readonly issued: IssuedPlan | undefined
-  /** What became of each sheet of the last issue, where somebody has found it out: the change note tells it. */
+  /** What the change note tells against where that is not the last issue: the one before, while the plan is as it was issued. */
+  readonly since?: IssuedPlan
+  /** What became of each sheet of that issue, where somebody has found it out: the change note tells it. */
   readonly states?: readonly SheetState[]
 }
 

@@ -22,6 +22,8 @@ export interface TakeOffChange extends CountChange {
   readonly title: string
   readonly group: CountGroup
   readonly unit: CountUnit
+  /** Work is counted and never bought; of what is cut the boards are. */
+  readonly isBought: boolean
 }
 
 type Counted<C extends CountChange> = Omit<C, 'before' | 'after'> & { readonly count: number }
@@ -49,7 +51,14 @@ export const boardChanges = (before: Judged, after: Judged): readonly BoardChang
   countChanges(boardsOf(before), boardsOf(after))
 
 const takeOffOf = ({ counts }: Judged): readonly Counted<TakeOffChange>[] =>
-  counts.map(({ item, title, group, unit, count }) => ({ key: item, title, group, unit, count }))
+  counts.map(({ item, title, group, unit, count, isWork }) => ({
+    key: item,
+    title,
+    group,
+    unit,
+    count,
+    isBought: !isWork && !item.includes('#'),
+  }))
 
 export const takeOffChanges = (before: Judged, after: Judged): readonly TakeOffChange[] =>
   countChanges(takeOffOf(before), takeOffOf(after))

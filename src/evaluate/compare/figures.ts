@@ -32,16 +32,16 @@ export interface FigureChange extends Omit<Figure, 'value'> {
   readonly after: number | string | undefined
 }
 
-/** Differences under what the crew can read are none: half of 1/64 in, 1/50 L/h, half of a tenth of a percent ... */
+/** Differences under what the crew can read are none: 1/64 in, a twentieth of a litre an hour, half of a tenth of a percent. */
 const LEAST: Readonly<Record<FigureUnit, number>> = {
-  length: 0.2,
-  level: 0.2,
+  length: 0.4,
+  level: 0.4,
   fall: 0.01,
-  flow: 0.02,
-  'flow-total': 1,
-  head: 0.5,
+  flow: 0.05,
+  'flow-total': 5,
+  head: 3,
   share: 0.0005,
-  volume: 0.1,
+  volume: 0.5,
   state: 0,
 }
 

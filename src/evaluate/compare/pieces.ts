@@ -2,12 +2,12 @@ import { stockOf } from '../../catalogue/stock'
 import type { Bench } from '../../layout/bench'
 import type { Built } from '../../model/built'
 import { rememberEach } from '../../model/remember'
-import { fromTicks, toTicks } from '../../units/length'
+import { fromTicks, inches, toTicks } from '../../units/length'
 import { runsOf } from '../cutting/runs'
 import type { Judged } from '../evaluation'
 import { type CountChange, countChanges } from './counts'
 
-/** Pieces of one stock, one member and one length, cut already or not. */
+/** Pieces of one stock, one member and one length, cut already or not; hoses to the next 1/4 in. */
 export interface PieceChange extends CountChange {
   /** Catalogue key of what it is cut from, and its title. */
   readonly stock: string
@@ -22,6 +22,13 @@ type Tally = ReadonlyMap<string, number>
 
 const keyOf = (stock: string, mark: string, ticks: number): string => `${stock}#${mark}@${ticks}`
 
+/** Nobody cuts a hose closer, and every hose grows a hair where a foot is shimmed. Common practice, no source. */
+const HOSE_TICKS = toTicks(inches(1 / 4))
+
+/** As long as the crew cuts it. */
+const cutTicks = (stock: string, ticks: number): number =>
+  stockOf(stock).form === 'coil' ? Math.ceil(ticks / HOSE_TICKS) * HOSE_TICKS : ticks
+
 const tallyOf = rememberEach<Built, Bench['measured'], Tally>(({ sticks, tubes }, measured) => {
   const tally = new Map<string, number>()
   const count = (stock: string, mark: string, ticks: number, more: number): void => {
@@ -31,7 +38,7 @@ const tallyOf = rememberEach<Built, Bench['measured'], Tally>(({ sticks, tubes }
   for (const { stock, mark, lengthMm } of sticks) count(stock, mark, toTicks(lengthMm), 1)
   for (const tube of tubes)
     for (const { lengthTicks, count: more } of runsOf(tube, measured).flat())
-      count(tube.stock, tube.role, lengthTicks, more)
+      count(tube.stock, tube.role, cutTicks(tube.stock, lengthTicks), more)
   return tally
 })
 

@@ -19,18 +19,24 @@ const valueSaid = (value: unknown, { unit, choices, whenNull }: FieldMeta, write
   return typeof value === 'string' ? (choices?.[value] ?? value) : 'other'
 }
 
+/** Words for what has none of its own: plain texts and numbers as they are. */
+const plainSaid = (value: unknown): string =>
+  typeof value === 'string' || typeof value === 'number' ? String(value) : ''
+
 /** A field before and after in the reader's words; one that has none is told by its name. */
 export const fieldSaid = (
-  schema: Schema,
+  schema: Schema | undefined,
   field: string,
   before: unknown,
   after: unknown,
   write: Words,
 ): { readonly label: string; readonly from: string; readonly to: string } => {
-  const own = fieldSchema(schema, field)
+  const own = schema && fieldSchema(schema, field)
   const meta = own && unwrapped(own).meta
-  if (!meta) return { label: PLAIN[field] ?? field, from: '', to: 'changed' }
-  return { label: meta.label, from: valueSaid(before, meta, write), to: valueSaid(after, meta, write) }
+  if (meta)
+    return { label: meta.label, from: valueSaid(before, meta, write), to: valueSaid(after, meta, write) }
+  const [label, from, to] = [PLAIN[field] ?? field, plainSaid(before), plainSaid(after)]
+  return { label, from, to: from === '' && to === '' ? 'changed' : to }
 }
 
 /** What is changed on the plan or in a form of its own, and so has no words among the fields. */
@@ -44,4 +50,18 @@ const PLAIN: Readonly<Record<string, string>> = {
   trimTurns: 'Trim valve, turns',
   name: 'Name',
   locked: 'Held in its place',
+  title: 'Name',
+  outline: 'Walls',
+  curvedWalls: 'Curved walls',
+  spotLevels: 'Floor levels',
+  benchmark: 'Benchmark',
+  services: 'What lies under the floor',
+  lumberMm: 'Lengths at the yard',
+  growth: 'Crop as it is drawn',
+  bucket: 'Bucket test',
+  accepted: 'Warnings that are accepted',
+  book: 'The supplier’s prices',
+  quotes: 'Quotes for this job',
+  currency: 'Currency',
+  norms: 'Minutes a task',
 }

@@ -85,7 +85,7 @@ test('a row that is moved makes the floor sheet wrong and leaves the saw list al
   expect(states).toMatchObject({ floor: 'Superseded', 'setting-out': 'Superseded', 'drill-stick': 'Current' })
   const note = tablesIn(changeNote.pieces(onPaper(evaluate(moved)), options))
   const rows = note.find(({ id }) => id === 'parts')!.rows.map(({ cells }) => cells.map(({ text }) => text))
-  expect(rows).toContainEqual(['N1', 'Moved', '', '8" west'])
+  expect(rows).toContainEqual(['N1', 'Moved 8" west', `5' 3" east, 34' 2" north`, `4' 7" east, 34' 2" north`])
 })
 
 test('another price makes the shop list wrong and nothing else', () => {
