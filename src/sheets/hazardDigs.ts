@@ -68,11 +68,8 @@ const depthWords = ({ depthMm, peg }: Dig, { write }: Walk): string =>
 /** From which depth on each of the sentences of a dig holds, as they come. */
 const FROM_MM = [0, LADDER_DEPTH_MM, SHORING_DEPTH_MM]
 const KEYS = ['digging', 'trench-ladder', 'trench-sides']
-const SOURCES = [
-  '29 CFR 1926.651 and 1926.652',
-  '29 CFR 1926.651 and 1926.652',
-  '29 CFR 1926.651 and 1926.652',
-]
+/** OSHA, subpart P. Which paragraph says what stands beside each sentence of a dig. */
+const SUBPART_P = '29 CFR 1926.651 and 1926.652'
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 
@@ -87,7 +84,7 @@ const digHazards = (walk: Walk, digs: readonly Dig[]): Hazard[] =>
       places: placesOf(those.map((dig) => ({ name: nameOf(dig, walk), says: depthWords(dig, walk) }))),
       sheets: SHEETS,
       stand: 'trench',
-      source: SOURCES[index] ?? 'Common practice, no source',
+      source: SUBPART_P,
       spots: those.map((dig) => ({ name: nameOf(dig, walk), at: dig.at })),
     }
   })
@@ -122,7 +119,7 @@ const servicesHazard = (walk: Walk, digs: readonly Dig[]): Hazard[] => {
       ),
       sheets: ['setting-out', 'pegs', 'levels', 'safety'],
       stand: 'trench',
-      source: '29 CFR 1926.651 and 1926.652',
+      source: SUBPART_P,
       spots: services.flatMap(({ name, points }) => points.slice(0, 1).map((at) => ({ name, at }))),
     },
   ]
@@ -166,7 +163,7 @@ const footingHazard = (walk: Walk, digs: readonly Dig[]): Hazard[] => {
       ),
       sheets: ['setting-out', 'pegs', 'levels', 'safety'],
       stand: 'trench',
-      source: '29 CFR 1926.651 and 1926.652',
+      source: SUBPART_P,
       spots: near.slice(0, 1).map(({ footing }) => ({
         name: `footing of ${walk.write.name(footing.part)}`,
         at: middle(boxOf(footing.outline)),

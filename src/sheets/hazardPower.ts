@@ -120,7 +120,7 @@ const heaterHazard = (walk: Walk): Hazard[] => {
       ),
       sheets: ['setting-out', 'round', 'safety'],
       stand: 'power',
-      source: 'the plate on the heater',
+      source: 'Common practice, and the plate on the heater',
       spots: heaters.map(spotOf),
     },
   ]

@@ -1,7 +1,7 @@
 import { boxOf, middle } from '../geometry/box'
 import type { Built } from '../model/built'
 import type { RackFacts } from '../model/rackFacts'
-import { inches, MM_PER_CM, MM_PER_INCH } from '../units/length'
+import { inches, MM_PER_INCH } from '../units/length'
 import { pounds } from '../units/mass'
 import { thousands } from '../units/thousands'
 import { placesOf, type Hazard, type Walk } from './hazard'
@@ -65,7 +65,7 @@ const loads = (walk: Walk, rows: readonly Row[]): Hazard[] => {
     {
       key: 'overhead-loads',
       title: 'Loads overhead',
-      words: `Hang one and a half times its towers on the first rack for 24 hours before people walk under it: ${massWords(PROOF * bar * WET_TOWER_KG, units)} on a bar of ${bar}. Ties on the hooks; nothing hangs from the house.`,
+      words: `Hang one and a half times its towers on the first rack for 24 hours before people go under it: ${massWords(PROOF * bar * WET_TOWER_KG, units)} on a bar of ${bar}. Nothing hangs from the house.`,
       sheets: ['assembly', 'safety'],
       source: 'Common practice, no source',
     },
@@ -82,15 +82,14 @@ const conduit = (walk: Walk, rows: readonly Row[]): Hazard[] =>
   atRows(walk, conduitRows(rows), (row) => `${thousands(bars(row))} bars and their rails`, {
     key: 'conduit',
     title: 'Conduit as a beam',
-    words:
-      'Nobody makes, tests or rates conduit for this use; the load test of the first rack says that it bears. Never climb on it.',
+    words: 'It is not rated for this; the load test of the first rack says that it bears. Never climb on it.',
     sheets: ['assembly', 'safety'],
     source: 'Steel Tube Institute, May 2016, on conduit',
   })
 
-/** A height over the floor for whoever fetches a step: up to the whole inch or centimetre, since floors are no closer. */
+/** A height over the floor for whoever fetches a step: up to the whole inch or 25 mm, since floors are no closer. */
 const heightWords = (mm: number, { units, write }: Walk): string => {
-  const step = units === 'metric' ? MM_PER_CM : MM_PER_INCH
+  const step = units === 'metric' ? 25 : MM_PER_INCH
   return write.onTape(Math.ceil(mm / step) * step)
 }
 
@@ -139,7 +138,7 @@ const handling = (walk: Walk, rows: readonly Row[]): Hazard[] => {
     {
       key: 'handling',
       title: 'Lifting, and wet floors',
-      words: `A wet tower weighs ${between}: two people or a trolley. Wet aisles: boots that grip, hoses rolled up.`,
+      words: `A wet tower weighs ${between}: two people or a trolley. Wet aisles: boots that grip.`,
       sheets: ['assembly', 'round', 'safety'],
       source: 'Common practice, no source',
     },

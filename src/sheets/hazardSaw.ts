@@ -20,7 +20,7 @@ const sawHazard = ({ plan }: Walk): Hazard[] => {
       places: placesOf(
         lists.map((list) => ({ name: list.title, says: `${thousands(piecesOf(list))} pieces` })),
       ),
-      sheets: ['saw-list', 'safety'],
+      sheets: ['saw-list', 'gutters', 'safety'],
       stand: 'saw',
       source: 'Common practice, no source',
       spots: [],

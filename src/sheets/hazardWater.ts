@@ -50,7 +50,7 @@ const treated = (walk: Walk): Hazard[] => {
       key: 'treated-lumber',
       title: 'Treated lumber',
       words:
-        'Its copper poisons fish: none of it higher than a gutter (these marks), none of its sawdust in the pit, none burnt.',
+        'Its copper poisons fish: none higher than a gutter (these marks), no sawdust in the pit, none burnt.',
       places,
       sheets: ['saw-list', 'assembly', 'shop', 'safety'],
       stand: 'saw',
@@ -121,12 +121,11 @@ const cement = (walk: Walk): Hazard[] => {
     {
       key: 'solvent-cement',
       title: 'Solvent cement',
-      words:
-        'Bells are pushed home dry. If one is cemented: moving air, no flame, 24 hours to cure, two flushes before fish.',
+      words: 'Bells go home dry. Where cemented: moving air, no flame, 24 hours to cure, two flushes.',
       places: [namesTogether(lists.map(({ title }) => title))],
       sheets: ['pipes', 'start-up', 'safety'],
       stand: 'water',
-      source: 'the label of the cement',
+      source: 'Common practice, and the label of the cement',
       spots: [],
     },
   ]
@@ -162,8 +161,7 @@ const chlorine = (walk: Walk): Hazard[] => {
     {
       key: 'chlorine',
       title: 'Chlorine and chloramine',
-      words:
-        'Dechlorinate and test what you fill and top up with; chloramine does not go off by standing. Cleaners are locked away.',
+      words: 'Test and dechlorinate all fill and top-up water; chloramine does not go off by standing.',
       places: placesOf([...filled, ...taps.map(({ name, id }) => ({ name: name || id, says: 'test it' }))]),
       sheets: ['start-up', 'round', 'safety'],
       stand: 'water',
@@ -181,11 +179,11 @@ const lime = (walk: Walk): Hazard[] =>
           key: 'lime',
           title: 'Lime wash',
           words:
-            'If anything is limed: goggles, gloves, sleeves; eyes or skin 15 minutes under water. None into pit, gutter or drain: it kills fish.',
+            'Goggles, gloves, sleeves; eyes or skin 15 minutes under water. None into pit, gutter or drain: it kills fish.',
           places: [],
           sheets: ['setting-out', 'start-up', 'round', 'safety'],
           stand: 'water',
-          source: 'Southeastern Association of Fish and Wildlife Agencies 1980 on lime',
+          source: 'SEAFWA 1980 on lime in ponds',
           spots: [],
         },
       ]

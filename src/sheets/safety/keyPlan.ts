@@ -38,7 +38,7 @@ const floorMarks = ({ bay }: Evaluation): Mark[] => {
 const DISC_MM = 2.4
 const EDGE_MM = 3
 /** No figure is taller than this, and no more places of one kind are numbered: the words say how many there are. */
-const MOST_TALL_MM = 66
+const MOST_TALL_MM = 52
 const MOST_SPOTS = 10
 
 /** A number beside its place where another stands in it, shares of a disc's width. */

@@ -1,7 +1,7 @@
 import { type Column, type Row, said, type Table } from '../../model/table'
 import type { Hazard } from '../hazard'
 import { cautionInBrief, hazardsOf } from '../hazards'
-import { heading, type Piece, tableOf, words } from '../piece'
+import { type Piece, tableOf, words } from '../piece'
 import type { PlanOnPaper, Sheet, SheetOptions } from '../sheet'
 import { keyPlan } from './keyPlan'
 import { byStand, type StandGroup } from './stands'
@@ -36,7 +36,7 @@ const WHO_TO_CALL = [
 
 const CREW = 4
 
-const signOff = ['Shown round by', 'Date', ...Array.from({ length: CREW }, () => 'Name')]
+const signOff = ['Shown round by', 'Date', ...Array.from({ length: CREW }, () => 'Seen and understood')]
 
 /** Publications by name, each once; what is common practice is no source. */
 const sourcesOf = (hazards: readonly Hazard[]): string => {
@@ -55,7 +55,6 @@ const piecesOf = ({ now }: PlanOnPaper, { units }: SheetOptions): readonly Piece
     { as: 'blanks', labels: WHO_TO_CALL },
     keyPlan(now, groups, units),
     tableOf(hazardTable(groups), true),
-    heading('Seen and understood', 2),
     { as: 'blanks', labels: signOff },
     words(sourcesOf(hazards), 'note'),
   ]
