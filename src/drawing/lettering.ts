@@ -43,11 +43,17 @@ export const textWidth = (text: string, height: number): number => {
 /** A space that no line breaks at. */
 const HELD = '\u00a0'
 
+/** The size of a fitting as the trade names it, a mass, and `2 x` before what there are two of. */
+const BEFORE_UNIT = /(\d) (?=(?:in|lb|kg)\b)/g
+const TIMES = /(\d) x (?=\S)/g
+
 /** The words of a text; a measure and its unit are one, for 10.0 at the end of a line is read without its unit. */
 const wordsOf = (text: string): readonly string[] =>
   lengthsIn(text)
     .map((part) => (part.isLength ? part.text.replaceAll(' ', HELD) : part.text))
     .join('')
+    .replace(BEFORE_UNIT, `$1${HELD}`)
+    .replace(TIMES, `$1${HELD}x${HELD}`)
     .split(/[^\S\u00a0]+/)
     .filter((word) => word !== '')
     .map((word) => word.replaceAll(HELD, ' '))

@@ -50,3 +50,15 @@ test('no line breaks between a number and its unit', () => {
     for (const line of lines) expect(line).not.toMatch(/^%/)
   }
 })
+
+test('no line breaks between the size of a fitting and its inches, or between how many and of what', () => {
+  for (let width = 6; width < 60; width += 1)
+    for (const line of wrapped(
+      'Reducing coupling, 1-1/2 in poly pipe to 3/4 in, 12 x RS-p, 5 kg',
+      2,
+      width,
+    )) {
+      expect(line).not.toMatch(/\d$|^in\b|^x |^kg/)
+      expect(line).not.toMatch(/ x$/)
+    }
+})
