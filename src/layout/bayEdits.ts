@@ -1,4 +1,4 @@
-import type * as z from 'zod/mini'
+import * as z from 'zod/mini'
 import { benchSchema, type Bench } from './bench'
 import { counterSchema, type Counter } from './counter'
 import { asRead, done, refusal, type Edited } from './edited'
@@ -9,6 +9,10 @@ import { settingsSchema, type Accepted, type Settings } from './settings'
 import { houseFault } from './soundness'
 
 /** Edits of the bay as a whole: its title, its house, its settings, its saw bench, its counter and its papers. All are checked by the schema of what they set. */
+
+/** Plans that are kept were checked when they were the plan; an acre is not checked again for another paper. */
+const { family, choices, issues } = papersSchema.shape
+const chosenSchema = z.object({ family, choices, issues })
 
 /** The value as its schema holds it, or the refusal. */
 const checkedBy = <T>(
@@ -70,12 +74,19 @@ export const setCounter = (layout: Layout, changes: Partial<Counter>): Edited =>
     : done({ ...layout, counter: onlyChanged(layout.counter, checked.value, changes) })
 }
 
-/** Changes of what the crew holds: issues, versions that are kept, and what a sheet is printed on. */
-export const setPapers = (layout: Layout, changes: Partial<Papers>): Edited => {
-  const checked = checkedBy<Papers>(papersSchema, { ...layout.papers, ...changes }, layout)
+/** Changes of what the crew holds, but for the plans that are kept: those are set by `issuePapers` and the edits of versions. */
+export const setPapers = (
+  layout: Layout,
+  changes: Partial<Pick<Papers, 'family' | 'choices' | 'issues'>>,
+): Edited => {
+  const { family, choices, issues } = { ...layout.papers, ...changes }
+  const checked = checkedBy(chosenSchema, { family, choices, issues }, layout)
   return 'refused' in checked
     ? checked.refused
-    : done({ ...layout, papers: onlyChanged(layout.papers, checked.value, changes) })
+    : done({
+        ...layout,
+        papers: onlyChanged<Papers>(layout.papers, { ...layout.papers, ...checked.value }, changes),
+      })
 }
 
 const without = (accepted: readonly Accepted[], key: string): Accepted[] =>

@@ -103,7 +103,19 @@ export const newcomers = (before: Layout, after: Layout): PartId[] => {
   return idsOf(after.parts).filter((id) => !was.has(id))
 }
 
-const isAlike = (a: unknown, b: unknown): boolean => a === b || JSON.stringify(a) === JSON.stringify(b)
+const isRecord = (value: unknown): value is object => typeof value === 'object' && value !== null
+
+/** A file has no field for what is undefined. */
+const filled = (record: object): ReadonlyMap<string, unknown> =>
+  new Map<string, unknown>(Object.entries(record).filter(([, value]) => value !== undefined))
+
+/** Equal by content; what is the same object is not looked into, so that a plan that is kept is compared once or never. */
+const isAlike = (a: unknown, b: unknown): boolean => {
+  if (Object.is(a, b)) return true
+  if (!isRecord(a) || !isRecord(b) || Array.isArray(a) !== Array.isArray(b)) return false
+  const [own, other] = [filled(a), filled(b)]
+  return own.size === other.size && [...own].every(([key, value]) => isAlike(value, other.get(key)))
+}
 
 /** Whether a layout is one that the difference can start from, by content: after a reload no reference is the same. */
 export const fits = (layout: Layout, { added, removed, updated, from }: Difference): boolean => {

@@ -46,6 +46,9 @@ const oneOf: Readonly<Record<string, string>> = {
   accepted: 'accepted warning',
   measured: 'measured stock',
   leftovers: 'leftover',
+  issues: 'issue of papers',
+  choices: 'sheet choice',
+  versions: 'version',
 }
 
 const valueAt = (value: unknown, path: FieldPath): unknown =>
@@ -63,6 +66,11 @@ const partTitle = (part: unknown): string | undefined => {
   return typeof name === 'string' && name !== '' ? `the ${words} ${quoted(name)}` : `the ${words}`
 }
 
+const versionTitle = (version: unknown): string | undefined => {
+  const name = valueAt(version, ['name'])
+  return typeof name === 'string' && name !== '' ? quoted(name) : undefined
+}
+
 /** What a list of stock calls its material; undefined of other lists. */
 const stockTitle = (value: unknown): string | undefined => {
   const stock = valueAt(value, ['stock'])
@@ -71,12 +79,30 @@ const stockTitle = (value: unknown): string | undefined => {
 
 const listWords = (list: string, index: number, value: unknown): string => {
   const words = `${oneOf[list] ?? list} ${index + 1}`
-  const title = list === 'parts' ? partTitle(value) : stockTitle(value)
+  const title =
+    list === 'parts' ? partTitle(value) : list === 'versions' ? versionTitle(value) : stockTitle(value)
   return title ? `${words}, ${title}` : words
 }
 
-const isSection = ([first]: FieldPath, index: number): boolean =>
-  index === 0 && (first === 'house' || first === 'settings')
+/** Sections of a layout or of a plan that is kept in it; a plan of a version is the version. */
+const sections: Readonly<Record<string, string>> = {
+  house: 'the house',
+  settings: 'the settings',
+  papers: 'the papers',
+  issued: 'the plan of the last issue',
+  before: 'the plan of the issue before the last',
+  plan: '',
+}
+
+/** Where a plan starts in a path: at its beginning, or after a plan that is kept among the papers. */
+const planStart = ([first, second, , fourth]: FieldPath): number => {
+  if (first !== 'papers') return 0
+  if (second === 'issued' || second === 'before') return 2
+  return second === 'versions' && fourth === 'plan' ? 4 : 0
+}
+
+const isSection = (path: FieldPath, index: number): boolean =>
+  Object.hasOwn(sections, path[index] ?? '') && index <= planStart(path)
 
 /** Words of each step of a path, outermost first: `the house`, `curved wall 1`, `height 3`. */
 export const placeWords = (path: FieldPath, value: unknown): string[] =>
@@ -85,7 +111,8 @@ export const placeWords = (path: FieldPath, value: unknown): string[] =>
       return [listWords(String(path[index - 1] ?? 'place'), key, valueAt(value, path.slice(0, index + 1)))]
     const isList = typeof path[index + 1] === 'number'
     if (isList) return []
-    return isSection(path, index) ? [`the ${String(key)}`] : [String(key)]
+    const section = isSection(path, index) ? sections[String(key)] : String(key)
+    return section ? [section] : []
   })
 
 /** What was found, in a word or two. Only plain values are quoted: a record from a file may be of any depth. */

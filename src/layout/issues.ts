@@ -1,6 +1,7 @@
 import { setPapers, setSettings } from './bayEdits'
 import type { Edited } from './edited'
-import type { KeptPlan, Layout } from './schema'
+import { LAST_ISSUE } from './papers'
+import type { KeptPlan, Layout, Papers } from './schema'
 
 /** The plan of a layout: all of it but its papers. */
 export const planOf = ({ title, house, parts, settings, bench, counter }: Layout | KeptPlan): KeptPlan => ({
@@ -50,6 +51,9 @@ export interface IssueNote {
 export const issuePapers = (layout: Layout, { date, note, sheets }: IssueNote): Edited => {
   const number = nextIssue(layout)
   const issues = [...layout.papers.issues, { number, date, note: note.trim(), sheets: [...sheets] }]
-  const edited = setPapers(layout, { issues, issued: planOf(layout), before: layout.papers.issued })
-  return edited.ok ? setSettings(edited.layout, { issue: Math.min(9999, number + 1) }) : edited
+  const listed = setPapers(layout, { issues })
+  if (!listed.ok) return listed
+  const { papers } = listed.layout
+  const kept: Papers = { ...papers, issued: planOf(layout), before: papers.issued }
+  return setSettings({ ...listed.layout, papers: kept }, { issue: Math.min(LAST_ISSUE, number + 1) })
 }

@@ -18,9 +18,11 @@ const sheetChoice = z.object({
   paper: z.optional(z.enum(paperNames)),
 })
 
+export const LAST_ISSUE = 9999
+
 /** A numbered set that was handed out. */
 const issue = z.object({
-  number: z.int().check(z.gte(1), z.lte(9999)),
+  number: z.int().check(z.gte(1), z.lte(LAST_ISSUE)),
   date: isoDate,
   /** Why, in the builder's words; may be empty. */
   note: words(300),
@@ -28,6 +30,9 @@ const issue = z.object({
 })
 
 export const MOST_VERSIONS = 12
+export const LONGEST_VERSION_NAME = 80
+
+const versionName = z.string().check(z.minLength(1), z.maxLength(LONGEST_VERSION_NAME))
 const MOST_ISSUES = 500
 
 /** Of a plan, which is the whole layout but for these papers. */
@@ -44,9 +49,7 @@ export const papersSchemaOf = <P extends z.ZodMiniType>(plan: P) =>
     before: z._default(z.nullable(plan), null),
     /** Named copies of the bay, oldest first. */
     versions: z._default(
-      z
-        .array(z.object({ name: z.string().check(z.minLength(1), z.maxLength(80)), date: isoDate, plan }))
-        .check(z.maxLength(MOST_VERSIONS)),
+      z.array(z.object({ name: versionName, date: isoDate, plan })).check(z.maxLength(MOST_VERSIONS)),
       [],
     ),
   })

@@ -6,8 +6,10 @@ import { feet } from '../units/length'
 import { asTyped } from '../units/precision'
 import { writerFor } from '../units/writer'
 import type { House } from './house'
+import { rememberEach } from '../model/remember'
+import { quoted } from './faultWords'
 import { measuredFault } from './measuredFault'
-import type { Layout, Part } from './schema'
+import type { KeptPlan, Layout, Papers, Part } from './schema'
 
 /** A house under one square foot is a slip of the pen. */
 const LEAST_AREA_MM2 = feet(1) ** 2
@@ -68,6 +70,34 @@ const idFault = (parts: readonly Part[]): string | undefined => {
   return undefined
 }
 
-/** What the schema cannot say of a layout: in words without a full stop, or undefined where it is sound. */
-export const layoutFault = ({ house, parts, bench, settings }: Layout): string | undefined =>
+/** What the schema cannot say of a plan: in words without a full stop, or undefined where it is sound. */
+const planFault = ({ house, parts, bench, settings }: Layout | KeptPlan): string | undefined =>
   houseFault(house) ?? idFault(parts) ?? measuredFault(bench.measured, writerFor(settings.units, asTyped))
+
+/** Kept plans are never changed, so that each is looked at once. */
+const keptFault = rememberEach<KeptPlan, null, string | undefined>((plan) => planFault(plan))
+
+const keptPlans = ({ issued, before, versions }: Papers): readonly (readonly [string, KeptPlan | null])[] => [
+  ['the plan of the last issue', issued],
+  ['the plan of the issue before the last', before],
+  ...versions.map(({ name, plan }) => [`version ${quoted(name)}`, plan] as const),
+]
+
+/** Issues are told from each other by their numbers, and the newest has the greatest. */
+const numberFault = ({ issues }: Papers): string | undefined => {
+  const later = issues.findIndex(({ number }, index) => number <= (issues[index - 1]?.number ?? 0))
+  if (later < 0) return undefined
+  return `issue ${issues[later]?.number} of the papers comes after issue ${issues[later - 1]?.number}; numbers must rise`
+}
+
+const papersFault = (papers: Papers): string | undefined => {
+  for (const [where, plan] of keptPlans(papers)) {
+    const fault = plan && keptFault(plan, null)
+    if (fault) return `${where}: ${fault}`
+  }
+  return numberFault(papers)
+}
+
+/** What the schema cannot say of a layout: in words without a full stop, or undefined where it is sound. */
+export const layoutFault = (layout: Layout): string | undefined =>
+  planFault(layout) ?? papersFault(layout.papers)
