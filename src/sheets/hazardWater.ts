@@ -138,7 +138,7 @@ const clearing = (walk: Walk): Hazard[] => {
     {
       key: 'compressed-air',
       title: 'Blowing tubes clear',
-      words: `${forReader(walk.units, '15 psi', '100 kPa')} at the most, the end of the lateral open, goggles on.`,
+      words: `${forReader(walk.units, '15 psi', '100 kPa')} at the most, lateral open at its end, goggles on.`,
       places: [`${thousands(tubes)} microtubes`],
       sheets: ['tubes', 'round', 'safety'],
       stand: 'water',
