@@ -1,4 +1,5 @@
 import { shopList } from '../../evaluate/shop/shopList'
+import { STALE_DAYS } from '../../model/quoteDate'
 import type { ShopList } from '../../model/shop'
 import { cautionsFor } from '../hazards'
 import { heading, type Piece, tableOf, words } from '../piece'
@@ -7,10 +8,19 @@ import { onHandTable, truckWords } from './onHand'
 import { bannerWords, leadWords, staleIn, supplierWords, unmadeWords } from './shopWords'
 import { type Buyer, supplierTable, totalsTable } from './supplierTable'
 
+/** Said where prices have dates, since a paper grows older in the pocket. */
+const ageWords = (list: ShopList): readonly string[] => {
+  const dates = list.suppliers.flatMap(({ lines }) => lines.map(({ price }) => price.row.date))
+  const oldest = dates.filter((date) => date !== '').toSorted()[0]
+  return oldest === undefined
+    ? []
+    : [`The oldest price was asked on ${oldest}; ask again what is more than ${STALE_DAYS} days old.`]
+}
+
 /** What the sums are worth and what must be known before the first shop. */
 const beforeShopping = (list: ShopList, { now }: PlanOnPaper, { units, day }: Buyer): readonly Piece[] =>
   [
-    [...bannerWords(list.totals, staleIn(list, day)), ...unmadeWords(now.cuts)].join(' '),
+    [...bannerWords(list.totals, staleIn(list, day)), ...ageWords(list), ...unmadeWords(now.cuts)].join(' '),
     ...truckWords(now.cuts, units),
   ]
     .filter((text) => text !== '')

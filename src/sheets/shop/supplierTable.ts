@@ -1,5 +1,6 @@
 import type { Counter } from '../../layout/counter'
 import type { ShopLine, ShopList, SupplierList } from '../../model/shop'
+import { isStale } from '../../model/quoteDate'
 import { blank, type Cell, type Column, counted, type Row, said, type Table } from '../../model/table'
 import { money } from '../../units/money'
 import type { Units } from '../../units/length'
@@ -40,6 +41,10 @@ const COLUMNS: readonly Column[] = [
 const priced = (cents: number | undefined, { counter: { currency } }: Buyer): Cell =>
   cents === undefined ? blank(priceWords(undefined, currency)) : counted(cents, money(cents, currency))
 
+/** A paper is read on later days than its own: each price that somebody asked bears its date. */
+const askedWords = ({ price: { row } }: ShopLine, day: string): readonly string[] =>
+  row.date === '' || isStale(row, day) ? [] : [`Asked on ${row.date}`]
+
 const lineRow = (line: ShopLine, aisle: string, buyer: Buyer): Row => {
   const { units, day, counter } = buyer
   return {
@@ -53,7 +58,7 @@ const lineRow = (line: ShopLine, aisle: string, buyer: Buyer): Row => {
       counted(line.packs, packsWords(line, units)),
       priced(line.packCents, buyer),
       priced(line.boughtCents, buyer),
-      said(lineNotes(line, counter.currency, units, day).join('. ')),
+      said([...lineNotes(line, counter.currency, units, day), ...askedWords(line, day)].join('. ')),
     ],
   }
 }

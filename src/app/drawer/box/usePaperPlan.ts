@@ -3,26 +3,50 @@ import { findingsOf } from '../../../evaluate/8-checks'
 import type { Judged } from '../../../evaluate/evaluation'
 import { withProof } from '../../../evaluate/withProof'
 import { isAsIssued, issueWords } from '../../../layout/issues'
+import type { Layout } from '../../../layout/schema'
 import { onPaper } from '../../../sheets/onPaper'
+import type { IssuedPlan, PlanOnPaper } from '../../../sheets/sheet'
+import type { PlannerState } from '../../../store/planner'
 import { usePlannerState } from '../../../store/react'
 import { dayWords } from './dayWords'
 import type { PaperSet } from './paperSet'
 
-/** The bay as papers are made from it: what is settled, never what a drag previews, with the cut lists that screens show. */
-export const usePaperPlan = (): PaperSet => {
-  const [settled, proofs, units] = usePlannerState((state) => [state.settled, state.proofs, state.units])
-  const now = useMemo(
-    (): Judged => ({
-      ...settled,
-      cuts: settled.cuts.map((list) => withProof(list, proofs.get(list.key))),
-      findings: findingsOf(settled.bay),
-    }),
-    [settled, proofs],
-  )
-  const { layout } = settled
+type Planned = Pick<PlannerState, 'settled' | 'proofs'>
+
+/** The plan that papers are made from: what is settled, never what a drag previews, with the cut lists that screens show. */
+const judged = ({ settled, proofs }: Planned): Judged => ({
+  ...settled,
+  cuts: settled.cuts.map((list) => withProof(list, proofs.get(list.key))),
+  findings: findingsOf(settled.bay),
+})
+
+/** The day of the last issue as papers write days, not as the file keeps it. */
+const issuedInWords = (issued: IssuedPlan): IssuedPlan => ({ ...issued, dateText: dayWords(issued.dateText) })
+
+const inWords = (plan: PlanOnPaper): PlanOnPaper =>
+  plan.issued === undefined ? plan : { ...plan, issued: issuedInWords(plan.issued) }
+
+/** How the papers of a layout are called and dated. */
+const namesOf = (layout: Layout): Pick<PaperSet, 'dateText' | 'issue'> => {
   const last = layout.papers.issues.at(-1)
   // A paper bears the day of its issue, and a draft the day on which it is made.
-  const dateText = dayWords(last && isAsIssued(layout) ? last.date : undefined)
-  const issue = issueWords(layout)
-  return useMemo(() => ({ plan: onPaper(now), units, dateText, issue }), [now, units, dateText, issue])
+  return { dateText: dayWords(last && isAsIssued(layout) ? last.date : undefined), issue: issueWords(layout) }
+}
+
+/** The papers of the bay as it now stands. */
+export const paperSetOf = (state: Planned & Pick<PlannerState, 'units'>): PaperSet => ({
+  plan: inWords(onPaper(judged(state))),
+  units: state.units,
+  ...namesOf(state.settled.layout),
+})
+
+/** The same for a screen, made anew only where the bay, its proofs or the units are others. */
+export const usePaperPlan = (): PaperSet => {
+  const [settled, proofs, units] = usePlannerState((state) => [state.settled, state.proofs, state.units])
+  const now = useMemo(() => judged({ settled, proofs }), [settled, proofs])
+  const { dateText, issue } = namesOf(settled.layout)
+  return useMemo(
+    () => ({ plan: inWords(onPaper(now)), units, dateText, issue }),
+    [now, units, dateText, issue],
+  )
 }

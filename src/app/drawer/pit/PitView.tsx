@@ -1,3 +1,4 @@
+import { useMemo } from 'react'
 import { pitFigures, systemWater } from '../../../evaluate/returns/pitFigures'
 import { paintMarks } from '../../../evaluate/returns/pitTable'
 import { digCautions } from '../../../model/digCautions'
@@ -5,6 +6,7 @@ import { rankOf } from '../../../model/finding'
 import type { PartId } from '../../../model/ids'
 import type { PitFacts } from '../../../model/pitFacts'
 import type { PitReturn } from '../../../model/returns'
+import { hazardsOf } from '../../../sheets/hazards'
 import { Said } from '../../../sidebar/Said'
 import { StateMark } from '../../../sidebar/StateMark'
 import { useWords } from '../../../sidebar/words'
@@ -16,7 +18,6 @@ import { PartChoice } from '../PartChoice'
 import { RowFigures } from '../RowFigures'
 import { HoldUpField } from './HoldUpField'
 import './pit.css'
-import { PIT_CAUTIONS } from './pitCautions'
 import { PitSection } from './PitSection'
 import { paintRows, pitFigureRows, roomBars, roomSentence, transitRows } from './pitWords'
 import { pitParts, shownPit } from './shownPit'
@@ -41,6 +42,9 @@ function Room({ spent }: { readonly spent: PitReturn }) {
   )
 }
 
+/** Hazards of whoever builds or enters a pit; those of its dig are told by its own depth. */
+const AT_PIT: ReadonlySet<string> = new Set(['pit', 'electricity', 'overflow'])
+
 /** What stands on the paper of whoever digs, lines, wires or enters the pit. */
 function Cautions({ part, holdDown }: { readonly part: PartId; readonly holdDown: string | undefined }) {
   const units = usePlannerState((state) => state.units)
@@ -52,11 +56,16 @@ function Cautions({ part, holdDown }: { readonly part: PartId; readonly holdDown
         .map(({ fromMm }) => -fromMm),
     ),
   )
+  const settled = usePlannerState((state) => state.settled)
+  const atPit = useMemo(
+    () => hazardsOf(settled, units).filter(({ key }) => AT_PIT.has(key)),
+    [settled, units],
+  )
   return (
     <section className="pit-cautions">
       <h3>Before anyone digs, wires or goes in</h3>
-      {PIT_CAUTIONS.map(({ title, words }) => (
-        <p key={title}>
+      {atPit.map(({ key, title, words }) => (
+        <p key={key}>
           <b>{title}:</b> {words}
         </p>
       ))}

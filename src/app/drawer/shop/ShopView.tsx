@@ -9,7 +9,6 @@ import '../chart/chart.css'
 import { Alternatives } from './Alternatives'
 import './shop.css'
 import { ShopBanner } from './ShopBanner'
-import { ShopPaper } from './ShopPaper'
 import { shopText } from '../../../sheets/shop/shopText'
 import { bannerWords, staleIn, totalRows, unmadeWords } from '../../../sheets/shop/shopWords'
 import { SupplierTable } from './SupplierTable'
@@ -41,6 +40,7 @@ export default function ShopView() {
           notice: { tone: 'trouble', text: 'The browser did not let the list be copied. Print it instead.' },
         }),
     )
+  const print = () => void import('./printShop').then(({ printShop }) => printShop(planner.store.getState()))
   return (
     <div className="water-view shop">
       <ShopBanner words={banner} />
@@ -52,7 +52,7 @@ export default function ShopView() {
           }))}
         />
         <div className="water-deeds">
-          <button onClick={() => window.print()}>Print the list</button>
+          <button onClick={print}>Print the list</button>
           <button onClick={copy}>Copy as text</button>
           {ticks.isAny && <button onClick={ticks.clear}>Clear the ticks</button>}
         </div>
@@ -74,7 +74,6 @@ export default function ShopView() {
         Leftovers on hand and boards that are sawn are not bought again. Ticks stay on this device and are no
         part of the bay.
       </p>
-      <ShopPaper list={list} title={title} day={day} banner={banner} counter={counter} units={units} />
     </div>
   )
 }
