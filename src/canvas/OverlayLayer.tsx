@@ -2,6 +2,7 @@ import { useLayoutEffect, useMemo, useRef } from 'react'
 import { Group, Layer, Shape } from 'react-konva/lib/ReactKonvaCore'
 import { useStore } from 'zustand'
 import type { CanvasLike } from '../drawing/paint'
+import type { PlaceChange } from '../evaluate/compare/placeChanges'
 import type { Evaluation } from '../evaluate/evaluation'
 import type { Point } from '../geometry/point'
 import type { Finding } from '../model/finding'
@@ -11,6 +12,7 @@ import type { Paint } from '../store/planner'
 import { usePlannerState } from '../store/react'
 import { drawNorth, drawScaleBar } from './compass'
 import { useCostChange } from './counter/useCostChange'
+import { useDifference } from './difference/useDifference'
 import { distancesOf } from './distances'
 import type { DrawnPart } from './drawnParts'
 import type { Gestures } from './gestures'
@@ -59,6 +61,9 @@ interface Seen {
   /** The counted thing whose places are pointed out, and what does so, once it has come. */
   readonly pointedOut: string | undefined
   readonly places: ReturnType<typeof usePlaces>
+  /** How the plan differs from another, and what draws it, once it has come. */
+  readonly differing: readonly PlaceChange[]
+  readonly difference: ReturnType<typeof useDifference>
   readonly findingsOf: ReturnType<typeof useFindings>
   /** What the gesture does to boards, money and hours, once the prices have come. */
   readonly costChange: ReturnType<typeof useCostChange>
@@ -139,6 +144,7 @@ const drawOverlay = (ctx: CanvasLike, seen: Seen) => {
   for (const distance of distances) drawDistance(ctx, lens, distance)
   for (const finding of findings) drawFinding(ctx, lens, finding)
   if (seen.pointedOut !== undefined) seen.places?.drawPlaces(ctx, evaluation, seen.pointedOut, lens)
+  seen.difference?.drawDifference(ctx, seen.differing, lens)
   drawGesture(ctx, seen)
   const labels = [
     ...((isRead && over?.pointerLabels(water, evaluation, seen.pointer, lens)) || []),
@@ -146,6 +152,7 @@ const drawOverlay = (ctx: CanvasLike, seen: Seen) => {
     ...findings.map((finding) => findingLabel(lens, finding)),
     ...gestureLabels(seen),
     ...placesLabels(seen),
+    ...(seen.difference?.differenceLabels(seen.differing, lens) ?? []),
     ...(over?.labelsOver(water, evaluation, lens) ?? []),
   ]
   drawNorth(ctx, lens, evaluation.bay.house.northDegrees)
@@ -153,6 +160,8 @@ const drawOverlay = (ctx: CanvasLike, seen: Seen) => {
   drawLabels(ctx, labels, lens.theme, roomIn(lens), [...seen.names, ...tags])
   drawRulers(ctx, lens, evaluation.bay.house, seen.pointer)
 }
+
+const NONE: readonly PlaceChange[] = []
 
 interface OverlayLayerProps {
   readonly lens: Lens
@@ -167,14 +176,17 @@ interface OverlayLayerProps {
 
 /** What changes with every move of the pointer, on a canvas of its own over the floor. */
 export function OverlayLayer({ lens, gestures, evaluation, moved, parts, all }: OverlayLayerProps) {
-  const [settled, water, selection, pointer, finding, pointedOut] = usePlannerState((state) => [
-    state.settled,
-    state.paint,
-    state.selection,
-    state.pointer,
-    state.finding,
-    state.pointedOut,
-  ])
+  const [settled, water, selection, pointer, finding, pointedOut, differing = NONE] = usePlannerState(
+    (state) => [
+      state.settled,
+      state.paint,
+      state.selection,
+      state.pointer,
+      state.finding,
+      state.pointedOut,
+      state.differing,
+    ],
+  )
   const overlay = useStore(gestures.shown, (shown) => shown.overlay)
   const held = useRef(lens)
   useLayoutEffect(() => {
@@ -183,6 +195,7 @@ export function OverlayLayer({ lens, gestures, evaluation, moved, parts, all }: 
   const over = useOverPlan(water !== 'plain')
   const drains = useOverDrains()
   const findingsOf = useFindings()
+  const difference = useDifference(differing.length > 0)
   const places = usePlaces(pointedOut !== undefined)
   const costChange = useCostChange(moved.length > 0)
   const names = useMemo(() => {
@@ -203,6 +216,8 @@ export function OverlayLayer({ lens, gestures, evaluation, moved, parts, all }: 
     finding,
     pointedOut,
     places,
+    differing,
+    difference,
     findingsOf,
     costChange,
     names,

@@ -22,10 +22,14 @@ const withoutWork = (layout: Layout | KeptPlan) => {
   return { ...rest, settings: { ...settings, issue: 0 }, measured: bench.measured }
 }
 
+/** Whether two plans are one but for what the crew's own work does to them. */
+export const isSamePlan = (a: Layout | KeptPlan, b: Layout | KeptPlan): boolean =>
+  JSON.stringify(withoutWork(a)) === JSON.stringify(withoutWork(b))
+
 /** Whether the plan is what the last issue was made from. */
 export const isAsIssued = (layout: Layout): boolean => {
   const { issued } = layout.papers
-  return issued !== null && JSON.stringify(withoutWork(issued)) === JSON.stringify(withoutWork(layout))
+  return issued !== null && isSamePlan(issued, layout)
 }
 
 /** The number that the next set takes: as the builder has set it, but always above the last. */

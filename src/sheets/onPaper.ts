@@ -25,12 +25,16 @@ const withSameBoards = (was: Judged, now: Judged): Judged => {
   return { ...was, cuts: was.cuts.map((list) => boards.get(list.key) ?? list) }
 }
 
+/** A plan that was kept, with what is cut by now, and cut by the same boards as the plan that is where both ask the same. */
+export const keptBeside = (now: Judged, plan: KeptPlan): Judged =>
+  withSameBoards(withWork(plan, now.layout.bench), now)
+
 /** The plan of a set, by how many sets ago it was issued. */
 const issueBack = (now: Judged, plan: KeptPlan | null, back: 1 | 2): IssuedPlan | undefined => {
-  const { papers, bench } = now.layout
+  const { papers } = now.layout
   const issue = papers.issues.at(-back)
   if (issue === undefined || plan === null) return undefined
-  return { number: issue.number, dateText: issue.date, was: withSameBoards(withWork(plan, bench), now) }
+  return { number: issue.number, dateText: issue.date, was: keptBeside(now, plan) }
 }
 
 /** A plan with the last set of papers that was issued of it, and the set before that while nothing has changed since the last. */

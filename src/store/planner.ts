@@ -1,6 +1,7 @@
 import { createStore, type StoreApi } from 'zustand/vanilla'
 import { boxOf } from '../geometry/box'
 import type { Point } from '../geometry/point'
+import type { PlaceChange } from '../evaluate/compare/placeChanges'
 import type { Evaluation } from '../evaluate/evaluation'
 import { isKeyAbout } from '../checks/found'
 import { beforeChecks } from '../evaluate/beforeChecks'
@@ -73,6 +74,8 @@ export interface PlannerState {
   readonly proving: ReadonlyMap<string, Proving>
   /** What the plan points out: the places of a line of the shop list or the take-off, by its item. */
   readonly pointedOut: string | undefined
+  /** What the plan shows of how it differs from another: what is drawn over the floor while it is switched on. */
+  readonly differing: readonly PlaceChange[] | undefined
 }
 
 export type Edit = (layout: Layout) => Layout
@@ -111,6 +114,7 @@ export type Session = Pick<
   | 'proofs'
   | 'proving'
   | 'pointedOut'
+  | 'differing'
 >
 
 const START_SIZE: Size = { width: 800, height: 600 }
@@ -160,6 +164,7 @@ export const createPlanner = (layout: Layout): Planner => {
     proofs: new Map(),
     proving: new Map(),
     pointedOut: undefined,
+    differing: undefined,
   }))
   const { getState: get, setState: set } = store
 

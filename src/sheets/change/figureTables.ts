@@ -2,6 +2,7 @@ import type { FigureChange } from '../../evaluate/compare/figures'
 import type { Cell, Table } from '../../model/table'
 import { blank, said } from '../../model/table'
 import type { Words } from '../../checks/context'
+import { gathered } from './gathered'
 import { signed, type Told } from './told'
 
 const valueSaid = (value: number, { unit }: FigureChange, write: Words): string => {
@@ -37,6 +38,8 @@ const byCell = (change: FigureChange, write: Words): Cell => {
   const { before, after, unit } = change
   if (typeof before !== 'number' || typeof after !== 'number') return blank()
   const more = after - before
+  // Less than the step that it is read in.
+  if (write.onTape(Math.abs(more)) === write.onTape(0)) return { value: more, text: '' }
   if (unit === 'level')
     return { value: more, text: `${write.onTape(Math.abs(more))} ${more > 0 ? 'up' : 'down'}` }
   return unit === 'length' ? { value: more, text: signed(more, write.onTape(Math.abs(more))) } : blank()
@@ -58,13 +61,15 @@ const tableOf = (
     { key: 'after', title: 'Is', unit: 'text' },
     ...(hasBy ? [{ key: 'byMm', title: 'By', unit: 'mm' as const }] : []),
   ],
-  rows: changes.flatMap((change) => {
-    const [was, is] = [cellOf(change.before, change, write), cellOf(change.after, change, write)]
-    // What reads alike is no change to who reads it.
-    if (was.text === is.text) return []
-    const by = hasBy ? [byCell(change, write)] : []
-    return [{ key: change.key, cells: [said(write.name(change.part)), said(change.what), was, is, ...by] }]
-  }),
+  rows: gathered(
+    changes.flatMap((change) => {
+      const [was, is] = [cellOf(change.before, change, write), cellOf(change.after, change, write)]
+      // What reads alike is no change to who reads it.
+      if (was.text === is.text) return []
+      const by = hasBy ? [byCell(change, write)] : []
+      return [{ key: change.key, cells: [said(write.name(change.part)), said(change.what), was, is, ...by] }]
+    }),
+  ),
 })
 
 /** Levels, falls, hole heights and pegs that are others. */

@@ -9,6 +9,7 @@ import { settingsSchema } from '../../layout/settings'
 import { said, type Row, type Table } from '../../model/table'
 import { kindOf } from '../../parts'
 import { fieldSaid } from './fieldSaid'
+import { gathered } from './gathered'
 import type { Told } from './told'
 
 /** A move that no tape finds, mm. */
@@ -67,9 +68,9 @@ export const partTable = ({ difference, now, write }: Told): Table => {
       { key: 'from', title: 'Was', unit: 'text' },
       { key: 'to', title: 'Is', unit: 'text' },
     ],
-    rows: [
+    rows: gathered([
       ...difference.bay.map((change) => bayRow(change, write)),
       ...difference.parts.flatMap((change) => partRows(change, parts, write)),
-    ],
+    ]),
   }
 }

@@ -3,6 +3,7 @@ import { type FormEvent, useState } from 'react'
 import { isAsIssued, issuePapers, nextIssue } from '../../../layout/issues'
 import { sheets } from '../../../sheets'
 import { changeNote } from '../../../sheets/change/changeNote'
+import { changesSaid } from '../../../sheets/change/superseded'
 import { pagesOf } from '../../../sheets/pagesOf'
 import type { SheetState } from '../../../sheets/sheetState'
 import { commitEdited } from '../../../sidebar/commitEdited'
@@ -13,9 +14,10 @@ import { today } from '../prices/today'
 import { inOne } from '../steps'
 import { useAnswer } from '../useAnswer'
 import { dayWords } from './dayWords'
-import { paperRanks, stateSteps } from './issueSteps'
+import { paperRanks, stateSteps, toldAgainst } from './issueSteps'
 import { optionsIn, type PaperSet } from './paperSet'
 import './papers.css'
+import './versions.css'
 import { SheetPreview } from './SheetPreview'
 import { usePaperPlan } from './usePaperPlan'
 
@@ -74,20 +76,37 @@ function Issues() {
   )
 }
 
+/** What a sheet says otherwise than the one that the crew holds. */
+function Differing({ changes }: Pick<SheetState, 'changes'>) {
+  const lines = changes.reduce((sum, { rows }) => sum + rows.length, 0)
+  if (lines === 0) return null
+  return (
+    <details>
+      <summary>{lines === 1 ? '1 line differs' : `${lines} lines differ`}</summary>
+      <ul className="box-changes">
+        {changesSaid(changes).map((words) => (
+          <li key={words}>{words}</li>
+        ))}
+      </ul>
+    </details>
+  )
+}
+
 function States({ states, number }: { readonly states: readonly SheetState[]; readonly number: number }) {
   return (
     <div className="chart-table" role="region" aria-label={`Sheets of issue ${number}`} tabIndex={0}>
       <table>
-        <HeadRow columns={['Sheet', 'Held by', `Issue ${number} is`]} />
+        <HeadRow columns={['Sheet', `Issue ${number} is`]} />
         <tbody>
-          {states.map(({ sheet, state }) => (
+          {states.map(({ sheet, state, changes }) => (
             <tr key={sheet.id}>
               <th scope="row">
                 {sheet.code} {sheet.title}
+                <small>{sheet.reader}</small>
               </th>
-              <td>{sheet.reader}</td>
               <td>
                 <StateMark word={state} rank={paperRanks[state]} />
+                <Differing changes={changes} />
               </td>
             </tr>
           ))}
@@ -110,17 +129,23 @@ function Note({ set, states }: { readonly set: PaperSet; readonly states: readon
 /** Numbered sets of papers, what became of each sheet of the last one, and the note that tells the owner. */
 export default function IssuesView() {
   const set = usePaperPlan()
-  const { issued } = set.plan
+  const { issued, now } = set.plan
+  const against = toldAgainst(set.plan)
   const { answer: states, isCurrent } = useAnswer('states', [set], () => stateSteps(set))
   return (
     <div className="box">
       <div className="box-issues">
         <IssueForm set={set} />
+        {issued && isAsIssued(now.layout) && (
+          <p>
+            <StateMark word="Current" rank={0} /> Every sheet of issue {issued.number} holds.
+          </p>
+        )}
         <Issues />
-        {issued && states && <States states={states} number={issued.number} />}
+        {against && states && <States states={states} number={against.number} />}
       </div>
       <div className="box-sheet" aria-busy={!isCurrent}>
-        {issued && !states && <p className="water-none">Holding the papers against the bay …</p>}
+        {against && !states && <p className="water-none">Holding the papers against the bay …</p>}
         {issued && states && <Note set={set} states={states} />}
         {!issued && (
           <p className="water-none">

@@ -1,11 +1,11 @@
 import { useMemo, useState } from 'react'
 import { sheets } from '../../../sheets'
 import type { Sheet } from '../../../sheets/sheet'
-import type { SheetState } from '../../../sheets/sheetState'
+import type { PaperState, SheetState } from '../../../sheets/sheetState'
 import { StateMark } from '../../../sidebar/StateMark'
 import { useAnswer } from '../useAnswer'
 import { inOne } from '../steps'
-import { paperRanks, stateSteps } from './issueSteps'
+import { heldState, NOTE, paperRanks, stateSteps } from './issueSteps'
 import { pagesIn, pageWords, setSteps, type SheetPages } from './paperSet'
 import './papers.css'
 import { SetDeeds } from './SetDeeds'
@@ -18,8 +18,8 @@ interface SheetListProps {
   readonly shown: Sheet
   /** undefined while it is counted. */
   readonly made: readonly SheetPages[] | undefined
-  /** What became of the sheets of the last issue; empty before the first. */
-  readonly states: readonly SheetState[]
+  /** What became of a sheet of the last issue; undefined before the first. */
+  readonly stateOf: (sheet: Sheet) => PaperState | undefined
   readonly onShow: (sheet: Sheet) => void
 }
 
@@ -30,8 +30,7 @@ const countWords = (sheet: Sheet, made: SheetListProps['made']): string => {
 }
 
 /** Every sheet with who holds it; a press shows it. */
-function SheetList({ shown, made, states, onShow }: SheetListProps) {
-  const stateOf = ({ id }: Sheet) => states.find(({ sheet }) => sheet.id === id)?.state
+function SheetList({ shown, made, stateOf, onShow }: SheetListProps) {
   return (
     <ul className="box-sheets" aria-label="Sheets">
       {sheets.map((sheet) => {
@@ -57,6 +56,8 @@ function SheetList({ shown, made, states, onShow }: SheetListProps) {
 }
 
 const [first] = sheets
+const notes = sheets.filter(({ id }) => id === NOTE)
+const othersThanNote = sheets.filter(({ id }) => id !== NOTE)
 
 const NONE: readonly SheetState[] = []
 
@@ -66,7 +67,15 @@ export default function PapersView() {
   const { answer: states = NONE } = useAnswer('states', [plain], () => stateSteps(plain))
   const set = useMemo(() => ({ ...plain, plan: { ...plain.plan, states } }), [plain, states])
   const [shown, setShown] = useState<Sheet | undefined>(first)
-  const { answer: made } = useAnswer('set', [set], () => setSteps(sheets, set))
+  // The note alone waits for what became of the others.
+  const { answer: others } = useAnswer('set', [plain], () => setSteps(othersThanNote, plain))
+  const { answer: note } = useAnswer('note', [set], () => setSteps(notes, set))
+  const made = others && note && [...others, ...note]
+  const stateOf = ({ id }: Sheet) => {
+    const isNeeded = made?.some(({ sheet, pages: found }) => sheet.id === id && found.length > 0)
+    const state = heldState(set.plan, states, id)
+    return state === 'Current' && !isNeeded ? undefined : state
+  }
   const about = useMemo(() => [set, shown], [set, shown])
   const { answer: pages, isCurrent } = useAnswer(shown?.id ?? '', about, () =>
     inOne(() => (shown ? pagesIn(shown, set) : [])),
@@ -76,7 +85,7 @@ export default function PapersView() {
     <div className="box">
       <div className="box-set">
         <SetDeeds set={set} />
-        <SheetList shown={shown} made={made} states={states} onShow={setShown} />
+        <SheetList shown={shown} made={made} stateOf={stateOf} onShow={setShown} />
       </div>
       <div className="box-sheet">
         <div className="box-bar">
