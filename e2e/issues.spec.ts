@@ -15,7 +15,7 @@ test('papers are issued, a change marks what it makes wrong, and the next issue 
   await expect(issues.getByText('Every sheet of issue 1 holds.')).toBeVisible()
 
   await planner.pick('N1')
-  await planner.type('Riser length', `5' 10"`)
+  await planner.type('Racks chained', '2')
   const sheets = foot.getByRole('region', { name: 'Sheets of issue 1' })
   await expect(sheets.getByRole('row', { name: /^SL Saw list/ })).toContainText('Superseded', {
     timeout: 30_000,
@@ -44,9 +44,13 @@ test('a version is kept, held against the bay, drawn on the plan and opened agai
   const figures = foot.getByRole('region', { name: 'In figures' })
   await expect(figures.getByRole('row', { name: /^Towers/ })).toContainText('448')
   await expect(foot.getByRole('region', { name: 'What moved or is another' })).toContainText('Racks chained')
-  const before = await planner.floor.colours()
+  const over = planner.floor.paper.locator('canvas').last()
+  const picture = () => over.evaluate((canvas: HTMLCanvasElement) => canvas.toDataURL())
+  const before = await picture()
   await versions.getByLabel('Draw it on the plan').check()
-  await expect.poll(() => planner.floor.colours()).not.toBe(before)
+  await expect.poll(picture).not.toBe(before)
+  await versions.getByLabel('Draw it on the plan').uncheck()
+  await expect.poll(picture).toBe(before)
   expect(await faults(page, '.drawer-panel', 'all')).toEqual([])
 
   const list = versions.getByRole('list', { name: 'Versions' })

@@ -46,9 +46,9 @@ const drawArrow = (ctx: CanvasLike, lens: Lens, [from, to]: readonly [Point, Poi
 }
 
 export const drawDifference = (ctx: CanvasLike, changes: readonly PlaceChange[], lens: Lens): void => {
-  for (const { what, from, to, arrow } of changes) {
-    if (what !== 'changed') strokeAll(ctx, lens, from, true)
-    if (what !== 'removed') strokeAll(ctx, lens, to, false)
+  for (const { from, to, arrow } of changes) {
+    strokeAll(ctx, lens, from, true)
+    strokeAll(ctx, lens, to, false)
     if (arrow) drawArrow(ctx, lens, arrow)
   }
 }
@@ -61,7 +61,7 @@ const moveWords = ({ x, y }: Point, { writer }: Lens): string =>
 
 const wordsOf = ({ name, what, by }: PlaceChange, lens: Lens): string => {
   if (what === 'moved') return `${name} moved ${by ? moveWords(by, lens) : ''}`
-  return `${name} is ${{ added: 'new', removed: 'gone', changed: 'another' }[what]}`
+  return `${name} ${{ added: 'is new', removed: 'is gone', changed: 'has changed' }[what]}`
 }
 
 /** A word for each, at its new place; of what is gone at its old one, of what has moved between the two. */

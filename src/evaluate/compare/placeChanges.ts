@@ -11,8 +11,9 @@ export interface PlaceChange {
   readonly name: string
   /** `changed`: it lies where it lay, and is another in something else. */
   readonly what: 'moved' | 'added' | 'removed' | 'changed'
-  /** Empty for a part that is new, or gone. */
+  /** Empty for a part that is new, or that takes the room that it took. */
   readonly from: readonly (readonly Point[])[]
+  /** Empty for a part that is gone. */
   readonly to: readonly (readonly Point[])[]
   /** The middles of both, of a part that has moved. */
   readonly arrow?: readonly [Point, Point]
@@ -40,6 +41,9 @@ const middleOf = (outlines: readonly (readonly Point[])[]): Point | undefined =>
   return points.length > 0 ? middle(boxOf(points)) : undefined
 }
 
+const isSameRoom = (a: readonly (readonly Point[])[], b: readonly (readonly Point[])[]): boolean =>
+  JSON.stringify(a) === JSON.stringify(b)
+
 /** What lies elsewhere, is new, is gone or is another in one plan than in the other, with its place in both. */
 export const placeChanges = (before: Judged, after: Judged): readonly PlaceChange[] =>
   partChanges(before.layout, after.layout).flatMap((change): readonly PlaceChange[] => {
@@ -50,6 +54,7 @@ export const placeChanges = (before: Judged, after: Judged): readonly PlaceChang
       return [{ part, name, what: change.what, from: change.what === 'added' ? [] : from, to }]
     const [was, is] = [middleOf(from), middleOf(to)]
     const { move } = change
-    if (!move || !was || !is) return [{ part, name, what: 'changed', from, to }]
+    if (!move || !was || !is)
+      return [{ part, name, what: 'changed', from: isSameRoom(from, to) ? [] : from, to }]
     return [{ part, name, what: 'moved', from, to, arrow: [was, is], by: move.by }]
   })

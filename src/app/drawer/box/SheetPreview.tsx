@@ -11,11 +11,18 @@ function PagePicture({ page, isLarge = false }: { readonly page: Page; readonly 
   return (
     <div
       className={isLarge ? 'box-page box-page-large' : 'box-page'}
-      role="img"
+      // Scrolled by key too.
+      tabIndex={0}
+      role="region"
       aria-label={page.title}
-      // Written by our own writer, which escapes every word.
-      dangerouslySetInnerHTML={{ __html: pageSvg(page, paperTheme) }}
-    />
+    >
+      <div
+        role="img"
+        aria-label={page.title}
+        // Written by our own writer, which escapes every word.
+        dangerouslySetInnerHTML={{ __html: pageSvg(page, paperTheme) }}
+      />
+    </div>
   )
 }
 
