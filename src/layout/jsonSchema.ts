@@ -1,6 +1,19 @@
 import * as z from 'zod/mini'
 import { fields } from '../model/fields'
-import { layoutSchema } from './schema'
+import { benchSchema } from './bench'
+import { counterSchema } from './counter'
+import { houseSchema } from './house'
+import { layoutSchema, partSchema, planSchema } from './schema'
+import { settingsSchema } from './settings'
+
+/** A plan stands in the layout itself and among its papers: what it is made of is written once, under these names. */
+const named = z.registry<{ readonly id: string }>()
+named.add(partSchema, { id: 'part' })
+named.add(houseSchema, { id: 'house' })
+named.add(settingsSchema, { id: 'settings' })
+named.add(benchSchema, { id: 'bench' })
+named.add(counterSchema, { id: 'counter' })
+named.add(planSchema, { id: 'plan' })
 
 type Published = z.core.JSONSchema.BaseSchema
 
@@ -18,6 +31,7 @@ const withWords = (zodSchema: z.core.$ZodType, jsonSchema: Published): void => {
 export const publishedSchema = (): Published => {
   const { $schema, ...schema } = z.toJSONSchema(layoutSchema, {
     io: 'input',
+    metadata: named,
     override: ({ zodSchema, jsonSchema }) => {
       withWords(zodSchema, jsonSchema)
       // The reader refuses fields it does not know, so the published schema does too.

@@ -6,7 +6,7 @@ type Node = { readonly [key: string]: Node } & { readonly [key: string]: unknown
 
 const rowFields = (): Node => {
   const schema = publishedSchema() as Node
-  const options = schema['properties']!['parts']!['items']!['oneOf'] as unknown as readonly Node[]
+  const options = schema['$defs']!['part']!['oneOf'] as unknown as readonly Node[]
   return options.find((option) => option['properties']!['kind']!['const'] === ('rack-row' as unknown))![
     'properties'
   ]!
@@ -27,6 +27,12 @@ describe('the published schema', () => {
       maximum: 3048,
       default: 3048,
     })
+  })
+
+  test('writes what a plan is made of once, for the layout and for the plans that it keeps', () => {
+    const schema = publishedSchema() as Node
+    expect(schema['properties']!['parts']!['items']).toEqual({ $ref: '#/$defs/part' })
+    expect(schema['$defs']!['plan']!['properties']!['parts']!['items']).toEqual({ $ref: '#/$defs/part' })
   })
 
   test('asks for what has no default and allows nothing that the reader refuses', () => {
