@@ -3,6 +3,8 @@ import { pagesOf } from '../sheets/pagesOf'
 import { sheetFileStem } from '../sheets/paperFileNames'
 import { tablesIn, type Piece } from '../sheets/piece'
 import type { PlanOnPaper, Sheet, SheetOptions } from '../sheets/sheet'
+import { CHANGE_NOTE, withStates } from '../sheets/sheetStates'
+import { sheets } from '../sheets/index'
 import { tableCsv } from '../sheets/sheetCsv'
 import { pageFiles, tableFiles, type TextFile } from '../sheets/sheetFiles'
 import { piecesText } from '../sheets/sheetText'
@@ -60,10 +62,13 @@ const textOf = (
 }
 
 /** One paper in the format that is asked for. */
-export const sheetAnswer = (sheet: Sheet, plan: PlanOnPaper, dateText: string, asked: Asked): Answer => {
+export const sheetAnswer = (sheet: Sheet, bare: PlanOnPaper, dateText: string, asked: Asked): Answer => {
   const { format, out, units, paper } = asked
-  const { layout } = plan.now
-  const options = chosenOptions(sheet, layout, { dateText, issue: issueWords(layout), units, paper })
+  const { layout } = bare.now
+  const optionsOf = (each: Sheet): SheetOptions =>
+    chosenOptions(each, layout, { dateText, issue: issueWords(layout), units, paper })
+  const options = optionsOf(sheet)
+  const plan = sheet.id === CHANGE_NOTE ? withStates(bare, sheets, optionsOf) : bare
   if (format === 'svg') return svgAnswer(sheet, plan, options, out)
   const pieces = sheet.pieces(plan, options)
   const stem = sheetFileStem(sheet, options.issue)

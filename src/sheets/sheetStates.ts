@@ -1,6 +1,7 @@
+import { isAsIssued } from '../layout/issues'
 import type { Piece } from './piece'
 import { tablesIn } from './piece'
-import type { PlanOnPaper, Sheet, SheetOptions } from './sheet'
+import type { IssuedPlan, PlanOnPaper, Sheet, SheetOptions } from './sheet'
 import type { PaperState, SheetState } from './sheetState'
 import { tableChanges } from './tableChanges'
 
@@ -49,4 +50,42 @@ export const sheetState = (
   if (before === '' && after === '') return undefined
   const state = stateOf(before, after)
   return { sheet, state, changes: state === 'Superseded' ? tableChanges(tablesIn(was), tablesIn(is)) : [] }
+}
+
+/** The note of changes is about the other sheets; it has no state of its own. */
+export const CHANGE_NOTE = 'change'
+
+/** The issue that changes are told against: the last, or the one before it while nothing has changed since the last. */
+export const toldAgainst = ({ now, issued, since }: PlanOnPaper): IssuedPlan | undefined =>
+  since ?? (isAsIssued(now.layout) ? undefined : issued)
+
+/** What became of each sheet of the issue that changes are told against, a sheet a step. */
+export function* statesOf(
+  plan: PlanOnPaper,
+  sheets: readonly Sheet[],
+  optionsOf: (sheet: Sheet) => SheetOptions,
+): Generator<undefined, readonly SheetState[]> {
+  const states: SheetState[] = []
+  const issued = toldAgainst(plan)
+  if (issued === undefined) return states
+  for (const sheet of sheets) {
+    if (sheet.id === CHANGE_NOTE) continue
+    yield
+    const state = sheetState(sheet, { ...plan, issued }, optionsOf(sheet))
+    if (state) states.push(state)
+  }
+  return states
+}
+
+/** The plan with what became of its sheets, found in one go where nobody has found it yet. */
+export const withStates = (
+  plan: PlanOnPaper,
+  sheets: readonly Sheet[],
+  optionsOf: (sheet: Sheet) => SheetOptions,
+): PlanOnPaper => {
+  if (plan.states) return plan
+  const steps = statesOf(plan, sheets, optionsOf)
+  let step = steps.next()
+  while (!step.done) step = steps.next()
+  return { ...plan, states: step.value }
 }

@@ -12,7 +12,7 @@ import { sheets } from '../../../src/sheets'
 import { changeNote } from '../../../src/sheets/change/changeNote'
 import { onPaper } from '../../../src/sheets/onPaper'
 import { tablesIn } from '../../../src/sheets/piece'
-import { sheetState } from '../../../src/sheets/sheetStates'
+import { sheetState, withStates } from '../../../src/sheets/sheetStates'
 import { inches } from '../../../src/units/length'
 import { scenarios } from '../../support/scenarios'
 
@@ -113,4 +113,37 @@ test('a changed setting is told by its name, before and after', () => {
   const note = tablesIn(changeNote.pieces(onPaper(evaluate(wider)), options))
   const rows = note.find(({ id }) => id === 'parts')!.rows.map(({ cells }) => cells.map(({ text }) => text))
   expect(rows).toEqual([['The bay', 'Cart width', `2' 0"`, `2' 6"`]])
+})
+
+/** What the crew is told when the second set goes out: the plan is as it was issued, and the note tells what that set changed. */
+test('the note goes out with the set that it is about', () => {
+  const wider = ok(setField(issued, n1, 'riserMm', inches(70)))
+  const second = ok(
+    issuePapers(wider, { date: '2027-05-09', note: 'Boards came short', sheets: ['saw-list'] }),
+  )
+  const plan = onPaper(evaluate(second))
+  expect(plan.issued?.number).toBe(2)
+  expect(plan.since?.number).toBe(1)
+  const pieces = changeNote.pieces(
+    withStates(plan, sheets, () => options),
+    options,
+  )
+  const text = pieces.flatMap((piece) => (piece.as === 'words' ? [piece.text] : []))
+  expect(text.slice(0, 2)).toEqual([
+    'What has changed since issue 1 of 2027-05-01.',
+    'Why: Boards came short',
+  ])
+  expect(text[2]).toMatch(/^Throw away issue 1 of .*\bSL\b.*\bDS\b/)
+  expect(tablesIn(pieces).map(({ id }) => id)).toEqual(expect.arrayContaining(['sheets', 'parts', 'levels']))
+  // A plan whose second issue is undone is told against the first again.
+  expect(onPaper(evaluate(wider)).since).toBeUndefined()
+})
+
+test('what is alike of several rows is said once, with all their names', () => {
+  const shorter = bare.parts
+    .filter(({ kind }) => kind === 'rack-row')
+    .reduce((layout, { id }) => ok(setField(layout, id, 'riserMm', inches(69))), issued)
+  const note = tablesIn(changeNote.pieces(onPaper(evaluate(shorter)), options))
+  const rows = note.find(({ id }) => id === 'parts')!.rows.map(({ cells }) => cells.map(({ text }) => text))
+  expect(rows).toEqual([['N1, S1, N2, S2, N3, S3', 'Riser length', 'As long as the levels ask', `5' 9"`]])
 })

@@ -2,10 +2,11 @@ import { useMemo, useState } from 'react'
 import { sheets } from '../../../sheets'
 import type { Sheet } from '../../../sheets/sheet'
 import type { PaperState, SheetState } from '../../../sheets/sheetState'
+import { CHANGE_NOTE } from '../../../sheets/sheetStates'
 import { StateMark } from '../../../sidebar/StateMark'
 import { useAnswer } from '../useAnswer'
 import { inOne } from '../steps'
-import { heldState, NOTE, paperRanks, stateSteps } from './issueSteps'
+import { heldState, paperRanks, stateSteps } from './issueSteps'
 import { pagesIn, pageWords, setSteps, type SheetPages } from './paperSet'
 import './papers.css'
 import { SetDeeds } from './SetDeeds'
@@ -56,16 +57,16 @@ function SheetList({ shown, made, stateOf, onShow }: SheetListProps) {
 }
 
 const [first] = sheets
-const notes = sheets.filter(({ id }) => id === NOTE)
-const othersThanNote = sheets.filter(({ id }) => id !== NOTE)
+const notes = sheets.filter(({ id }) => id === CHANGE_NOTE)
+const othersThanNote = sheets.filter(({ id }) => id !== CHANGE_NOTE)
 
 const NONE: readonly SheetState[] = []
 
 /** The crew's papers: each looked at as it will be printed, and handed over one by one or all at once. */
 export default function PapersView() {
   const plain = usePaperPlan()
-  const { answer: states = NONE } = useAnswer('states', [plain], () => stateSteps(plain))
-  const set = useMemo(() => ({ ...plain, plan: { ...plain.plan, states } }), [plain, states])
+  const { answer: states } = useAnswer('states', [plain], () => stateSteps(plain))
+  const set = useMemo(() => (states ? { ...plain, plan: { ...plain.plan, states } } : plain), [plain, states])
   const [shown, setShown] = useState<Sheet | undefined>(first)
   // The note alone waits for what became of the others.
   const { answer: others } = useAnswer('set', [plain], () => setSteps(othersThanNote, plain))
@@ -73,7 +74,7 @@ export default function PapersView() {
   const made = others && note && [...others, ...note]
   const stateOf = ({ id }: Sheet) => {
     const isNeeded = made?.some(({ sheet, pages: found }) => sheet.id === id && found.length > 0)
-    const state = heldState(set.plan, states, id)
+    const state = heldState(set.plan, states ?? NONE, id)
     return state === 'Current' && !isNeeded ? undefined : state
   }
   const about = useMemo(() => [set, shown], [set, shown])

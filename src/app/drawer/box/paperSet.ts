@@ -1,5 +1,7 @@
 import type { Page } from '../../../drawing/page'
 import { chosenOptions } from '../../../sheets/chosenOptions'
+import { sheets as allSheets } from '../../../sheets'
+import { CHANGE_NOTE, withStates } from '../../../sheets/sheetStates'
 import { pagesOf } from '../../../sheets/pagesOf'
 import type { PlanOnPaper, Sheet, SheetOptions } from '../../../sheets/sheet'
 import type { Units } from '../../../units/length'
@@ -30,12 +32,18 @@ export const optionsIn = (sheet: Sheet, { plan, units, dateText, issue }: PaperS
 export const pagesIn = (sheet: Sheet, set: PaperSet): readonly Page[] =>
   pagesOf(sheet, set.plan, optionsIn(sheet, set))
 
+/** The note of changes is not printed before it is known what became of the other sheets. */
+const withItsStates = (set: PaperSet): PaperSet => ({
+  ...set,
+  plan: withStates(set.plan, allSheets, (sheet) => optionsIn(sheet, set)),
+})
+
 /** The pages of a whole set, a sheet a step. */
 export function* setSteps(sheets: readonly Sheet[], set: PaperSet): Generator<Making, readonly SheetPages[]> {
   const made: SheetPages[] = []
   for (const [done, sheet] of sheets.entries()) {
     yield { title: sheet.title, done, of: sheets.length }
-    made.push({ sheet, pages: pagesIn(sheet, set) })
+    made.push({ sheet, pages: pagesIn(sheet, sheet.id === CHANGE_NOTE ? withItsStates(set) : set) })
   }
   return made
 }
