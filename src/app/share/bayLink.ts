@@ -73,7 +73,7 @@ const unpacked = async (text: string): Promise<string> => {
 /** What was issued and what is kept beside the bay; a link can do without. */
 const withoutKept = (layout: Layout): Layout => ({
   ...layout,
-  papers: { ...layout.papers, issued: null, versions: [] },
+  papers: { ...layout.papers, issued: null, before: null, versions: [] },
 })
 
 const hasKept = ({ papers }: Layout): boolean => papers.issued !== null || papers.versions.length > 0
