@@ -11,7 +11,9 @@ import { setField } from '../../../src/layout/setField'
 import { sheets } from '../../../src/sheets'
 import { changeNote } from '../../../src/sheets/change/changeNote'
 import { onPaper } from '../../../src/sheets/onPaper'
-import { tablesIn } from '../../../src/sheets/piece'
+import { counted } from '../../../src/model/table'
+import { tableOf, tablesIn } from '../../../src/sheets/piece'
+import type { Sheet } from '../../../src/sheets/sheet'
 import { sheetState, withStates } from '../../../src/sheets/sheetStates'
 import { inches } from '../../../src/units/length'
 import { scenarios } from '../../support/scenarios'
@@ -146,4 +148,24 @@ test('what is alike of several rows is said once, with all their names', () => {
   const note = tablesIn(changeNote.pieces(onPaper(evaluate(shorter)), options))
   const rows = note.find(({ id }) => id === 'parts')!.rows.map(({ cells }) => cells.map(({ text }) => text))
   expect(rows).toEqual([['N1, S1, N2, S2, N3, S3', 'Riser length', 'As long as the levels ask', `5' 9"`]])
+})
+
+/** Another start of the solver gives other last digits; nobody throws a paper away for those. */
+test('papers are superseded by what they say, not by digits that nobody reads', () => {
+  const [before, after] = [evaluate(bare), evaluate(issued)]
+  const sheet = (value: number, text: string): Sheet => ({
+    ...changeNote,
+    id: 'test',
+    pieces: ({ now }) => {
+      const cut = now === before ? counted(1, '1"') : counted(value, text)
+      const columns = [{ key: 'cutMm', title: 'Cut', unit: 'mm' as const }]
+      return [tableOf({ id: 't', title: 'T', columns, rows: [{ key: 'a', cells: [cut] }] })]
+    },
+  })
+  const plan = { now: after, issued: { number: 1, dateText: '', was: before } }
+  expect(sheetState(sheet(1 + 1e-9, '1"'), plan, options)?.state).toBe('Current')
+  expect(sheetState(sheet(1.4, '1-7/16"'), plan, options)).toMatchObject({
+    state: 'Superseded',
+    changes: [{ rows: [{ key: 'a', cells: [{ column: 'Cut', from: '1"', to: '1-7/16"' }] }] }],
+  })
 })
