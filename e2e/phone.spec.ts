@@ -16,7 +16,7 @@ test('the crew’s papers open from a file without a signal, and a phone keeps w
     page.waitForEvent('download'),
     page.getByRole('button', { name: 'Save for phones' }).click(),
   ])
-  expect(saved.suggestedFilename()).toBe('kestrel-bend-farm-house-2-buyer-issue-1.html')
+  expect(saved.suggestedFilename()).toBe('kestrel-bend-farm-house-2-buyer-draft-of-1.html')
   const path = test.info().outputPath('papers.html')
   await saved.saveAs(path)
   expect(await readFile(path, 'utf8')).toContain('Kestrel Bend Farm, House 2')

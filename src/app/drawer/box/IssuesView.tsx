@@ -1,7 +1,6 @@
 import { Stamp } from 'lucide-react'
 import { type FormEvent, useState } from 'react'
 import { isAsIssued, issuePapers, nextIssue } from '../../../layout/issues'
-import { sheets } from '../../../sheets'
 import { changeNote } from '../../../sheets/change/changeNote'
 import { changesSaid } from '../../../sheets/change/superseded'
 import { pagesOf } from '../../../sheets/pagesOf'
@@ -15,11 +14,13 @@ import { today } from '../prices/today'
 import { inOne } from '../steps'
 import { useAnswer } from '../useAnswer'
 import { dayWords } from './dayWords'
-import { paperRanks, stateSteps } from './issueSteps'
+import { neededSteps, paperRanks, stateSteps } from './issueSteps'
 import { optionsIn, type PaperSet } from './paperSet'
 import './papers.css'
 import './versions.css'
+import { Progress } from './SetDeeds'
 import { SheetPreview } from './SheetPreview'
+import { useMaking } from './useMaking'
 import { usePaperPlan } from './usePaperPlan'
 
 /** Hands out the next set. */
@@ -27,17 +28,25 @@ function IssueForm({ set }: { readonly set: PaperSet }) {
   const planner = usePlanner()
   const layout = usePlannerState((state) => state.layout)
   const [note, setNote] = useState('')
+  const { making, make, stop } = useMaking()
   const number = nextIssue(layout)
-  const issue = (event: FormEvent) => {
-    event.preventDefault()
-    const needed = sheets.filter((sheet) => pagesOf(sheet, set.plan, optionsIn(sheet, set)).length > 0)
-    commitEdited(planner, `Issue ${number} of the papers`, (before) =>
-      issuePapers(before, { date: today(), note, sheets: needed.map(({ id }) => id) }),
+  const issue = async () => {
+    const needed = await make(neededSteps(set))
+    if (!needed) return
+    const fault = commitEdited(planner, `Issue ${number} of the papers`, (before) =>
+      issuePapers(before, { date: today(), note, sheets: needed }),
     )
+    if (fault !== undefined) return planner.set({ notice: { tone: 'trouble', text: fault } })
+    planner.say(`Issue ${number} of the papers is out`)
     setNote('')
   }
+  if (making) return <Progress making={making} onStop={stop} />
+  const submit = (event: FormEvent) => {
+    event.preventDefault()
+    void issue()
+  }
   return (
-    <form className="box-words" onSubmit={issue}>
+    <form className="box-words" onSubmit={submit}>
       <label>
         Why (may be left empty)
         <input value={note} maxLength={300} onChange={(event) => setNote(event.target.value)} />

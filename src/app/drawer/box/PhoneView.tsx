@@ -17,7 +17,7 @@ const save = (html: string, { plan, issue }: PaperSet, reader: string): void => 
   const whose = reader === ALL ? 'papers' : reader
   download(
     new Blob([html], { type: HTML }),
-    fileName(`${plan.now.layout.title} ${whose} issue ${issue}`, '.html'),
+    fileName(`${plan.now.layout.title} ${whose} ${/^\d/.test(issue) ? 'issue ' : ''}${issue}`, '.html'),
   )
 }
 

@@ -10,7 +10,8 @@ interface ProgressProps {
   readonly onStop: () => void
 }
 
-function Progress({ making: { title, done, of }, onStop }: ProgressProps) {
+/** What is being made, how far it is, and a stop. */
+export function Progress({ making: { title, done, of }, onStop }: ProgressProps) {
   return (
     <div className="box-bar" role="status">
       <progress value={done} max={of} aria-label={title} />
