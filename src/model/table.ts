@@ -46,3 +46,9 @@ export const counted = (value: number, text: string = String(value)): Cell => ({
 
 /** A cell that nothing is known for. */
 export const blank = (text = ''): Cell => ({ value: null, text })
+
+/** Sums of floats end in noise, which no program should have to compare: a millionth of a mm or of a cent is nothing. */
+const SCALE = 1e6
+
+/** A value as programs are given it. */
+export const clean = (value: number): number => Math.round(value * SCALE) / SCALE + 0

@@ -9,7 +9,7 @@ import { piecesText } from '../sheets/sheetText'
 import { atSaw } from '../units/precision'
 import { type Answer, refusal } from './answer'
 import type { DiffCommand } from './arguments'
-import { clean } from './fields'
+import { clean } from '../model/table'
 import { type LayoutText, opened } from './opened'
 import { reportHead } from './reportJson'
 

@@ -1,4 +1,4 @@
-import { blank, counted, said, type Cell, type Column, type Row, type Table } from '../model/table'
+import { blank, clean, counted, said, type Cell, type Column, type Row, type Table } from '../model/table'
 import { thousands } from '../units/thousands'
 
 /** A column of a report and how it is read off what a row is of. */
@@ -14,11 +14,6 @@ export interface Section {
   /** undefined: too long to be read there. */
   readonly onTerminal: Table | undefined
 }
-
-/** Sums of floats end in noise, which no program should have to compare: a millionth of a mm or of a cent is nothing. */
-const SCALE = 1e6
-
-export const clean = (value: number): number => Math.round(value * SCALE) / SCALE + 0
 
 /** A number and its words; nothing where it is not known or never comes to an end. */
 export const numberCell = (value: number | undefined | null, write: (value: number) => string): Cell =>

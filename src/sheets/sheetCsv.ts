@@ -1,5 +1,5 @@
 import { csvText } from '../model/csv'
-import type { Cell, Column, Table, ValueUnit } from '../model/table'
+import { clean, type Cell, type Column, type Table, type ValueUnit } from '../model/table'
 
 /** How the unit of a bare number stands in the head of its column. */
 const unitNames: Readonly<Record<Exclude<ValueUnit, 'text'>, string>> = {
@@ -20,9 +20,12 @@ const unitNames: Readonly<Record<Exclude<ValueUnit, 'text'>, string>> = {
 const headsOf = ({ title, unit }: Column): readonly string[] =>
   unit === 'text' ? [title] : [title, `${title} (${unitNames[unit]})`]
 
-/** Numbers as they are: a number read back is the very number, with a full stop as the decimal sign and no thousands apart. */
+const bare = (value: Cell['value'] | undefined): string | number =>
+  typeof value === 'number' ? clean(value) : (value ?? '')
+
+/** Numbers as programs are given them, with a full stop as the decimal sign and no thousands apart. */
 const fieldsOf = (column: Column, cell: Cell | undefined): readonly (string | number)[] =>
-  column.unit === 'text' ? [cell?.text ?? ''] : [cell?.text ?? '', cell?.value ?? '']
+  column.unit === 'text' ? [cell?.text ?? ''] : [cell?.text ?? '', bare(cell?.value)]
 
 /**
  * A table as a file for spreadsheets: its heads as the crew reads them, every row and sum in its order. A column of numbers stands

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
 import { evaluate } from '../../src/evaluate/evaluate'
-import { clean } from '../../src/report/fields'
+import { clean } from '../../src/model/table'
 import { reportOf, tablesOf } from '../../src/report/report'
 import { scenarios } from '../support/scenarios'
 

@@ -1,6 +1,7 @@
 import { takeOffSections, type TakeOffLine } from '../../evaluate/takeOff/sections'
 import { writeCount } from '../../units/writeCount'
-import { clean, type Field, quiet, sectionOf, textField, type Section } from '../fields'
+import { clean } from '../../model/table'
+import { type Field, quiet, sectionOf, textField, type Section } from '../fields'
 import type { Told } from '../told'
 
 interface Line {
