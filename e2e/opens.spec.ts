@@ -1,6 +1,9 @@
 import { expect, test, type Page } from '@playwright/test'
 import { floorOf } from './support/floor'
 
+// The page as a person has it, the worker that keeps it on the device included.
+test.use({ serviceWorkers: 'allow' })
+
 /** What the page complains of, and what it asks of any address but its own. */
 const watched = (page: Page, home: string) => {
   const complaints: string[] = []
