@@ -77,15 +77,31 @@ export function* statesOf(
   return states
 }
 
-/** The plan with what became of its sheets, found in one go where nobody has found it yet. */
+/** The plan with what became of its sheets, found a sheet a step where nobody has found it yet; each step is told as `step`. */
+export function* statedPlan<T>(
+  plan: PlanOnPaper,
+  sheets: readonly Sheet[],
+  optionsOf: (sheet: Sheet) => SheetOptions,
+  step: T,
+): Generator<T, PlanOnPaper> {
+  if (plan.states) return plan
+  const walk = statesOf(plan, sheets, optionsOf)
+  let found = walk.next()
+  while (!found.done) {
+    yield step
+    found = walk.next()
+  }
+  return { ...plan, states: found.value }
+}
+
+/** The same in one go. */
 export const withStates = (
   plan: PlanOnPaper,
   sheets: readonly Sheet[],
   optionsOf: (sheet: Sheet) => SheetOptions,
 ): PlanOnPaper => {
-  if (plan.states) return plan
-  const steps = statesOf(plan, sheets, optionsOf)
-  let step = steps.next()
-  while (!step.done) step = steps.next()
-  return { ...plan, states: step.value }
+  const walk = statedPlan(plan, sheets, optionsOf, undefined)
+  let found = walk.next()
+  while (!found.done) found = walk.next()
+  return found.value
 }

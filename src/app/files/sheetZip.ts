@@ -5,23 +5,18 @@ import { failingOf, USUAL_FAILS } from '../../report/failing'
 import { type FolderOfSet, readMe } from '../../report/readMe'
 import { reportJson } from '../../report/reportJson'
 import { reportOf, tablesOf } from '../../report/report'
-import { chosenOptions } from '../../sheets/chosenOptions'
 import { pageFileName, plainName, sheetFileStem } from '../../sheets/paperFileNames'
 import { pagesOf } from '../../sheets/pagesOf'
+import { optionsIn, type PaperSet, planFor } from '../../sheets/paperSet'
 import { tablesIn } from '../../sheets/piece'
-import type { PlanOnPaper, Sheet, SheetOptions } from '../../sheets/sheet'
+import type { Sheet } from '../../sheets/sheet'
 import { pageFiles, tableFiles } from '../../sheets/sheetFiles'
 import type { Units } from '../../units/length'
 import { isDrawing, pageDxf } from './sheetDxf'
 
-/** A set of papers that is to be packed. */
-export interface PackedSet {
-  readonly plan: PlanOnPaper
+/** A set of papers that is to be packed; its units are those of the report too. */
+export interface PackedSet extends PaperSet {
   readonly sheets: readonly Sheet[]
-  readonly dateText: string
-  readonly issue: string
-  /** Of sheets that none are chosen for, and of the report. */
-  readonly units: Units
   /** Makes a page a PNG picture; without it there are none. */
   readonly picture?: (page: Page) => Promise<Uint8Array>
 }
@@ -72,11 +67,6 @@ const packer = () => {
   }
 }
 
-const optionsOf = (sheet: Sheet, { plan, units, dateText, issue }: PackedSet): SheetOptions => {
-  const { papers, settings } = plan.now.layout
-  return chosenOptions(sheet, { papers, settings: { ...settings, units } }, { dateText, issue })
-}
-
 const drawings = (stem: string, pages: readonly Page[], units: Units): PackedFile[] =>
   pages.flatMap((page, index) =>
     isDrawing(page) ? [words(pageFileName(stem, index + 1, pages.length, '.dxf'), pageDxf(page, units))] : [],
@@ -101,7 +91,7 @@ interface SheetFiles {
 
 /** All that one sheet comes to. */
 const filesOf = async (sheet: Sheet, set: PackedSet): Promise<SheetFiles> => {
-  const options = optionsOf(sheet, set)
+  const options = optionsIn(sheet, set)
   const stem = sheetFileStem(sheet, options.issue)
   const pages = pagesOf(sheet, set.plan, options)
   const tables = tablesIn(sheet.pieces(set.plan, options))
@@ -133,8 +123,9 @@ export async function* crewZip(set: PackedSet): AsyncGenerator<PackStep, Uint8Ar
   const zip = packer()
   const folders: FolderOfSet[] = []
   for (const [index, sheet] of sheets.entries()) {
-    yield { title: sheet.title, done: index, of: sheets.length + 1 }
-    const { pages, files } = await filesOf(sheet, set)
+    const step = { title: sheet.title, done: index, of: sheets.length + 1 }
+    yield step
+    const { pages, files } = await filesOf(sheet, { ...set, plan: yield* planFor(sheet, set, sheets, step) })
     if (files.length === 0) continue
     const folder = `${String(folders.length + 1).padStart(2, '0')}-${sheet.code}-${sheet.id}`
     folders.push({ folder, sheet, pages })

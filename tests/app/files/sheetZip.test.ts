@@ -9,6 +9,9 @@ import { evaluate } from '../../../src/evaluate/evaluate'
 import { readLayout } from '../../../src/layout/file'
 import type { Layout } from '../../../src/layout/schema'
 import { sheets } from '../../../src/sheets'
+import { issuePapers } from '../../../src/layout/issues'
+import { movePartsBy } from '../../../src/layout/edits'
+import { onPaper } from '../../../src/sheets/onPaper'
 import { scenarios } from '../../support/scenarios'
 
 const setOf = (layout: Layout): PackedSet => ({
@@ -115,4 +118,14 @@ test.each([
   ['CON', '', 'con-draft'],
 ])('a set of %s, issue %s, is called %s', (title, issue, name) => {
   expect(setName(title, issue)).toBe(name)
+})
+
+test('a set that is packed at once after a change still says which papers it makes wrong', async () => {
+  const issued = issuePapers(leanTo, { date: '2027-05-01', note: '', sheets: ['floor'] })
+  if (!issued.ok) throw new Error(issued.sentence)
+  const row = leanTo.parts.find(({ kind }) => kind === 'rack-row')!
+  const moved = movePartsBy(issued.layout, [row.id], 254, 0)
+  const { bytes } = await packed({ ...setOf(moved), plan: onPaper(evaluate(moved)) })
+  const [name] = Object.keys(unzipSync(bytes)).filter((each) => each.endsWith('-sheets.csv'))
+  expect(strFromU8(unzipSync(bytes)[name!]!)).toMatch(/\r\nFS,Floor sheet,Everyone,Superseded,/)
 })

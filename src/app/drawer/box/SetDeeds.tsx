@@ -2,7 +2,8 @@ import { Archive, Printer } from 'lucide-react'
 import { sheets } from '../../../sheets'
 import { download } from '../../files/download'
 import { printPages } from '../../files/printPages'
-import { type PaperSet, setSteps } from './paperSet'
+import { type PaperSet } from '../../../sheets/paperSet'
+import { setSteps } from './paperSet'
 import { type Making, useMaking } from './useMaking'
 
 interface ProgressProps {

@@ -4,7 +4,7 @@ import type { Papers } from '../../../layout/schema'
 import type { Sheet } from '../../../sheets/sheet'
 import { usePlanner } from '../../../store/react'
 import type { Units } from '../../../units/length'
-import { optionsIn, type PaperSet } from './paperSet'
+import { optionsIn, type PaperSet } from '../../../sheets/paperSet'
 
 type Choice = Papers['choices'][number]
 

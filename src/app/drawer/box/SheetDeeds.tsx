@@ -8,7 +8,7 @@ import { pageFiles, tableFiles, type TextFile } from '../../../sheets/sheetFiles
 import { download } from '../../files/download'
 import { exportPng } from '../../files/exportPng'
 import { printPages } from '../../files/printPages'
-import { optionsIn, type PaperSet } from './paperSet'
+import { optionsIn, type PaperSet } from '../../../sheets/paperSet'
 
 interface SheetDeedsProps {
   readonly sheet: Sheet

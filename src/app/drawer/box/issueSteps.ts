@@ -4,7 +4,7 @@ import type { PlanOnPaper } from '../../../sheets/sheet'
 import { CHANGE_NOTE, statesOf } from '../../../sheets/sheetStates'
 import type { PaperState, SheetState } from '../../../sheets/sheetState'
 import type { Steps } from '../steps'
-import { optionsIn, type PaperSet } from './paperSet'
+import { optionsIn, type PaperSet } from '../../../sheets/paperSet'
 import type { Making } from './useMaking'
 
 /** 0 is well, 2 must not be worked by any more. */

@@ -1,7 +1,8 @@
+import { sheets as allSheets } from '../../../sheets'
+import { optionsIn, type PaperSet, planFor } from '../../../sheets/paperSet'
 import { type PhoneSheet, phonePage } from '../../../sheets/phonePage'
 import type { Sheet } from '../../../sheets/sheet'
 import type { Steps } from '../steps'
-import { optionsIn, type PaperSet } from './paperSet'
 
 /** A sheet for the phone; undefined where the plan needs no such sheet. */
 const phoneSheet = (sheet: Sheet, set: PaperSet): PhoneSheet | undefined => {
@@ -17,7 +18,8 @@ export function* phoneSteps(sheets: readonly Sheet[], set: PaperSet): Steps<stri
   const made: PhoneSheet[] = []
   for (const sheet of sheets) {
     yield
-    const one = phoneSheet(sheet, set)
+    const plan = yield* planFor(sheet, set, allSheets, undefined)
+    const one = phoneSheet(sheet, { ...set, plan })
     if (one) made.push(one)
   }
   yield
