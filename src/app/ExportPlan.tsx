@@ -3,10 +3,12 @@ import { type PaperName, papers, planPapers } from '../drawing/paper'
 import { floorPage } from '../sheets/floor/floorSheet'
 import type { SheetOptions } from '../sheets/sheet'
 import type { Units } from '../units/length'
+import { issueNumber } from '../layout/issues'
 import { usePlanner } from '../store/react'
 import { Dialog, FormEnd } from './Dialog'
 import { download, fileName } from './files/download'
 import { exportPng } from './files/exportPng'
+import { namesOf } from './paperNames'
 
 interface ExportPlanProps {
   readonly onClose: () => void
@@ -16,9 +18,6 @@ type Way = SheetOptions['orientation']
 
 /** Enough that a 2 mm letter is crisp on paper. */
 const RESOLUTIONS = [200, 300]
-
-const today = (): string =>
-  new Date().toLocaleDateString(undefined, { year: 'numeric', month: 'short', day: 'numeric' })
 
 /** The floor sheet as a picture for the crew, at a true scale on a named paper. */
 export function ExportPlan({ onClose }: ExportPlanProps) {
@@ -35,19 +34,17 @@ export function ExportPlan({ onClose }: ExportPlanProps) {
     event.preventDefault()
     setIsWorking(true)
     const { evaluation } = planner.store.getState()
-    const { issue } = layout.settings
     const page = floorPage(evaluation, {
       paper,
       orientation,
       scale: 'fit',
       units,
-      dateText: today(),
-      issue: `${issue}`,
+      ...namesOf(layout),
     })
     const made = await exportPng(page, dpi)
     setIsWorking(false)
     if (!made.ok) return setRefused(made.sentence)
-    download(made.blob, fileName(`${layout.title} floor sheet issue ${issue}`, '.png'))
+    download(made.blob, fileName(`${layout.title} floor sheet issue ${issueNumber(layout)}`, '.png'))
     return onClose()
   }
 

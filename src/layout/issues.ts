@@ -36,6 +36,10 @@ export const isAsIssued = (layout: Layout): boolean => {
 export const nextIssue = ({ papers, settings }: Layout): number =>
   Math.max(settings.issue, (papers.issues.at(-1)?.number ?? 0) + 1)
 
+/** The number that papers made now bear, or are a draft of. */
+export const issueNumber = (layout: Layout): number =>
+  isAsIssued(layout) ? (layout.papers.issues.at(-1)?.number ?? nextIssue(layout)) : nextIssue(layout)
+
 /** What stands in title blocks: the last issue's number while the plan is the one that was issued, else what it is a draft of. */
 export const issueWords = (layout: Layout): string => {
   const last = layout.papers.issues.at(-1)

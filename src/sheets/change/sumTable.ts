@@ -1,6 +1,6 @@
 import type { SumChange } from '../../evaluate/compare/sums'
 import { thousands } from '../../units/thousands'
-import { counted, said, type Table } from '../../model/table'
+import { counted, said, type Row, type Table } from '../../model/table'
 import { signed, type Told } from './told'
 
 const TITLES: Readonly<Record<SumChange['key'], string>> = {
@@ -27,13 +27,21 @@ export const sumTable = (told: Told): Table => ({
     { key: 'after', title: 'Is', unit: 'count' },
     { key: 'more', title: 'More or less', unit: 'count' },
   ],
-  rows: told.difference.sums.map(({ key, before, after }) => ({
-    key,
-    cells: [
-      said(TITLES[key]),
-      counted(before, sumSaid(key, before, told)),
-      counted(after, sumSaid(key, after, told)),
-      counted(after - before, signed(after - before, sumSaid(key, Math.abs(after - before), told))),
-    ],
-  })),
+  rows: told.difference.sums.flatMap(({ key, before, after }): readonly Row[] => {
+    const [was, is] = [sumSaid(key, before, told), sumSaid(key, after, told)]
+    // What reads alike is no change to who reads it.
+    if (was === is) return []
+    const more = after - before
+    return [
+      {
+        key,
+        cells: [
+          said(TITLES[key]),
+          counted(before, was),
+          counted(after, is),
+          counted(more, signed(more, sumSaid(key, Math.abs(more), told))),
+        ],
+      },
+    ]
+  }),
 })

@@ -4,7 +4,7 @@ import { setCounter } from '../../../src/layout/bayEdits'
 import { setPapers, setSettings, setBench } from '../../../src/layout/bayEdits'
 import type { Edited } from '../../../src/layout/edited'
 import { readLayout, writeLayout } from '../../../src/layout/file'
-import { isAsIssued, issuePapers, issueWords } from '../../../src/layout/issues'
+import { isAsIssued, issueNumber, issuePapers, issueWords } from '../../../src/layout/issues'
 import { movePartsBy } from '../../../src/layout/edits'
 import type { Layout } from '../../../src/layout/schema'
 import { setField } from '../../../src/layout/setField'
@@ -52,6 +52,7 @@ describe('an issue', () => {
   test('is numbered, and the next one after it; what is drawn between is a draft', () => {
     expect(issueWords(bare)).toBe('draft of 1')
     expect(issueWords(issued)).toBe('1')
+    expect([bare, issued].map(issueNumber)).toEqual([1, 1])
     const moved = ok(setField(issued, n1, 'name', 'North 1'))
     expect(issueWords(moved)).toBe('draft of 2')
     expect(issueWords(ok(issuePapers(moved, { date: '2027-05-02', note: '', sheets: [] })))).toBe('2')
@@ -168,4 +169,16 @@ test('papers are superseded by what they say, not by digits that nobody reads', 
     state: 'Superseded',
     changes: [{ rows: [{ key: 'a', cells: [{ column: 'Cut', from: '1"', to: '1-7/16"' }] }] }],
   })
+})
+
+test('no line of a note reads the same before and after', () => {
+  const note = tablesIn(
+    changeNote.pieces(onPaper(evaluate(movePartsBy(issued, [n1], inches(8), 0))), options),
+  )
+  const told = note.flatMap(({ columns, rows }) =>
+    rows.map(({ cells }) =>
+      ['before', 'after'].map((key) => cells[columns.findIndex((c) => c.key === key)]?.text),
+    ),
+  )
+  for (const [before, after] of told) if (before !== undefined) expect(after).not.toBe(before)
 })

@@ -12,7 +12,7 @@ import {
 import { commitEdited } from '../../../sidebar/commitEdited'
 import { usePlanner, usePlannerState } from '../../../store/react'
 import { today } from '../prices/today'
-import { dayWords } from './dayWords'
+import { dayWords } from '../../paperNames'
 
 /** Whether the bay as it is stands among what is kept, so that nothing goes when another takes its place. */
 const isKept = (layout: Layout): boolean => {

@@ -2,14 +2,12 @@ import { useMemo } from 'react'
 import { findingsOf } from '../../../evaluate/8-checks'
 import type { Judged } from '../../../evaluate/evaluation'
 import { withProof } from '../../../evaluate/withProof'
-import { isAsIssued, issueWords } from '../../../layout/issues'
-import type { Layout } from '../../../layout/schema'
 import { onPaper } from '../../../sheets/onPaper'
 import type { IssuedPlan, PlanOnPaper } from '../../../sheets/sheet'
 import type { PlannerState } from '../../../store/planner'
 import { usePlannerState } from '../../../store/react'
-import { dayWords } from './dayWords'
-import type { PaperSet } from './paperSet'
+import { dayWords, namesOf } from '../../paperNames'
+import type { PaperSet } from '../../../sheets/paperSet'
 
 type Planned = Pick<PlannerState, 'settled' | 'proofs'>
 
@@ -25,13 +23,6 @@ const issuedInWords = (issued: IssuedPlan): IssuedPlan => ({ ...issued, dateText
 
 const inWords = (plan: PlanOnPaper): PlanOnPaper =>
   plan.issued === undefined ? plan : { ...plan, issued: issuedInWords(plan.issued) }
-
-/** How the papers of a layout are called and dated. */
-const namesOf = (layout: Layout): Pick<PaperSet, 'dateText' | 'issue'> => {
-  const last = layout.papers.issues.at(-1)
-  // A paper bears the day of its issue, and a draft the day on which it is made.
-  return { dateText: dayWords(last && isAsIssued(layout) ? last.date : undefined), issue: issueWords(layout) }
-}
 
 /** The papers of the bay as it now stands. */
 export const paperSetOf = (state: Planned & Pick<PlannerState, 'units'>): PaperSet => ({
