@@ -7,6 +7,8 @@ import { offline } from './.ci/offline.ts'
 // Fifty small files press worse than four large ones (by 16 KB of 285), and each is a request. What every visitor needs is
 // gathered: packages and program of the page, packages and program of the plan. All else is split as it is asked for.
 const isPackage = /[\\/]node_modules[\\/]/
+/** Imported from one file that knows them all: gathered with the plan, the icons of every view would come before it is drawn. */
+const isIcon = /[\\/]lucide-react[\\/]/
 /** Not main.tsx, which waits for the kept bay: nothing that others import may wait with it. */
 const isPage = /[\\/]src[\\/](?!main\.tsx)/
 const plan = fileURLToPath(new URL('src/canvas/FloorPlan.tsx', import.meta.url)).replaceAll('\\', '/')
@@ -23,7 +25,7 @@ const withPlan = (name: string): Rolldown.CodeSplittingNameFunction => {
   let all: ReadonlySet<string> | undefined
   return (id, context) => {
     all ??= withImports(plan, context)
-    return id !== plan && all.has(id) ? name : null
+    return id !== plan && all.has(id) && !isIcon.test(id) ? name : null
   }
 }
 
