@@ -15,11 +15,12 @@ interface ProgressProps {
 export function Progress({ making: { title, done, of }, onStop }: ProgressProps) {
   return (
     <div className="box-bar" role="status">
+      {/* First, so that it stands still under the pointer while the words after it change their length. */}
+      <button onClick={onStop}>Stop</button>
       <progress value={done} max={of} aria-label={title} />
       <span>
         {title}, {done} of {of}
       </span>
-      <button onClick={onStop}>Stop</button>
     </div>
   )
 }
