@@ -3,6 +3,7 @@ import { counted, said, type Table } from '../../model/table'
 import { memberTitle, hasMark } from '../../model/memberNames'
 import type { CountUnit } from '../../units/writeCount'
 import { writeCount } from '../../units/writeCount'
+import { writeStock } from '../../units/writeStock'
 import { signed, type Told } from './told'
 
 const COUNTS: readonly Column[] = [
@@ -58,7 +59,7 @@ export const buyTable = (told: Told): Table => {
       ...boards.map((change) => ({
         key: change.key,
         cells: [
-          said(`${change.title}, ${told.write.length(change.stockMm)}`),
+          said(`${change.title}, ${writeStock(change.stockMm, told.units)}`),
           ...countCells(change, 'piece', told),
         ],
       })),
