@@ -5,8 +5,8 @@ import { type Answer, refusal } from './answer'
 import type { ReportCommand } from './arguments'
 import { type Failing, failingOf, failWords } from './failing'
 import type { Section } from './fields'
-import { onPaper } from '../sheets/onPaper'
 import { type LayoutText, opened } from './opened'
+import { provedOnPaper } from './proved'
 import { reportJson } from './reportJson'
 import { reportText } from './reportText'
 import { reportOf, tablesOf } from './report'
@@ -22,10 +22,10 @@ const csvAnswer = (sections: readonly Section[], { out, table }: ReportCommand):
 }
 
 /** The pages of all papers. */
-const allPages = (plan: Judged, command: ReportCommand, dateText: string): Answer => {
+const allPages = async (plan: Judged, command: ReportCommand, dateText: string): Promise<Answer> => {
   if (command.out === undefined)
     return refusal('The pages of all papers need a folder: name one with --out, or one paper with --sheet.')
-  const paper = onPaper(plan)
+  const paper = await provedOnPaper(plan)
   const files = sheets.flatMap((sheet) => sheetAnswer(sheet, paper, dateText, command).files)
   return { print: '', files, note: '', code: 0 }
 }
@@ -61,9 +61,9 @@ export const reportAnswer = async (
   const failing = failingOf(plan, command.fail)
   const dateText = command.dateText ?? today
   if (command.sheet !== undefined)
-    return withFailing(sheetAnswer(command.sheet, onPaper(plan), dateText, command), failing)
+    return withFailing(sheetAnswer(command.sheet, await provedOnPaper(plan), dateText, command), failing)
   const answer =
-    command.format === 'svg' ? allPages(plan, command, dateText) : bayAnswer(plan, command, failing)
+    command.format === 'svg' ? await allPages(plan, command, dateText) : bayAnswer(plan, command, failing)
   return withFailing(answer, failing)
 }
 

@@ -7,6 +7,7 @@ import { isKeyAbout } from '../checks/found'
 import { beforeChecks } from '../evaluate/beforeChecks'
 import { commit, emptyHistory, type History, redo, undo } from '../layout/history'
 import type { Layout } from '../layout/schema'
+import type { CutList } from '../model/cutList'
 import type { PartId } from '../model/ids'
 import type { Proof } from '../solvers/cutting/proof'
 import type { Units } from '../units/length'
@@ -72,6 +73,8 @@ export interface PlannerState {
   readonly proofs: ReadonlyMap<string, Proof>
   /** Cut lists that a cheaper plan is looked for, or was until the person stopped it, by their keys. */
   readonly proving: ReadonlyMap<string, Proving>
+  /** Cut lists of earlier plans that a screen holds beside the bay: they are proven too, once the bay's own are. */
+  readonly earlierCuts: readonly CutList[]
   /** What the plan points out: the places of a line of the shop list or the take-off, by its item. */
   readonly pointedOut: string | undefined
   /** What the plan shows of how it differs from another: what is drawn over the floor while it is switched on. */
@@ -113,6 +116,7 @@ export type Session = Pick<
   | 'sidebar'
   | 'proofs'
   | 'proving'
+  | 'earlierCuts'
   | 'pointedOut'
   | 'differing'
 >
@@ -163,6 +167,7 @@ export const createPlanner = (layout: Layout): Planner => {
     said: { words: '', times: 0 },
     proofs: new Map(),
     proving: new Map(),
+    earlierCuts: [],
     pointedOut: undefined,
     differing: undefined,
   }))

@@ -43,16 +43,20 @@ export const createProver = (planner: Planner, startWorker: () => ProofWorker): 
   const isProven = (list: CutList, { proofs }: PlannerState): boolean =>
     withProof(list, proofs.get(list.key)).standing.kind === 'proven'
 
-  /** What a search is still owed, the lists that it may make cheaper first. */
+  /** What a search is still owed: the bay's own lists first, of these the ones that it may make cheaper. */
   const openLists = (state: PlannerState): CutList[] => {
-    const { settled, proofs, proving } = state
+    const { settled, proofs, proving, earlierCuts } = state
     const isDone = (key: string): boolean => ended.has(key) && proofs.has(key)
-    const open = settled.cuts.filter(
-      ({ key, boards }) => boards.length > 0 && !isDone(key) && proving.get(key) !== 'stopped',
-    )
-    const unproven = open.filter((list) => !isProven(list, state))
-    const tied = open.filter((list) => isProven(list, state) && mayGain(list))
-    return [...unproven.sort(bySize), ...tied.sort(bySize)]
+    const owed = (lists: readonly CutList[]): CutList[] => {
+      const open = lists.filter(
+        ({ key, boards }) => boards.length > 0 && !isDone(key) && proving.get(key) !== 'stopped',
+      )
+      const unproven = open.filter((list) => !isProven(list, state))
+      const tied = open.filter((list) => isProven(list, state) && mayGain(list))
+      return [...unproven.sort(bySize), ...tied.sort(bySize)]
+    }
+    const own = new Set(settled.cuts.map(({ key }) => key))
+    return [...owed(settled.cuts), ...owed(earlierCuts.filter(({ key }) => !own.has(key)))]
   }
 
   const endRun = () => {
@@ -125,7 +129,8 @@ export const createProver = (planner: Planner, startWorker: () => ProofWorker): 
     if (
       state.settled !== before.settled ||
       state.preview !== before.preview ||
-      state.proving !== before.proving
+      state.proving !== before.proving ||
+      state.earlierCuts !== before.earlierCuts
     )
       turn()
   })

@@ -107,6 +107,24 @@ describe('looking for cheaper plans', () => {
     expect([planner.store.getState().proving.size, timesAsked(asked, asked[0]!.problem)]).toEqual([0, 1])
   })
 
+  test('goes on to what earlier plans alone ask of the saw, for as long as they are looked at', async () => {
+    const { planner, asked } = sample()
+    await still()
+    for (let i = 0; i < asked.length; i += 1) {
+      asked[i]!.answer(proofOf(asked[i]!.problem, false))
+      await still()
+    }
+    const others = asked.length
+    const earlier = createPlanner(withKerf(3)(scenarios['kestrel-bend-house-2']!())).store.getState().settled
+    planner.set({ earlierCuts: earlier.cuts })
+    await still()
+    const wanted = earlier.cuts.find(({ stock }) => stock === 'lumber-2x4')!
+    expect(asked.slice(others).map(({ problem }) => problem)).toEqual([wanted.problem])
+    asked.at(-1)!.answer(proofOf(wanted.problem, true))
+    await still()
+    expect(planner.store.getState().proofs.get(wanted.key)?.proven.cost).toBe(true)
+  })
+
   test('rests while something is dragged, and takes up the best that was found', async () => {
     const { planner, asked, ends } = sample()
     await still()

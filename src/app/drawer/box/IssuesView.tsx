@@ -21,7 +21,7 @@ import './versions.css'
 import { Progress } from './SetDeeds'
 import { SheetPreview } from './SheetPreview'
 import { useMaking } from './useMaking'
-import { usePaperPlan } from './usePaperPlan'
+import { useIssuedProven, usePaperPlan } from './usePaperPlan'
 
 /** Hands out the next set. */
 function IssueForm({ set }: { readonly set: PaperSet }) {
@@ -139,6 +139,7 @@ function Note({ set, states }: { readonly set: PaperSet; readonly states: readon
 /** Numbered sets of papers, what became of each sheet of the last one, and the note that tells the owner. */
 export default function IssuesView() {
   const set = usePaperPlan()
+  useIssuedProven(set.plan)
   const { issued, now } = set.plan
   const against = toldAgainst(set.plan)
   const { answer: states, isCurrent } = useAnswer('states', [set], () => stateSteps(set))

@@ -13,7 +13,7 @@ import { SetDeeds } from './SetDeeds'
 import { SheetChoices } from './SheetChoices'
 import { SheetDeeds } from './SheetDeeds'
 import { SheetPreview } from './SheetPreview'
-import { usePaperPlan } from './usePaperPlan'
+import { useIssuedProven, usePaperPlan } from './usePaperPlan'
 
 interface SheetListProps {
   readonly shown: Sheet
@@ -65,6 +65,7 @@ const NONE: readonly SheetState[] = []
 /** The crew's papers: each looked at as it will be printed, and handed over one by one or all at once. */
 export default function PapersView() {
   const plain = usePaperPlan()
+  useIssuedProven(plain.plan)
   const { answer: states } = useAnswer('states', [plain], () => stateSteps(plain))
   const set = useMemo(() => (states ? { ...plain, plan: { ...plain.plan, states } } : plain), [plain, states])
   const [shown, setShown] = useState<Sheet | undefined>(first)

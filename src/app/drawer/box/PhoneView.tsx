@@ -6,7 +6,7 @@ import { useAnswer } from '../useAnswer'
 import { type PaperSet } from '../../../sheets/paperSet'
 import './papers.css'
 import { phoneSteps } from './phoneSteps'
-import { usePaperPlan } from './usePaperPlan'
+import { useIssuedProven, usePaperPlan } from './usePaperPlan'
 
 const readers = [...new Set(sheets.map(({ reader }) => reader))]
 const ALL = 'all'
@@ -30,6 +30,7 @@ const openByItself = (html: string): void => {
 export default function PhoneView() {
   const id = useId()
   const set = usePaperPlan()
+  useIssuedProven(set.plan)
   const [reader, setReader] = useState(ALL)
   const chosen = reader === ALL ? sheets : sheets.filter((sheet) => sheet.reader === reader)
   const { answer: html, isCurrent } = useAnswer(reader, [set], () => phoneSteps(chosen, set))

@@ -1,12 +1,13 @@
 import { useEffect, useState } from 'react'
-import { usePlanner } from '../../../store/react'
+import { usePlanner, usePlannerState } from '../../../store/react'
 import type { PlaceChange } from '../../../evaluate/compare/placeChanges'
+import type { CutList } from '../../../model/cutList'
 import { useAnswer } from '../useAnswer'
 import { DifferenceTable } from './DifferenceTable'
 import './papers.css'
 import './versions.css'
 import type { PaperSet } from '../../../sheets/paperSet'
-import { usePaperPlan } from './usePaperPlan'
+import { usePaperPlan, useProven } from './usePaperPlan'
 import { VersionKeep } from './VersionKeep'
 import { VersionList } from './VersionList'
 import { type Choice, choicesIn, NOW, sideSteps, type SideBySide } from './versionPlans'
@@ -59,6 +60,8 @@ interface SideProps {
   readonly choices: readonly Choice[]
 }
 
+const NONE: readonly CutList[] = []
+
 /** Two plans side by side: in figures, in all that differs, and drawn on the floor plan. */
 function Sides({ set, choices }: SideProps) {
   const { now } = set.plan
@@ -70,9 +73,11 @@ function Sides({ set, choices }: SideProps) {
     choices.find(({ id }) => id === ids[1]) ?? asIs,
   ]
   const about = `${a.id} / ${b.id}`
-  const { answer: side, isCurrent } = useAnswer(about, [now, set.units, a.plan, b.plan], () =>
-    sideSteps(a, b, now, set.units),
+  const proofs = usePlannerState((state) => state.proofs)
+  const { answer: side, isCurrent } = useAnswer(about, [now, proofs, set.units, a.plan, b.plan], () =>
+    sideSteps(a, b, { now, proofs, units: set.units }),
   )
+  useProven(side?.cuts ?? NONE)
   useDrawn(isDrawn ? side?.places : undefined)
   const canDraw = a.plan === undefined || b.plan === undefined
   return (
