@@ -6,6 +6,7 @@ import type { PartId } from '../model/ids'
 import type { Join, Levels } from '../model/levels'
 import type { Returns } from '../model/returns'
 import type { Site } from '../model/site'
+import type { RowStrength } from '../model/strength'
 import type { Water } from '../model/water'
 import type { Writer } from '../units/writer'
 import type { Aisle } from './aisles'
@@ -76,4 +77,10 @@ export interface BayRule extends RuleBase {
   readonly check: (bay: Bay) => readonly Finding[]
 }
 
-export type Rule = PartRule | BayRule
+/** A rule over one row's loads: what it carries, how its members are used, how it stands. */
+export interface FrameRule extends RuleBase {
+  readonly over: 'frame'
+  readonly check: (strength: RowStrength, built: Built, settings: Settings) => readonly Finding[]
+}
+
+export type Rule = PartRule | BayRule | FrameRule

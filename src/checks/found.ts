@@ -35,6 +35,24 @@ export const minutesOf = (value: number): Quantity => ({ value, unit: 'min' })
 /** A temperature as a quantity, degrees Celsius. */
 export const temperatureOf = (value: number): Quantity => ({ value, unit: 'C' })
 
+/** A mass as a quantity, kilograms. */
+export const massOf = (value: number): Quantity => ({ value, unit: 'kg' })
+
+/** A force as a quantity, newtons. */
+export const forceOf = (value: number): Quantity => ({ value, unit: 'N' })
+
+/** A stress as a quantity, megapascals. */
+export const stressOf = (value: number): Quantity => ({ value, unit: 'MPa' })
+
+/** A pressure on ground as a quantity, kilopascals. */
+export const pressureOf = (value: number): Quantity => ({ value, unit: 'kPa' })
+
+/** A moment as a quantity, newton-millimetres. */
+export const momentOf = (value: number): Quantity => ({ value, unit: 'Nmm' })
+
+/** One number over another of its kind as a quantity: a slenderness, a factor of safety. */
+export const ratioOf = (value: number): Quantity => ({ value, unit: 'ratio' })
+
 export const term = (name: string, quantity: Quantity): Term => ({ name, quantity })
 
 /** The same things under the same rule have the same key, whatever the numbers and the order. */

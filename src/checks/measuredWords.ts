@@ -1,4 +1,5 @@
 import type { Quantity } from '../model/finding'
+import { writeDecimal } from '../units/writeDecimal'
 import type { Writer } from '../units/writer'
 
 /**
@@ -28,6 +29,18 @@ export const quantityWords = (
       return writer.minutes(value)
     case 'share':
       return writer.share(value)
+    case 'kg':
+      return writer.mass(value)
+    case 'N':
+      return writer.force(value)
+    case 'MPa':
+      return writer.stress(value)
+    case 'kPa':
+      return writer.pressure(value)
+    case 'Nmm':
+      return writer.moment(value)
+    case 'ratio':
+      return writeDecimal(value, 2)
     case 'count':
       return String(value)
   }

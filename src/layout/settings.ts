@@ -5,10 +5,14 @@ import {
   fall,
   fields,
   flow,
+  force,
   length,
+  mass,
   minutes,
   number,
+  pressure,
   share,
+  stress,
   temperature,
   text,
   tickMm,
@@ -16,6 +20,8 @@ import {
   volume,
 } from '../model/fields'
 import { gph } from '../units/flow'
+import { ksi, poundsForce, psf } from '../units/force'
+import { pounds } from '../units/mass'
 import { gallons } from '../units/volume'
 import { inches, onTick } from '../units/length'
 import { bucketTest } from './bucketTest'
@@ -34,6 +40,21 @@ const OUTLET_HELP = 'How far above or below its place the end of a tube may hang
 
 const SCATTER_HELP =
   'How much like tubes differ at one head: standard deviation of their flows over the mean. 3 % is an assumption; a cup and a watch at some twenty tubes tell yours.'
+
+const WET_TOWER_HELP =
+  'Weigh one: 12 to 30 lb is usual, and 25 lb an assumption. A row whose towers were weighed has its own number.'
+
+const PUSH_HELP =
+  '50 lb at the height of the rails is an assumption. A rack that a person can tip is tied or anchored.'
+
+const YIELD_HELP =
+  'No published standard gives conduit a least strength, and it is not listed for structural use. 30 ksi is an assumption; 0.6 of it is what a rail is screened at.'
+
+const SAG_HELP =
+  '180 is an assumption, after farm buildings in IBC Table 1604.3; over two thirds of the number a rail is Too long.'
+
+const SOIL_HELP =
+  '1500 psf is what model codes presume of firm clay and silt (IBC Table 1806.2, from memory). Loose, filled or muddy ground bears a fraction of it.'
 
 const ROUGHNESS_HELP =
   'Smooth plastic has 0.009 in the laboratory, 0.011 in common design, 0.013 where an authority has the word.'
@@ -157,6 +178,85 @@ export const settingsSchema = z.object({
     { label: 'Until someone comes when an alarm sounds', group: 'Pit', help: 'Measure it at night.' },
     1,
     1440,
+  ),
+  wetTowerKg: mass(
+    pounds(25),
+    { label: 'A tower, planted and flooded', group: 'Strength', help: WET_TOWER_HELP },
+    pounds(2),
+    pounds(200),
+  ),
+  pushN: force(
+    poundsForce(50),
+    { label: 'A person leans or pulls with', group: 'Strength', help: PUSH_HELP },
+    poundsForce(10),
+    poundsForce(300),
+  ),
+  proofTimes: number(
+    1.5,
+    { label: 'Proof load, times the towers', group: 'Strength', help: 'Common practice, no source.' },
+    1,
+    3,
+  ),
+  conduitYieldMpa: stress(
+    ksi(30),
+    { label: 'Yield of conduit, assumed', group: 'Strength', help: YIELD_HELP },
+    ksi(10),
+    ksi(60),
+  ),
+  sagOver: count(
+    180,
+    { label: 'Sag of a span, at most its length over', group: 'Strength', help: SAG_HELP },
+    60,
+    480,
+  ),
+  species: choice(['spf', 'hem-fir', 'southern-pine', 'douglas-fir'], 'spf', {
+    label: 'Lumber is',
+    group: 'Strength',
+    choices: {
+      spf: 'Spruce-pine-fir No. 2',
+      'hem-fir': 'Hem-fir No. 2',
+      'southern-pine': 'Southern pine No. 2',
+      'douglas-fir': 'Douglas fir-larch No. 2',
+    },
+  }),
+  woodIs: choice(['wet', 'dry'], 'wet', {
+    label: 'Lumber stands',
+    group: 'Strength',
+    choices: { wet: 'Wet: over 19 % moisture for long', dry: 'Dry' },
+  }),
+  soilKpa: pressure(
+    psf(1500),
+    { label: 'Ground bears', group: 'Strength', help: SOIL_HELP },
+    psf(100),
+    psf(12_000),
+  ),
+  houseKpa: z._default(
+    z.nullable(
+      pressure(
+        psf(5),
+        {
+          label: 'House frame bears from hanging things',
+          group: 'Strength',
+          whenNull: 'No figure from its maker',
+          help: 'The collateral load in writing from whoever made the house. Without it nothing is hung from the house.',
+        },
+        psf(0.5),
+        psf(50),
+      ),
+    ),
+    null,
+  ),
+  fishWater: toggle(true, { label: 'The water has fish in it', group: 'Strength' }),
+  grip: choice(['good', 'fair', 'poor'], 'poor', {
+    label: 'Grip on a wet tower',
+    group: 'Hands',
+    choices: { good: 'Good: handles', fair: 'Fair', poor: 'Poor: smooth and wet' },
+  }),
+  liftsAMin: number(
+    1,
+    { label: 'Towers lifted a minute', group: 'Hands', help: 'For an hour or less at a time.' },
+    0.2,
+    5,
   ),
   leastDrop: fall(inchesPerFoot(1 / 8), { label: 'Least drain fall for new lines', group: 'Drain' }),
   kerfMm: length(inches(1 / 8), { label: 'Saw kerf', group: 'Saw' }, 0, inches(0.5)),

@@ -18,6 +18,10 @@ export const fieldNumberWords = (
     case 'share':
     case 'volume':
     case 'minutes':
+    case 'mass':
+    case 'force':
+    case 'stress':
+    case 'pressure':
       return writer[unit](value)
     default:
       return String(value)

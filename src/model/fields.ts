@@ -28,6 +28,10 @@ export interface FieldMeta extends FieldWords {
     | 'share'
     | 'volume'
     | 'minutes'
+    | 'mass'
+    | 'force'
+    | 'stress'
+    | 'pressure'
     | 'number'
     | 'count'
     | 'turns'
@@ -106,6 +110,22 @@ export const volume = (defaultL: number, meta: FieldWords, minL: number, maxL: n
 /** A time, minutes. */
 export const minutes = (defaultMin: number, meta: FieldWords, min: number, max: number) =>
   measuredFrom(defaultMin, min, max).register(fields, { ...meta, unit: 'minutes' })
+
+/** A mass, kilograms. */
+export const mass = (defaultKg: number, meta: FieldWords, minKg: number, maxKg: number) =>
+  measuredFrom(defaultKg, minKg, maxKg).register(fields, { ...meta, unit: 'mass' })
+
+/** A force, newtons. */
+export const force = (defaultN: number, meta: FieldWords, minN: number, maxN: number) =>
+  measuredFrom(defaultN, minN, maxN).register(fields, { ...meta, unit: 'force' })
+
+/** A stress, megapascals. */
+export const stress = (defaultMpa: number, meta: FieldWords, minMpa: number, maxMpa: number) =>
+  measuredFrom(defaultMpa, minMpa, maxMpa).register(fields, { ...meta, unit: 'stress' })
+
+/** A pressure on ground, kilopascals. */
+export const pressure = (defaultKpa: number, meta: FieldWords, minKpa: number, maxKpa: number) =>
+  measuredFrom(defaultKpa, minKpa, maxKpa).register(fields, { ...meta, unit: 'pressure' })
 
 /** A plain number, such as a roughness. */
 export const number = (defaultValue: number, meta: FieldWords, min: number, max: number) =>

@@ -9,6 +9,8 @@ export const stateWords = {
   drain: ['Falls', 'Flat', 'Backs up'],
   flow: ['Even', 'Drifting', 'Starved'],
   pit: ['Holds', 'Thin', 'Spills'],
+  strength: ['Within', 'Proof-load', 'Too long'],
+  stance: ['Stands', 'Shaky', 'Tips'],
 } as const
 
 export type Subject = keyof typeof stateWords
@@ -16,7 +18,22 @@ export type StateWord = (typeof stateWords)[Subject][number]
 
 export interface Quantity {
   readonly value: number
-  readonly unit: 'mm' | 'mm/m' | 'lph' | 'm/s' | 'C' | 'share' | 'L' | 'min' | 'count'
+  readonly unit:
+    | 'mm'
+    | 'mm/m'
+    | 'lph'
+    | 'm/s'
+    | 'C'
+    | 'share'
+    | 'L'
+    | 'min'
+    | 'count'
+    | 'kg'
+    | 'N'
+    | 'MPa'
+    | 'kPa'
+    | 'Nmm'
+    | 'ratio'
   /** A long thing, which is read in feet; other lengths are read along a tape. */
   readonly isInFeet?: true
   /** Above the file's zero, which is read as the crew reads levels. */

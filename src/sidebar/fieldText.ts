@@ -2,6 +2,7 @@ import type { FieldMeta } from '../model/fields'
 import { fieldNumberWords } from '../model/fieldWords'
 import type { Units } from '../units/length'
 import { parseFall } from '../units/parseFall'
+import { parseForce, parseMass, parsePressure, parseStress } from '../units/parseForce'
 import { parseLength, type ParsedLength } from '../units/parseLength'
 import { parseLevel } from '../units/parseLevel'
 import { parseFlow, parseMinutes, parseShare, parseTemperature, parseVolume } from '../units/parseWater'
@@ -82,6 +83,14 @@ export const readField = (
       return parseTemperature(text, units)
     case 'share':
       return parseShare(text)
+    case 'mass':
+      return parseMass(text, units)
+    case 'force':
+      return parseForce(text, units)
+    case 'stress':
+      return parseStress(text, units)
+    case 'pressure':
+      return parsePressure(text, units)
     case 'text':
     case 'choice':
     case 'switch':

@@ -52,7 +52,7 @@ const areaOf = (finding: Finding, rule: Rule): Area => {
   if (finding.subject === 'drain') return 'Drains'
   if (finding.subject === 'pit') return 'Pits'
   if (finding.subject === 'flow') return 'Water'
-  return rule.over === 'part' || rule.isOfRacks ? 'Racks' : 'Floor'
+  return rule.over !== 'bay' || rule.isOfRacks ? 'Racks' : 'Floor'
 }
 
 const worstFirst = (findings: readonly Finding[]): Finding[] =>

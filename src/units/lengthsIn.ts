@@ -2,7 +2,8 @@
 const WRITTEN = String.raw`-?(?:\d+' )?(?:\d+-)?\d+(?:[./]\d+)?`
 
 /** Signs of units that end in a letter; the longer of two that begin alike first. */
-const LETTERS = 'mm/m|mm|in/ft|ft/s|ft|m/s|min|m|gph|gpm|gal|L/h|L/min|L|W|h|s'
+const LETTERS =
+  'mm/m|mm|in/ft|ft/s|ft|m/s|min|m|gph|gpm|gal|L/h|L/min|lb-in|lb|kg|ksi|psi|MPa|psf|kPa|N·m|N|L|W|h|s'
 
 /** A written measure with its unit, as the writers write them. */
 const LENGTH = new RegExp(String.raw`(${WRITTEN}(?:"| (?:yd³|m³|(?:${LETTERS})\b|%|°[CF]\b)))`)

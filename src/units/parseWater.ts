@@ -1,43 +1,9 @@
-import { NUMBER } from './fraction'
 import { gph, gpm, litresPerMinute } from './flow'
 import type { Units } from './length'
 import { fahrenheit } from './temperature'
 import { MINUTES_PER_HOUR, SECONDS_PER_MINUTE } from './time'
-import { faultOfText, respellPlain, splitSign } from './typed'
+import { asIs, type Convert, type ParsedNumber, readMeasure, type Sign } from './parseMeasure'
 import { gallons } from './volume'
-
-/** What a builder typed, as a number in the program's own unit, or a sentence. */
-export type ParsedNumber =
-  { readonly ok: true; readonly value: number } | { readonly ok: false; readonly sentence: string }
-
-type Convert = (value: number) => number
-
-/** One way of writing a measure: the text after the number, and what the number then becomes. */
-type Sign = readonly [RegExp, Convert]
-
-interface Measure {
-  readonly noun: string
-  readonly examples: string
-  readonly signs: readonly Sign[]
-  /** What a number without a sign becomes. */
-  readonly bare: Convert
-}
-
-const LEADING_NUMBER = new RegExp(`^(${NUMBER}) ?(.*)$`)
-
-const asIs: Convert = (value) => value
-
-const read = (text: string, { noun, examples, signs, bare }: Measure): ParsedNumber => {
-  const fault = faultOfText(text, examples)
-  if (fault !== undefined) return { ok: false, sentence: fault }
-  const { sign, rest } = splitSign(respellPlain(text))
-  const [, digits = '', unit = ''] = LEADING_NUMBER.exec(rest) ?? []
-  const convert = unit === '' ? bare : signs.find(([pattern]) => pattern.test(unit))?.[1]
-  if (digits === '' || !convert)
-    return { ok: false, sentence: `“${text.trim()}” is not ${noun}. Write it like ${examples}.` }
-  // Adding 0 makes the -0 of a typed "-0" an ordinary zero.
-  return { ok: true, value: convert(sign * Number(digits)) + 0 }
-}
 
 const GALLONS = '(?:us )?gal(?:lons?|s)?\\.?'
 const LITRES = '(?:l|lit(?:er|re)s?)'
@@ -56,7 +22,7 @@ const flowSigns: readonly Sign[] = [
  * number is gallons or litres an hour by `units`. Its bounds are for the schema to judge, and so is a minus.
  */
 export const parseFlow = (text: string, units: Units): ParsedNumber =>
-  read(text, {
+  readMeasure(text, {
     noun: 'a flow',
     examples: units === 'metric' ? '15 L/h, 120 L/min or 4 gph' : '4 gph, 32 gpm or 15 L/h',
     signs: flowSigns,
@@ -75,7 +41,7 @@ const BARE_DEGREES = /^(?:°|deg(?:rees?)?\.?)$/
 /** The temperature that a builder typed, in degrees Celsius; without a letter it is Fahrenheit or Celsius by `units`. */
 export const parseTemperature = (text: string, units: Units): ParsedNumber => {
   const bare = units === 'metric' ? asIs : fahrenheit
-  return read(text, {
+  return readMeasure(text, {
     noun: 'a temperature',
     examples: units === 'metric' ? '20 °C or 68 °F' : '68 °F or 20 °C',
     signs: [...temperatureSigns, [BARE_DEGREES, bare]],
@@ -87,7 +53,7 @@ const inTheHundred: Convert = (value) => value / 100
 
 /** The share that a builder typed, per cent with the sign or without, as a share of 1. */
 export const parseShare = (text: string): ParsedNumber =>
-  read(text, {
+  readMeasure(text, {
     noun: 'a share',
     examples: '3 % or 31.6 %',
     signs: [[/^(?:%|per ?cent)$/, inTheHundred]],
@@ -101,7 +67,7 @@ const volumeSigns: readonly Sign[] = [
 
 /** The volume that a builder typed, in litres; a bare number is gallons or litres by `units`. */
 export const parseVolume = (text: string, units: Units): ParsedNumber =>
-  read(text, {
+  readMeasure(text, {
     noun: 'a volume',
     examples: units === 'metric' ? '450 L or 120 gal' : '120 gal or 450 L',
     signs: volumeSigns,
@@ -116,4 +82,4 @@ const minuteSigns: readonly Sign[] = [
 
 /** The time that a builder typed, in minutes; so is a bare number. */
 export const parseMinutes = (text: string): ParsedNumber =>
-  read(text, { noun: 'a time', examples: '20 min, 90 s or 1 h', signs: minuteSigns, bare: asIs })
+  readMeasure(text, { noun: 'a time', examples: '20 min, 90 s or 1 h', signs: minuteSigns, bare: asIs })

@@ -1,38 +1,13 @@
 import { toGph, toGpm, toLitresPerMinute } from './flow'
 import { toHeadFeet, toHeadM } from './head'
-import type { Units } from './length'
-import { asTyped, onSightTube, type Precision } from './precision'
+import { asTyped, onSightTube } from './precision'
 import { toFahrenheit } from './temperature'
 import { toFeetPerSecond } from './velocity'
 import { MINUTES_PER_HOUR, SECONDS_PER_MINUTE } from './time'
 import { toCubicMetres, toCubicYards, toGallons } from './volume'
+import { asIs, type Form, type Write, writeAs } from './writeAs'
 import { writeDecimal } from './writeDecimal'
 import { NO_VALUE, writeOnTape } from './writeLength'
-
-/** How one sort of reader has a quantity: its number, the decimals that the crew can use, the sign of its unit. */
-interface Form {
-  readonly numberOf: (value: number) => number
-  readonly decimals: number
-  readonly sign: string
-}
-
-type Write = (value: number, units: Units, precision: Precision) => string
-
-const asIs = (value: number): number => value
-
-const written = (value: number, { numberOf, decimals, sign }: Form, { hasMoreDigits }: Precision): string => {
-  const number = numberOf(value)
-  if (!Number.isFinite(number)) return NO_VALUE
-  const digits = hasMoreDigits
-    ? writeDecimal(number, decimals + 1, decimals + 2)
-    : writeDecimal(number, decimals)
-  return `${digits} ${sign}`
-}
-
-const writeAs =
-  (inFeet: Form, metric: Form): Write =>
-  (value, units, precision) =>
-    written(value, units === 'metric' ? metric : inFeet, precision)
 
 /** The flow of a tower in litres an hour: `4.0 gph` or `15.1 L/h`. */
 export const writeFlow = writeAs(

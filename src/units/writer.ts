@@ -1,6 +1,7 @@
 import type { Units } from './length'
 import { asTyped, atSaw, type Precision } from './precision'
 import { writeFall } from './writeFall'
+import { writeForce, writeMass, writeMoment, writePressure, writeStress } from './writeForce'
 import { writeBore, writeLength, writeOnTape } from './writeLength'
 import { type LevelReading, plainReading, writeLevel } from './writeLevel'
 import {
@@ -53,6 +54,16 @@ export interface Writer {
   readonly share: (share: number) => string
   /** A power in watts: `350 W`. */
   readonly watts: (w: number) => string
+  /** A mass in kilograms: `25 lb` or `11.3 kg`. */
+  readonly mass: (kg: number) => string
+  /** A force in newtons: `86 lb` or `384 N`. */
+  readonly force: (n: number) => string
+  /** A stress in megapascals: `9.9 ksi`, `209 psi` or `68.1 MPa`. */
+  readonly stress: (mpa: number) => string
+  /** A pressure on ground in kilopascals: `1500 psf` or `71.8 kPa`. */
+  readonly pressure: (kpa: number) => string
+  /** A moment in newton-millimetres: `515 lb-in` or `58.2 N·m`. */
+  readonly moment: (nmm: number) => string
   /** The same units as typed, for the few numbers that the crew's step would make alike. */
   readonly exact: () => Writer
 }
@@ -80,5 +91,10 @@ export const writerFor = (
   minutes: (min) => writeMinutes(min, units, precision),
   share: (share) => writeShare(share, units, precision),
   watts: (w) => writeWatts(w, units, precision),
+  mass: (kg) => writeMass(kg, units, precision),
+  force: (n) => writeForce(n, units, precision),
+  stress: (mpa) => writeStress(mpa, units, precision),
+  pressure: (kpa) => writePressure(kpa, units, precision),
+  moment: (nmm) => writeMoment(nmm, units, precision),
   exact: () => writerFor(units, asTyped, reading),
 })

@@ -2,7 +2,8 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { gph } from '../../src/units/flow'
 import { fahrenheit } from '../../src/units/temperature'
-import { type ParsedNumber, parseFlow, parseShare, parseTemperature } from '../../src/units/parseWater'
+import type { ParsedNumber } from '../../src/units/parseMeasure'
+import { parseFlow, parseShare, parseTemperature } from '../../src/units/parseWater'
 import { writerFor } from '../../src/units/writer'
 
 const seed = 4018

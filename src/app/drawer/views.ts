@@ -1,9 +1,10 @@
 import { type ComponentType, lazy, type LazyExoticComponent } from 'react'
 
-/** What the drawer is about: water out to the towers under pressure and home again by gravity, then what is cut and what is bought, and the papers of it all. */
+/** What the drawer is about: water out to the towers under pressure and home again by gravity, the racks that carry it all, then what is cut and what is bought, and the papers of it all. */
 export const runs = {
   out: 'Water run',
   home: 'Falls home',
+  rack: 'Rack bench',
   saw: 'Saw bench',
   counter: 'Counter',
   box: 'Crew box',
@@ -40,6 +41,11 @@ export const drawerViews: readonly [DrawerView, ...DrawerView[]] = [
     run: 'home',
     View: lazy(() => import('./collectors/CollectorsView')),
   },
+  { id: 'bench', title: 'Rack', run: 'rack', View: lazy(() => import('./rack/BenchView')) },
+  { id: 'rail', title: 'Weigh the rail', run: 'rack', View: lazy(() => import('./rack/RailView')) },
+  { id: 'stance', title: 'Stands or tips', run: 'rack', View: lazy(() => import('./rack/StanceView')) },
+  { id: 'mends', title: 'What would mend it', run: 'rack', View: lazy(() => import('./rack/MendsView')) },
+  { id: 'hands', title: 'Hands & backs', run: 'rack', View: lazy(() => import('./rack/HandsView')) },
   { id: 'saw-list', title: 'Saw list', run: 'saw', View: lazy(() => import('./saw/SawListView')) },
   { id: 'shave', title: 'Shave & save', run: 'saw', View: lazy(() => import('./shave/ShaveView')) },
   { id: 'sawn', title: 'What’s cut', run: 'saw', View: lazy(() => import('./sawn/SawnView')) },

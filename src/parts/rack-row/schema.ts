@@ -7,20 +7,18 @@ import {
   fields,
   heading,
   length,
+  mass,
   point,
   tickMm,
   toggle,
   turns,
 } from '../../model/fields'
 import { inches } from '../../units/length'
+import { pounds } from '../../units/mass'
 import { inchesPerFoot } from '../../units/slope'
 import { baseFields } from '../base'
 import { outletBore } from '../outletBore'
-
-const conduits = ['1/2', '3/4', '1', '1-1/4'] as const
-
-/** A rail needs a next bigger conduit to be sleeved or taken up in, so the biggest of the catalogue is not offered. */
-const rails = ['1/2', '3/4', '1'] as const
+import { frameFields, railFields } from './frameFields'
 
 /** What a lateral can be made of, each family from its smallest up. */
 export const LATERALS = ['pe-1/2', 'pe-3/4', 'pe-1', 'drip-1/2', 'drip-3/4', 'drip-1'] as const
@@ -89,106 +87,26 @@ export const rackRowSchema = z.object({
   bodyMm: length(inches(4), { label: 'Tower body width', group: 'Tower' }, inches(1), inches(12)),
   tipMm: length(inches(2), { label: 'Tip width', group: 'Tower' }, inches(0.5), inches(12)),
   hookMm: length(inches(2.5), { label: 'Hook ring to top of bar', group: 'Tower' }, inches(1.5), inches(6)),
-  sites: count(9, { label: 'Plant sites a tower', group: 'Tower' }, 1, 60),
-
-  railSpacingMm: length(
-    inches(40),
-    { label: 'Rail spacing, centres', group: 'Frame' },
-    inches(12),
-    inches(54),
-  ),
-  midPairs: count(3, { label: 'Riser pairs between rack ends', group: 'Frame' }, 0, 4),
-  base: choice(['long-runners', 'short-runners'], 'long-runners', {
-    label: 'Base',
-    group: 'Frame',
-    choices: {
-      'long-runners': 'Runners along the whole row',
-      'short-runners': 'Two halved runners a riser pair',
-    },
-  }),
-  footPlateMm: length(inches(2), { label: 'Foot plate thickness', group: 'Frame' }, 0, inches(4)),
-  riserMm: z._default(
+  weighedKg: z._default(
     z.nullable(
-      length(
-        inches(66),
-        { label: 'Riser length', group: 'Frame', whenNull: 'As long as the levels ask' },
-        inches(24),
-        inches(120),
+      mass(
+        pounds(25),
+        {
+          label: 'Tower, weighed planted and flooded',
+          group: 'Tower',
+          whenNull: 'As the bay assumes',
+          help: 'Weigh three on a fish scale and type the heaviest.',
+        },
+        pounds(2),
+        pounds(200),
       ),
     ),
     null,
   ),
-  topMarginMm: length(
-    inches(2.5),
-    { label: 'Hole centre to riser top, least', group: 'Frame' },
-    inches(1),
-    inches(12),
-  ),
-  bearerEndMm: length(inches(15 / 32), { label: 'Bearer past the trough', group: 'Frame' }, 0, inches(6)),
+  sites: count(9, { label: 'Plant sites a tower', group: 'Tower' }, 1, 60),
 
-  joint: choice(['J1', 'J3'], 'J1', {
-    label: 'Rail joint',
-    group: 'Rails',
-    choices: { J1: 'J1 sleeve in a shared riser', J3: 'J3 big stick takes small stick' },
-  }),
-  rail: choice(rails, '3/4', {
-    label: 'Rail',
-    group: 'Rails',
-    help: 'With J3 this is the small stick; the big one is the next size.',
-  }),
-  bar: choice(conduits, '3/4', { label: 'Hanger bar', group: 'Rails' }),
-  barEndMm: length(
-    inches(1.5),
-    { label: 'Bar past the outer tower', group: 'Rails' },
-    inches(1 / 2),
-    inches(12),
-  ),
-  railBitMm: length(inches(15 / 16), { label: 'Bit for the rail', group: 'Rails' }, inches(0.5), inches(2)),
-  sleeveBitMm: length(
-    inches(1 + 3 / 16),
-    { label: 'Bit for the sleeve or big stick', group: 'Rails' },
-    inches(0.5),
-    inches(2),
-  ),
-  oneBit: toggle(false, {
-    label: 'Drill all holes with the big bit',
-    group: 'Rails',
-    help: 'Rails then rise at each sleeve.',
-  }),
-  insertionMm: length(
-    inches(4),
-    { label: 'Rail in sleeve, each side', group: 'Rails' },
-    inches(3),
-    inches(8),
-  ),
-  railGapMm: length(
-    inches(0.25),
-    { label: 'Gap between rail ends', group: 'Rails' },
-    inches(0.125),
-    inches(0.5),
-  ),
-  railEndMm: length(
-    inches(2.25),
-    { label: 'Rail past the end riser', group: 'Rails' },
-    inches(1.5),
-    inches(12),
-  ),
-  overlapMm: length(
-    inches(6),
-    {
-      label: 'J3 overlap',
-      group: 'Rails',
-      help: 'Never less than what puts the double wall over the shared riser.',
-    },
-    inches(2),
-    inches(24),
-  ),
-  pastRiserMm: length(
-    inches(3),
-    { label: 'J3 big stick past the shared riser', group: 'Rails' },
-    inches(1),
-    inches(12),
-  ),
+  ...frameFields,
+  ...railFields,
 
   gutter: choice(['gutter-5in', 'gutter-4in'], 'gutter-5in', {
     label: 'Gutter',

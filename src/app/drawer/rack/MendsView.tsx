@@ -1,0 +1,3 @@
+export default function MendsView() {
+  return <p className="water-none">Nothing is screened yet.</p>
+}

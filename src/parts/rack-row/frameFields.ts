@@ -1,0 +1,180 @@
+import * as z from 'zod/mini'
+import { choice, count, length, toggle } from '../../model/fields'
+import { inches } from '../../units/length'
+
+const conduits = ['1/2', '3/4', '1', '1-1/4'] as const
+
+/** A rail needs a next bigger conduit to be sleeved or taken up in, so the biggest of the catalogue is not offered. */
+const rails = ['1/2', '3/4', '1'] as const
+
+/** What a row stands on and how it is kept upright. */
+export const frameFields = {
+  railSpacingMm: length(
+    inches(40),
+    { label: 'Rail spacing, centres', group: 'Frame' },
+    inches(12),
+    inches(54),
+  ),
+  midPairs: count(3, { label: 'Riser pairs between rack ends', group: 'Frame' }, 0, 4),
+  endInMm: length(
+    0,
+    {
+      label: 'End riser pairs, moved in',
+      group: 'Frame',
+      help: 'Of a single rack, of J2 racks, and of the two ends of other rows: rails then overhang, and sag less between.',
+    },
+    0,
+    inches(36),
+  ),
+  bracing: choice(['both', 'along', 'across', 'none'], 'both', {
+    label: 'Braces',
+    group: 'Frame',
+    choices: {
+      both: 'Along the row and across it',
+      along: 'Along the row only',
+      across: 'Across the row only',
+      none: 'None',
+    },
+    help: 'A riser that nothing braces one way is not screened: it is refused.',
+  }),
+  hold: choice(['free', 'anchored', 'tied'], 'free', {
+    label: 'Kept from tipping',
+    group: 'Frame',
+    choices: {
+      free: 'By its weight alone',
+      anchored: 'Ground anchors at the braced pairs',
+      tied: 'Tied to a wall post or to the next row',
+    },
+  }),
+  carriedBy: choice(['floor', 'house'], 'floor', {
+    label: 'Rails are carried by',
+    group: 'Frame',
+    choices: { floor: 'Risers on the floor', house: 'The house frame' },
+  }),
+  treated: choice(['none', 'base', 'all'], 'none', {
+    label: 'Preserved lumber',
+    group: 'Frame',
+    choices: { none: 'None', base: 'Runners and base pieces', all: 'All of it' },
+    help: 'Copper in preserved lumber is poison to fish where drips reach the water.',
+  }),
+  drips: choice(['tied', 'painted', 'bare'], 'tied', {
+    label: 'Drips off galvanised conduit',
+    group: 'Rails',
+    choices: {
+      tied: 'Turned aside by drip ties, ends capped',
+      painted: 'Conduit is painted or sleeved',
+      bare: 'Fall where they fall',
+    },
+  }),
+  base: choice(['long-runners', 'short-runners'], 'long-runners', {
+    label: 'Base',
+    group: 'Frame',
+    choices: {
+      'long-runners': 'Runners along the whole row',
+      'short-runners': 'Two halved runners a riser pair',
+    },
+  }),
+  footPlateMm: length(inches(2), { label: 'Foot plate thickness', group: 'Frame' }, 0, inches(4)),
+  riserMm: z._default(
+    z.nullable(
+      length(
+        inches(66),
+        { label: 'Riser length', group: 'Frame', whenNull: 'As long as the levels ask' },
+        inches(24),
+        inches(120),
+      ),
+    ),
+    null,
+  ),
+  topMarginMm: length(
+    inches(2.5),
+    { label: 'Hole centre to riser top, least', group: 'Frame' },
+    inches(1),
+    inches(12),
+  ),
+  bearerEndMm: length(inches(15 / 32), { label: 'Bearer past the trough', group: 'Frame' }, 0, inches(6)),
+}
+
+/** Conduit: rails and how they meet, hanger bars. */
+export const railFields = {
+  joint: choice(['J1', 'J2', 'J3', 'J4', 'J5'], 'J1', {
+    label: 'Rail joint',
+    group: 'Rails',
+    choices: {
+      J1: 'J1 sleeve in a shared riser',
+      J2: 'J2 sleeve in the gap between racks',
+      J3: 'J3 big stick takes small stick',
+      J4: 'J4 dowel inside the rails',
+      J5: 'J5 lapped side by side',
+    },
+  }),
+  rail: choice(rails, '3/4', {
+    label: 'Rail',
+    group: 'Rails',
+    help: 'With J3 this is the small stick; the big one is the next size.',
+  }),
+  bar: choice(conduits, '3/4', { label: 'Hanger bar', group: 'Rails' }),
+  barEndMm: length(
+    inches(1.5),
+    { label: 'Bar past the outer tower', group: 'Rails' },
+    inches(1 / 2),
+    inches(12),
+  ),
+  railBitMm: length(inches(15 / 16), { label: 'Bit for the rail', group: 'Rails' }, inches(0.5), inches(2)),
+  sleeveBitMm: length(
+    inches(1 + 3 / 16),
+    { label: 'Bit for the sleeve or big stick', group: 'Rails' },
+    inches(0.5),
+    inches(2),
+  ),
+  oneBit: toggle(false, {
+    label: 'Drill all holes with the big bit',
+    group: 'Rails',
+    help: 'Rails then rise at each sleeve.',
+  }),
+  insertionMm: length(
+    inches(4),
+    { label: 'Rail in sleeve, each side', group: 'Rails' },
+    inches(3),
+    inches(8),
+  ),
+  railGapMm: length(
+    inches(0.25),
+    { label: 'Gap between rail ends', group: 'Rails' },
+    inches(0.125),
+    inches(0.5),
+  ),
+  railEndMm: length(
+    inches(2.25),
+    { label: 'Rail past the end riser', group: 'Rails' },
+    inches(1.5),
+    inches(12),
+  ),
+  rackGapMm: length(
+    inches(12),
+    {
+      label: 'J2 gap between racks, riser centres',
+      group: 'Rails',
+      help: 'Never less than what lets the sleeve slide home.',
+    },
+    inches(4),
+    inches(48),
+  ),
+  lapMm: length(inches(8), { label: 'J5 rails lap by', group: 'Rails' }, inches(4), inches(24)),
+  overlapMm: length(
+    inches(6),
+    {
+      label: 'J3 overlap',
+      group: 'Rails',
+      help: 'Never less than what puts the double wall over the shared riser.',
+    },
+    inches(2),
+    inches(24),
+  ),
+  pastRiserMm: length(
+    inches(3),
+    { label: 'J3 big stick past the shared riser', group: 'Rails' },
+    inches(1),
+    inches(12),
+  ),
+}
