@@ -24,6 +24,9 @@ export interface DrilledFor {
   readonly bitMm: number
 }
 
+/** How rails meet: in a sleeve over a shared riser, in a sleeve between racks, big stick takes small stick, over a dowel, side by side. */
+export type JointKind = 'J1' | 'J2' | 'J3' | 'J4' | 'J5'
+
 /** How rails meet at a shared riser, as a caliper finds them; mm. */
 export interface RailJoint {
   readonly railOdMm: number
@@ -82,6 +85,17 @@ export interface RackFacts {
   readonly drilledFor: readonly DrilledFor[]
   /** None in a row of one rack. */
   readonly railJoint: RailJoint | undefined
+  readonly joint: JointKind
+  /** Whether rails rest on risers, or hang from the house with neither risers nor a base under them. */
+  readonly carriedBy: 'floor' | 'house'
+  readonly bracing: 'both' | 'along' | 'across' | 'none'
+  readonly hold: 'free' | 'anchored' | 'tied'
+  /** What of the lumber is preserved. */
+  readonly treated: 'none' | 'base' | 'all'
+  /** How drips off galvanised conduit are kept from the water. */
+  readonly drips: 'tied' | 'painted' | 'bare'
+  /** What a tower of this row weighs planted and flooded, kg; undefined where nobody weighed one. */
+  readonly towerKg: number | undefined
   readonly riserMm: number
   readonly riserNeededMm: number
   readonly tipWidthMm: number

@@ -7,6 +7,7 @@ import { insertedMm, jointHalfMm } from './joints'
 import { invertAt } from './levels'
 import { pairsOf } from './pairs'
 import type { RackPlan } from './plan'
+import type { RackRow } from './schema'
 
 /** A tip hangs over the invert by the water's depth and 3/4 in of air. Common practice, no source. */
 const TIP_OVER_INVERT_MM = inches(1)
@@ -125,6 +126,17 @@ const levelFacts = (plan: RackPlan) => {
   }
 }
 
+/** What its loads and its checks must know of how it is built. */
+const builtFacts = ({ joint, carriedBy, bracing, hold, treated, drips, weighedKg }: RackRow) => ({
+  joint,
+  carriedBy,
+  bracing,
+  hold,
+  treated,
+  drips,
+  towerKg: weighedKg ?? undefined,
+})
+
 /** What the row says about itself, for checks that must not know its parameters. */
 export const rackFacts = (plan: RackPlan, towers: number): RackFacts => {
   const halfMm = canopyHalfMm(plan)
@@ -132,6 +144,7 @@ export const rackFacts = (plan: RackPlan, towers: number): RackFacts => {
   return {
     ...sizeFacts(plan, towers),
     ...levelFacts(plan),
+    ...builtFacts(plan.part),
     leftFace: faceAt(plan, -halfMm, turnHeading(heading, 1)),
     rightFace: faceAt(plan, halfMm, turnHeading(heading, 3)),
   }
