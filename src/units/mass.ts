@@ -16,3 +16,6 @@ export const poundsPerFoot = (value: number): number => pounds(value) / M_PER_FO
 
 /** Mass a length: kilograms a metre to pounds a foot. */
 export const toPoundsPerFoot = (kgPerM: number): number => toPounds(kgPerM * M_PER_FOOT)
+
+/** Mass a volume: pounds a cubic foot to kilograms a cubic metre. */
+export const poundsPerCubicFoot = (value: number): number => pounds(value) / M_PER_FOOT ** 3
