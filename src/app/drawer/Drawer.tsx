@@ -2,6 +2,7 @@ import { Suspense } from 'react'
 import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components/Tabs'
 import { usePlanner, usePlannerState } from '../../store/react'
 import './drawer.css'
+import { viewCode } from './viewCode'
 import { drawerViews, runOf, runs, viewsOf } from './views'
 
 /** The views of the open run behind their tabs; only the open one is drawn. */
@@ -23,13 +24,16 @@ export function Drawer() {
           </Tab>
         ))}
       </TabList>
-      {views.map(({ id, View }) => (
-        <TabPanel key={id} id={id} className="drawer-panel">
-          <Suspense fallback={<p className="water-none">Opening …</p>}>
-            <View />
-          </Suspense>
-        </TabPanel>
-      ))}
+      {views.map(({ id }) => {
+        const View = viewCode[id]
+        return (
+          <TabPanel key={id} id={id} className="drawer-panel">
+            <Suspense fallback={<p className="water-none">Opening …</p>}>
+              <View />
+            </Suspense>
+          </TabPanel>
+        )
+      })}
     </Tabs>
   )
 }
