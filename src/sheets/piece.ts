@@ -13,6 +13,8 @@ export interface WordsPiece {
   readonly as: 'words'
   readonly text: string
   readonly tone: 'plain' | 'big' | 'note' | 'caution'
+  /** Never the last of a page: what it leads to follows it. */
+  readonly isLead?: true
 }
 
 /** A table; it runs on over pages under its repeated head. */
@@ -72,6 +74,12 @@ export const words = (text: string, tone: WordsPiece['tone'] = 'plain'): WordsPi
   as: 'words',
   text,
   tone,
+})
+
+/** Few words that stay with what follows them, as a heading does. */
+export const lead = (text: string, tone: WordsPiece['tone'] = 'plain'): WordsPiece => ({
+  ...words(text, tone),
+  isLead: true,
 })
 
 export const tableOf = (table: Table, hasTicks = false): TablePiece => ({ as: 'table', table, hasTicks })

@@ -87,11 +87,14 @@ const cautionFlow = (text: string, setting: Setting): Flow =>
     ],
   })
 
-const wordsFlow = ({ text, tone }: WordsPiece, setting: Setting): Flow => {
+const wordsFlow = ({ text, tone, isLead }: WordsPiece, setting: Setting): Flow => {
   const { sizes, widthMm } = setting
   if (tone === 'caution') return cautionFlow(text, setting)
   const letterMm = { plain: sizes.body, big: sizes.big, note: sizes.note }[tone]
-  return stackFlow(linesOf(text, letterMm, widthMm), { gapMm: APART_MM, least: 2 })
+  const lines = linesOf(text, letterMm, widthMm)
+  return isLead
+    ? stackFlow(lines, { gapMm: APART_MM, least: 'whole', keepsWithNext: true })
+    : stackFlow(lines, { gapMm: APART_MM, least: 2 })
 }
 
 const STEP_BOX_MM = 4.4

@@ -7,7 +7,7 @@ import { evaluate } from '../../src/evaluate/evaluate'
 import { counted, said, type Column, type Table } from '../../src/model/table'
 import { ruled } from '../../src/sheets/ink'
 import { pagesOf, paperFor } from '../../src/sheets/pagesOf'
-import { heading, type Piece, tableOf, words } from '../../src/sheets/piece'
+import { heading, lead, type Piece, tableOf, words } from '../../src/sheets/piece'
 import type { Sheet, SheetOptions } from '../../src/sheets/sheet'
 import { feet } from '../../src/units/length'
 import { brokenLaws } from '../support/pageLaws'
@@ -155,6 +155,20 @@ describe('pages of pieces', () => {
       ])
       const at = pages.findIndex((page) => pageText(page).includes('What follows'))
       expect(pageText(pages[at]!)).toContain('Follows.')
+    }
+  })
+
+  test('never end with words that lead to what follows, nor part them from their heading', () => {
+    for (let count = 15; count < 60; count += 1) {
+      const pages = lawful([
+        tableOf(table(count)),
+        heading('Boards'),
+        lead('Fetch 3 x 3.0 m', 'big'),
+        lead('9 cuts.', 'note'),
+        tableOf({ ...table(4, 'Last rack'), id: 'more', title: '' }),
+      ])
+      const page = pages.map(pageText).find((text) => text.includes('Boards'))
+      for (const word of ['Fetch 3 x 3.0 m', '9 cuts.', 'Last rack']) expect(page).toContain(word)
     }
   })
 

@@ -7,7 +7,7 @@ import { fromTicks, type Units } from '../../units/length'
 import { writerFor } from '../../units/writer'
 import { besideWords, boughtWords, standingWords } from '../cutWords'
 import { cautionsFor } from '../hazards'
-import { heading, type Piece, tableOf, words } from '../piece'
+import { heading, lead, type Piece, tableOf, words } from '../piece'
 import { misfitWords } from '../sawnWords'
 import type { PlanOnPaper, Sheet, SheetOptions } from '../sheet'
 import { boardTable } from './boardTable'
@@ -35,10 +35,10 @@ const materialPieces = (list: CutList, cut: CutOfStock, uses: OffcutUses, units:
   const bought = boughtWords(list, units)
   return [
     heading(list.title),
-    ...(bought === '' ? [] : [words(`Fetch ${bought}`, 'big')]),
-    ...besideWords(list, units).map((text) => words(text)),
+    ...(bought === '' ? [] : [lead(`Fetch ${bought}`, 'big')]),
+    ...besideWords(list, units).map((text) => lead(text)),
     ...misfitWords(cut, units).map((text) => words(text)),
-    words([workWords(order, list.stock), ...sawWords(list, units), standingWords(list)].join(' '), 'note'),
+    lead([workWords(order, list.stock), ...sawWords(list, units), standingWords(list)].join(' '), 'note'),
     ...sharedStops(list.problem.pieces).map((shared) => words(sharedWords(shared, units), 'note')),
     tableOf(stopTable(list, cut, units)),
     ...(order.boards.length === 0 ? [] : [tableOf(boardTable(list, { cut, uses }, units), true)]),
