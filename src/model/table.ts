@@ -11,6 +11,8 @@ export interface Column {
   readonly unit: ValueUnit
   /** Read first and from furthest: lettered large. */
   readonly isMain?: boolean
+  /** What a row is called by where it is spoken of apart from its table; else by the first thing that it says. */
+  readonly isName?: boolean
 }
 
 /** What stands in a cell: the value for programs, in the unit of its column, and the words for the reader of that sheet. */

@@ -7,7 +7,7 @@ export interface CellChange {
   readonly to: string
 }
 
-/** What became of a row: `name` is what its first cells say. */
+/** What became of a row: `name` is what its column of names says, or its first words. */
 export interface RowChange {
   readonly key: string
   readonly name: string
@@ -21,9 +21,9 @@ export interface TableChange {
   readonly rows: readonly RowChange[]
 }
 
-const nameOf = ({ cells, key }: Row): string => {
-  const said = cells.map(({ text }) => text).find((text) => text !== '')
-  return said ?? key
+const nameOf = ({ cells, key }: Row, { columns }: Table): string => {
+  const named = cells[columns.findIndex(({ isName }) => isName)]
+  return [...(named ? [named] : []), ...cells].find(({ text }) => text !== '')?.text ?? key
 }
 
 const cellChanges = (before: Row, after: Row, { columns }: Table): readonly CellChange[] =>
@@ -36,14 +36,16 @@ const cellChanges = (before: Row, after: Row, { columns }: Table): readonly Cell
 const rowChanges = (before: Table | undefined, after: Table | undefined): readonly RowChange[] => {
   const was = new Map(before?.rows.map((row) => [row.key, row]))
   const is = new Map(after?.rows.map((row) => [row.key, row]))
-  const stays = [...is].flatMap(([key, row]): RowChange[] => {
+  const stays = (after?.rows ?? []).flatMap((row): RowChange[] => {
+    const { key } = row
     const old = was.get(key)
-    if (!old) return [{ key, name: nameOf(row), kind: 'added', cells: [] }]
-    const cells = after ? cellChanges(old, row, after) : []
-    return cells.length === 0 ? [] : [{ key, name: nameOf(row), kind: 'changed', cells }]
+    if (!after) return []
+    if (!old) return [{ key, name: nameOf(row, after), kind: 'added', cells: [] }]
+    const cells = cellChanges(old, row, after)
+    return cells.length === 0 ? [] : [{ key, name: nameOf(row, after), kind: 'changed', cells }]
   })
-  const gone = [...was].flatMap(([key, row]): RowChange[] =>
-    is.has(key) ? [] : [{ key, name: nameOf(row), kind: 'gone', cells: [] }],
+  const gone = (before?.rows ?? []).flatMap((row): RowChange[] =>
+    !before || is.has(row.key) ? [] : [{ key: row.key, name: nameOf(row, before), kind: 'gone', cells: [] }],
   )
   return [...stays, ...gone]
 }

@@ -49,7 +49,7 @@ export const boardTable = (list: CutList, fate: Fate, units: Units): Table => {
     columns: [
       { key: 'count', title: `How many`, unit: 'count', isMain: true },
       { key: 'stockMm', title: isCoil(stock) ? 'Coil' : 'Board', unit: 'mm' },
-      { key: 'pieces', title: 'Cut off it, in this order', unit: 'text' },
+      { key: 'pieces', title: 'Cut off it, in this order', unit: 'text', isName: true },
       { key: 'stops', title: 'Stops', unit: 'count' },
       { key: 'restMm', title: 'Rest', unit: 'mm' },
       { key: 'fate', title: 'What becomes of the rest', unit: 'text' },

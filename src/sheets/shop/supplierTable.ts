@@ -27,7 +27,7 @@ export interface Buyer {
 
 const COLUMNS: readonly Column[] = [
   { key: 'aisle', title: 'Aisle', unit: 'text' },
-  { key: 'item', title: 'Item', unit: 'text' },
+  { key: 'item', title: 'Item', unit: 'text', isName: true },
   { key: 'needed', title: 'Needed', unit: 'count' },
   { key: 'spare', title: 'Spare', unit: 'count' },
   { key: 'pack', title: 'Sold by', unit: 'text' },

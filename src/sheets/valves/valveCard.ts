@@ -63,7 +63,7 @@ const settingTable = (zone: ZoneSetting, setting: Setting): Table => {
   ]
   return {
     id: `zone-${zone.part}`,
-    title: 'Ball valve open, then',
+    title: `${write.name(zone.part)}: ball valve open, then`,
     columns: [
       { key: 'what', title: 'Setting', unit: 'text' },
       { key: 'value', title: 'To', unit: 'text' },

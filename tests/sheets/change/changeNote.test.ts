@@ -97,6 +97,18 @@ test('another price makes the shop list wrong and nothing else', () => {
   expect(Object.entries(states).filter(([, state]) => state !== 'Current')).toEqual([['shop', 'Superseded']])
 })
 
+test('what differs on a sheet is told by the thing itself: the item, not the aisle that it stands in', () => {
+  const shorter = ok(setField(issued, n1, 'racks', 2))
+  const shop = sheetState(
+    sheets.find(({ id }) => id === 'shop')!,
+    onPaper(evaluate(shorter)),
+    options,
+  )
+  const names = shop!.changes.flatMap(({ rows }) => rows.map(({ name }) => name))
+  expect(names).toContain('Gutter joiner, 5 in roof gutter')
+  expect(names).not.toContain('Roof gutter')
+})
+
 test('pieces that are cut and fit no more are told with what can be made of them', () => {
   const [riser] = evaluate(bare).cuts[0]!.lines.filter(({ marks }) => marks.includes('RS-p'))
   const cut = [{ stock: 'lumber-2x4', lengthMm: riser!.lengthMm, count: 12, marks: [...riser!.marks] }]
