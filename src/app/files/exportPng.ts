@@ -7,6 +7,10 @@ export type PngExport =
   { readonly ok: true; readonly blob: Blob } | { readonly ok: false; readonly sentence: string }
 
 const PNG = 'image/png'
+
+/** Enough that a 2 mm letter is crisp on paper. */
+export const PAPER_DPI = 200
+
 const NO_PICTURE =
   'This browser could not make the picture; it may be short of memory. Take fewer dots an inch or a smaller paper.'
 

@@ -35,7 +35,8 @@ const sectionOf = (page: Page, at: number): string =>
   `<section class="${pageName(page)}">${pageSvg(page, printTheme, `print-${at}-`)}</section>`
 
 /** What the printer gets: nothing of the screen, a section a page. Gives back what takes it away again. */
-const layOut = (pages: readonly Page[]): (() => void) => {
+const layOut = (pages: readonly Page[], title: string): (() => void) => {
+  const { title: pageTitle } = document
   const root = document.createElement('div')
   root.className = 'print-root'
   // Written by our own writer, which escapes every word.
@@ -45,7 +46,10 @@ const layOut = (pages: readonly Page[]): (() => void) => {
   document.head.append(style)
   document.body.append(root)
   document.documentElement.classList.add('is-printing')
+  // What a browser calls the PDF that it writes.
+  document.title = title
   return () => {
+    document.title = pageTitle
     root.remove()
     style.remove()
     document.documentElement.classList.remove('is-printing')
@@ -55,10 +59,13 @@ const layOut = (pages: readonly Page[]): (() => void) => {
 /** What the last run left, where its browser never said that the printing was over. */
 let leftOver: (() => void) | undefined
 
-/** Asks the browser to print pages at their true size, or to write them as a PDF: lines stay lines and words stay words. */
-export const printPages = async (pages: readonly Page[]): Promise<void> => {
+/**
+ * Asks the browser to print pages at their true size, or to write them as a PDF that is called by the title: lines stay lines and words
+ * stay words.
+ */
+export const printPages = async (pages: readonly Page[], title: string): Promise<void> => {
   leftOver?.()
-  const takeAway = layOut(pages)
+  const takeAway = layOut(pages, title)
   leftOver = takeAway
   // The font must be there before the printer takes the first letter.
   await document.fonts.load(`16px ${printTheme.font}`)

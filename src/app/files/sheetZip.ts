@@ -72,15 +72,19 @@ const drawings = (stem: string, pages: readonly Page[], units: Units): PackedFil
     isDrawing(page) ? [words(pageFileName(stem, index + 1, pages.length, '.dxf'), pageDxf(page, units))] : [],
   )
 
-const pictures = async (
+/** A page a step: whoever walks the steps may stop between two of them. */
+async function* pictures(
   stem: string,
   pages: readonly Page[],
   picture: PackedSet['picture'],
-): Promise<PackedFile[]> => {
+  step: PackStep,
+): AsyncGenerator<PackStep, PackedFile[]> {
   const made: PackedFile[] = []
   if (picture === undefined) return made
-  for (const [index, page] of pages.entries())
+  for (const [index, page] of pages.entries()) {
+    yield step
     made.push({ name: pageFileName(stem, index + 1, pages.length, '.png'), bytes: await picture(page) })
+  }
   return made
 }
 
@@ -90,7 +94,7 @@ interface SheetFiles {
 }
 
 /** All that one sheet comes to. */
-const filesOf = async (sheet: Sheet, set: PackedSet): Promise<SheetFiles> => {
+async function* filesOf(sheet: Sheet, set: PackedSet, step: PackStep): AsyncGenerator<PackStep, SheetFiles> {
   const options = optionsIn(sheet, set)
   const stem = sheetFileStem(sheet, options.issue)
   const pages = pagesOf(sheet, set.plan, options)
@@ -99,7 +103,7 @@ const filesOf = async (sheet: Sheet, set: PackedSet): Promise<SheetFiles> => {
     pages: pages.length,
     files: [
       ...pageFiles(stem, pages).map(({ name, text }) => words(name, text)),
-      ...(await pictures(stem, pages, set.picture)),
+      ...(yield* pictures(stem, pages, set.picture, step)),
       ...tableFiles(stem, tables).map(({ name, text }) => words(name, text)),
       ...drawings(stem, pages, options.units),
     ],
@@ -125,7 +129,8 @@ export async function* crewZip(set: PackedSet): AsyncGenerator<PackStep, Uint8Ar
   for (const [index, sheet] of sheets.entries()) {
     const step = { title: sheet.title, done: index, of: sheets.length + 1 }
     yield step
-    const { pages, files } = await filesOf(sheet, { ...set, plan: yield* planFor(sheet, set, sheets, step) })
+    const plan = yield* planFor(sheet, set, sheets, step)
+    const { pages, files } = yield* filesOf(sheet, { ...set, plan }, step)
     if (files.length === 0) continue
     const folder = `${String(folders.length + 1).padStart(2, '0')}-${sheet.code}-${sheet.id}`
     folders.push({ folder, sheet, pages })

@@ -6,18 +6,16 @@ import { tablesIn } from '../../../sheets/piece'
 import type { Sheet } from '../../../sheets/sheet'
 import { pageFiles, tableFiles, type TextFile } from '../../../sheets/sheetFiles'
 import { download } from '../../files/download'
-import { exportPng } from '../../files/exportPng'
+import { exportPng, PAPER_DPI } from '../../files/exportPng'
 import { printPages } from '../../files/printPages'
 import { optionsIn, type PaperSet } from '../../../sheets/paperSet'
+import { titleOf } from './paperSet'
 
 interface SheetDeedsProps {
   readonly sheet: Sheet
   readonly pages: readonly Page[]
   readonly set: PaperSet
 }
-
-/** Enough that a 2 mm letter is crisp on paper. */
-const DPI = 200
 
 /** Saves one file a page or a table; a browser asks once whether it may save several. */
 const saveEach = (files: readonly TextFile[], type: string): void => {
@@ -33,7 +31,7 @@ export function SheetDeeds({ sheet, pages, set }: SheetDeedsProps) {
   const savePng = async () => {
     setRefused('')
     for (const [index, page] of pages.entries()) {
-      const made = await exportPng(page, DPI)
+      const made = await exportPng(page, PAPER_DPI)
       if (!made.ok) return setRefused(made.sentence)
       download(made.blob, pageFileName(stem, index + 1, pages.length, '.png'))
     }
@@ -57,7 +55,7 @@ export function SheetDeeds({ sheet, pages, set }: SheetDeedsProps) {
   const isEmpty = pages.length === 0
   return (
     <>
-      <button disabled={isEmpty} onClick={() => void printPages(pages)}>
+      <button disabled={isEmpty} onClick={() => void printPages(pages, titleOf(set, sheet.title))}>
         <Printer size={18} /> Print or PDF
       </button>
       <button disabled={isEmpty} onClick={() => void savePng()}>

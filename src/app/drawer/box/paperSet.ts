@@ -27,5 +27,9 @@ export function* setSteps(sheets: readonly Sheet[], set: PaperSet): Generator<Ma
   return made
 }
 
+/** `North bay, saw list, issue 2`: what a person calls papers that are printed. */
+export const titleOf = ({ plan, issue }: PaperSet, what: string): string =>
+  `${plan.now.layout.title}, ${what.toLowerCase()}, ${/^\d/.test(issue) ? 'issue ' : ''}${issue}`
+
 /** `3 pages`, `1 page`. */
 export const pageWords = (count: number): string => `${count} ${count === 1 ? 'page' : 'pages'}`

@@ -18,15 +18,18 @@ export const useMaking = () => {
   /** Goes through the steps between whatever else the page does; undefined where it was stopped. */
   const make = async <T>(steps: WorkInSteps<T>): Promise<T | undefined> => {
     isStopped.current = false
-    let step = await steps.next()
-    while (!step.done && !isStopped.current) {
-      setMaking(step.value)
-      // The page must come to draw what is told, and to hear a press of the stop.
-      await new Promise((resolve) => setTimeout(resolve))
-      step = await steps.next()
+    try {
+      let step = await steps.next()
+      while (!step.done && !isStopped.current) {
+        setMaking(step.value)
+        // The page must come to draw what is told, and to hear a press of the stop.
+        await new Promise((resolve) => setTimeout(resolve))
+        step = await steps.next()
+      }
+      return step.done ? step.value : undefined
+    } finally {
+      setMaking(undefined)
     }
-    setMaking(undefined)
-    return step.done ? step.value : undefined
   }
   const stop = () => {
     isStopped.current = true
