@@ -113,6 +113,8 @@ export interface BarScreen {
 /** How a row stands in one state of load against a person who pushes or pulls at the height of its rails. */
 export interface Tip {
   readonly under: LoadState
+  /** Across the row or along it, whichever tips it with less. */
+  readonly way: 'across' | 'along'
   readonly weightN: number
   /** From the middle of the weight to the edge that it would tip over, mm. */
   readonly armMm: number
