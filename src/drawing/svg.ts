@@ -147,6 +147,20 @@ const plateOf = (item: PageItem, page: Page, theme: Theme): Plate => {
   }
 }
 
+/**
+ * Marks in mm of paper as the inside of an SVG whose user unit is a mm and which is `heightMm` high: for drawings of the page that are as
+ * large as their room.
+ */
+export const marksSvg = (marks: readonly Mark[], theme: Theme, heightMm: number): string => {
+  const plate: Plate = {
+    view: { pxPerMm: 1, pxPerPaperMm: 1, on: 'paper', theme, writer: { length: String } },
+    x: (atMm) => atMm,
+    y: (atMm) => heightMm - atMm,
+    isPlain: false,
+  }
+  return marks.map((mark) => writeMark(mark, plate)).join('')
+}
+
 const writeItem = (item: PageItem, index: number, page: Page, theme: Theme, prefix: string): string => {
   const plate = plateOf(item, page, theme)
   const marks = item.marks.filter((mark) => mark.as === 'dimension' || isNear(mark.nearMm, plate.view))

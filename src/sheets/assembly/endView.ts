@@ -2,7 +2,7 @@ import { DIMENSION_LETTER_MM } from '../../drawing/dimension'
 import { textWidth } from '../../drawing/lettering'
 import { fitScale } from '../../drawing/paper'
 import { onPaper } from '../../drawing/page'
-import { type Box, boxOf } from '../../geometry/box'
+import type { Box } from '../../geometry/box'
 import type { Mark } from '../../model/drawing'
 import type { Units } from '../../units/length'
 import { atDrill } from '../../units/precision'
@@ -10,10 +10,10 @@ import { type Writer, writerFor } from '../../units/writer'
 import { LETTERS, panel, ruled } from '../ink'
 import { measured, together, wordsAt, type Worded } from '../paperDimensions'
 import type { Drawn, FigurePiece } from '../piece'
-import { spread } from '../spread'
 import { flatFrame, flatWidth } from './flatFrame'
 import { framesOf } from './frames'
 import { type Height, heightsOf } from './heights'
+import { ladder } from './ladder'
 import type { Member } from './members'
 import { rings } from './rings'
 import type { RackBuilt } from './rowBuilt'
@@ -27,40 +27,23 @@ const TALLEST_MM = 120
 /** Never drawn narrower than this half, mm of the rack. */
 const LEAST_HALF_MM = 300
 
-/** Heights beside the rack, each with a leader to where it is read. */
-const ladder = (
+/** Heights beside the rack. */
+const heightLadder = (
   heights: readonly Height[],
   x: number,
   laid: Laid,
   footMm: number,
   write: Writer,
   drill: Writer,
-): Worded => {
-  const at = ({ mm }: Height) => laid.y + (footMm + mm) * laid.scale
-  const ys = spread(heights.map(at), LINE_MM)
-  return together(
-    heights.map((height, index) => {
-      const y = ys[index] ?? at(height)
-      const tape = height.isDrilled ? drill : write
-      const text = wordsAt(`${tape.onTape(height.mm)} ${height.words}`, { x: x + 6, y }, LETTERS.body)
-      return {
-        marks: [
-          ruled({ x: x - 3, y: at(height) }, { x: x + 1, y: at(height) }, 'dimension'),
-          ruled({ x: x + 1, y: at(height) }, { x: x + 5, y }, 'dimension'),
-          ...text.marks,
-        ],
-        // No ring stands on a leader either.
-        boxes: [
-          ...text.boxes,
-          boxOf([
-            { x: x - 3, y: at(height) },
-            { x: x + 5, y },
-          ]),
-        ],
-      }
-    }),
+): Worded =>
+  ladder(
+    heights.map(({ mm, words, isDrilled }) => ({
+      y: laid.y + (footMm + mm) * laid.scale,
+      text: `${(isDrilled ? drill : write).onTape(mm)} ${words}`,
+    })),
+    x,
+    { letterMm: LETTERS.body, lineMm: LINE_MM, side: 'right' },
   )
-}
 
 const risersV = (rack: RackBuilt): readonly number[] =>
   (framesOf(rack)[0]?.risers.map(({ from }) => from.v) ?? []).toSorted((a, b) => a - b)
@@ -119,7 +102,7 @@ const standing = (rack: RackBuilt, laid: Laid, heightMm: number, write: Writer, 
   const title = wordsAt('From its high end', { x: laid.x, y: heightMm - 3 }, LETTERS.body + 0.3, 'middle')
   const words = together([
     widths(rack, laid, write),
-    ladder(heightsOf(rack), x, laid, footMm, write, writerFor(units, atDrill)),
+    heightLadder(heightsOf(rack), x, laid, footMm, write, writerFor(units, atDrill)),
     title,
   ])
   const within: Box = { x0: 0.5, x1: x + 1, y0: 3, y1: heightMm - 6 }

@@ -15,13 +15,14 @@ const orderOf = (mark: string): number => {
 }
 
 /** Like members: one line of the table. */
-interface Line {
+export interface LikeMembers {
   readonly key: string
   readonly first: Member
   readonly count: number
 }
 
-const linesOf = (members: readonly Member[]): readonly Line[] => {
+/** Members of one mark, stock and length together, in the order in which they are picked up. */
+export const likeMembers = (members: readonly Member[]): readonly LikeMembers[] => {
   const lines = new Map<string, { key: string; first: Member; count: number }>()
   for (const member of members) {
     const { mark, stock, lengthMm } = member.stick
@@ -48,7 +49,7 @@ const capsOn = (fixings: Fixings, mark: string): number =>
     0,
   )
 
-const endWords = ({ first: { stick } }: Line, fixings: Fixings): string => {
+const endWords = ({ first: { stick } }: LikeMembers, fixings: Fixings): string => {
   if (stick.mark.startsWith('RS')) return 'foot square and painted'
   if (!stick.stock.startsWith('conduit')) return 'square'
   const caps = capsOn(fixings, stick.mark)
@@ -74,7 +75,7 @@ export const memberTable = (
     { key: 'cut', title: 'Cut', unit: 'text' },
     { key: 'ends', title: 'Ends', unit: 'text' },
   ],
-  rows: linesOf(members).map((line) => {
+  rows: likeMembers(members).map((line) => {
     const { mark, stock, lengthMm, cut } = line.first.stick
     return {
       key: line.key,
