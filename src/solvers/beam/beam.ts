@@ -23,6 +23,8 @@ export interface BeamSupport {
   readonly atMm: number
   /** `both`: a hole holds it down as well as up. `up`: it lies in a notch and can lift off. */
   readonly holds: 'both' | 'up'
+  /** It keeps the beam level there as well, as a wall or a foot in concrete does. */
+  readonly isClamped?: true
 }
 
 export interface PointLoad {

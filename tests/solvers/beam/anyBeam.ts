@@ -1,0 +1,59 @@
+import fc from 'fast-check'
+import type { Beam, BeamLoad } from '../../../src/solvers/beam/beam'
+
+/** Whole places of a grid of 50 mm, each once, ascending. */
+const placesWithin = (toMm: number, least: number, most: number): fc.Arbitrary<number[]> =>
+  fc
+    .uniqueArray(fc.integer({ min: 1, max: toMm / 50 - 1 }), { minLength: least, maxLength: most })
+    .map((all) => all.toSorted((a, b) => a - b).map((step) => step * 50))
+
+/** EI of 1/2 in to 2 in tube and more, N·mm². */
+const anyStiffness = fc.double({ min: 4e8, max: 3e10, noNaN: true })
+
+/** Beams of 2 to 10 m with 2 to 7 supports, up to 3 hinges and up to 4 sections; some are mechanisms. */
+export const anyBeam: fc.Arbitrary<Beam> = fc.integer({ min: 40, max: 200 }).chain((steps) => {
+  const toMm = steps * 50
+  return fc
+    .record({
+      supports: placesWithin(toMm, 2, 7),
+      hinges: placesWithin(toMm, 0, 3),
+      changes: placesWithin(toMm, 0, 3),
+      stiffnesses: fc.array(anyStiffness, { minLength: 4, maxLength: 4 }),
+      isClamped: fc.boolean(),
+    })
+    .map(({ supports, hinges, changes, stiffnesses, isClamped }): Beam => {
+      const first = isClamped ? [{ atMm: 0, holds: 'both', isClamped: true } as const] : []
+      return {
+        fromMm: 0,
+        toMm,
+        sections: [...changes, toMm].map((end, k) => ({ toMm: end, eiNmm2: stiffnesses[k]! })),
+        supports: [...first, ...supports.map((atMm) => ({ atMm, holds: 'both' }) as const)],
+        hinges,
+      }
+    })
+})
+
+const anyForce = fc.double({ min: -50, max: 200, noNaN: true })
+
+/** Up to eight point loads anywhere and up to three line loads, most of them downward. */
+export const anyLoad = (toMm: number): fc.Arbitrary<BeamLoad> => {
+  const place = fc.double({ min: 0, max: toMm, noNaN: true })
+  return fc.record({
+    points: fc.array(fc.record({ atMm: place, downN: anyForce }), { minLength: 1, maxLength: 8 }),
+    lines: fc.array(
+      fc
+        .record({ a: place, b: place, downNPerMm: fc.double({ min: 0, max: 1, noNaN: true }) })
+        .map(({ a, b, downNPerMm }) => ({ fromMm: Math.min(a, b), toMm: Math.max(a, b), downNPerMm })),
+      { maxLength: 3 },
+    ),
+  })
+}
+
+export const totalOf = ({ points, lines }: BeamLoad): number =>
+  points.reduce((sum, { downN }) => sum + downN, 0) +
+  lines.reduce((sum, { fromMm, toMm, downNPerMm }) => sum + (toMm - fromMm) * downNPerMm, 0)
+
+/** About the zero of the beam, N·mm. */
+export const momentOf = ({ points, lines }: BeamLoad): number =>
+  points.reduce((sum, { atMm, downN }) => sum + atMm * downN, 0) +
+  lines.reduce((sum, { fromMm, toMm, downNPerMm }) => sum + ((toMm ** 2 - fromMm ** 2) / 2) * downNPerMm, 0)
