@@ -1,5 +1,6 @@
 import { inches } from '../units/length'
 import { COMMON_PRACTICE, finder } from './lookup'
+import { thermalOf } from './thermal'
 
 /** Roof gutter, used as a trough: inside dimensions, the width taken as straight from lip to invert. */
 export interface Gutter {
@@ -17,8 +18,7 @@ export interface Gutter {
   readonly source: string
 }
 
-/** Of unplasticised vinyl, 28 millionths a degree F: tables of temperature expansion coefficients of piping materials. */
-const VINYL_PER_C = 50.4e-6
+const VINYL_PER_C = thermalOf('pvc').growthPerC
 
 export const gutters: readonly Gutter[] = [
   {

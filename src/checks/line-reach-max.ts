@@ -1,35 +1,12 @@
 import type { Finding } from '../model/finding'
 import type { Built } from '../model/built'
-import type { RackFace, RackFacts } from '../model/rackFacts'
-import type { Aisle } from './aisles'
+import type { RackFacts } from '../model/rackFacts'
 import type { Bay, BayRule } from './context'
 import { CLOSE_MM, found, lengthOf, term } from './found'
+import { isWorked } from './rackSides'
 import { rowPlace } from './rowPlace'
 
 const RULE = 'line-reach-max'
-
-/** Which way along x and y an aisle leaves the row. */
-const leaves = (aisle: Aisle, row: string): { x: number; y: number } => {
-  const sign = aisle.row === row ? 1 : -1
-  return { x: sign * aisle.out.x, y: sign * aisle.out.y }
-}
-
-const facingOf = ({ facing }: RackFace) => ({
-  x: facing === 0 ? 1 : facing === 180 ? -1 : 0,
-  y: facing === 90 ? 1 : facing === 270 ? -1 : 0,
-})
-
-/** A person can stand along this face: what stands beside the whole of it leaves room to pass. */
-const isWorked = (row: string, face: RackFace, bay: Bay): boolean => {
-  const out = facingOf(face)
-  return (bay.aislesAt.get(row) ?? [])
-    .filter((aisle) => aisle.along === 'face' && aisle.otherIs !== 'obstacle')
-    .filter((aisle) => {
-      const way = leaves(aisle, row)
-      return way.x === out.x && way.y === out.y
-    })
-    .every((aisle) => aisle.widthMm >= bay.settings.squeezeMm - CLOSE_MM)
-}
 
 const reachOf = (distanceMm: number, isOpen: boolean): number => (isOpen ? distanceMm : Infinity)
 

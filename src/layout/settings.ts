@@ -18,10 +18,12 @@ import {
   tickMm,
   toggle,
   volume,
+  warming,
 } from '../model/fields'
 import { gph } from '../units/flow'
 import { ksi, poundsForce, psf } from '../units/force'
 import { pounds } from '../units/mass'
+import { fahrenheitWarmer } from '../units/temperature'
 import { gallons } from '../units/volume'
 import { inches, onTick } from '../units/length'
 import { bucketTest } from './bucketTest'
@@ -55,6 +57,12 @@ const SAG_HELP =
 
 const SOIL_HELP =
   '1500 psf is what model codes presume of firm clay and silt (IBC Table 1806.2, from memory). Loose, filled or muddy ground bears a fraction of it.'
+
+const SHIN_HELP =
+  'Leaves are pushed aside, and shins stop at towers, gutters, bearers or foot plates. 3 in is an assumption: more where toes find no room under them.'
+
+const SWING_HELP =
+  'From a frosty night to a hot noon under plastic; 60 °F (33 °C) is an assumption. Plastic grows and shrinks with it.'
 
 const ROUGHNESS_HELP =
   'Smooth plastic has 0.009 in the laboratory, 0.011 in common design, 0.013 where an authority has the word.'
@@ -258,6 +266,13 @@ export const settingsSchema = z.object({
     0.2,
     5,
   ),
+  shinMm: length(
+    inches(3),
+    { label: 'Ankles stand off what sticks out most', group: 'Hands', help: SHIN_HELP },
+    0,
+    inches(36),
+  ),
+  swingC: warming(fahrenheitWarmer(60), { label: 'Air swings by', group: 'Hands', help: SWING_HELP }, 1, 80),
   leastDrop: fall(inchesPerFoot(1 / 8), { label: 'Least drain fall for new lines', group: 'Drain' }),
   kerfMm: length(inches(1 / 8), { label: 'Saw kerf', group: 'Saw' }, 0, inches(0.5)),
   trimMm: length(0, { label: 'End trim', group: 'Saw' }, 0, inches(2)),

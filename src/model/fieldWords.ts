@@ -15,6 +15,7 @@ export const fieldNumberWords = (
     case 'fall':
     case 'flow':
     case 'temperature':
+    case 'warming':
     case 'share':
     case 'volume':
     case 'minutes':

@@ -25,6 +25,7 @@ export interface FieldMeta extends FieldWords {
     | 'fall'
     | 'flow'
     | 'temperature'
+    | 'warming'
     | 'share'
     | 'volume'
     | 'minutes'
@@ -98,6 +99,10 @@ export const flow = (defaultLph: number, meta: FieldWords, minLph: number, maxLp
 /** A temperature, degrees Celsius. */
 export const temperature = (defaultC: number, meta: FieldWords, minC: number, maxC: number) =>
   measuredFrom(defaultC, minC, maxC).register(fields, { ...meta, unit: 'temperature' })
+
+/** How much warmer, degrees Celsius: of a Fahrenheit scale only the size of its degrees counts. */
+export const warming = (defaultC: number, meta: FieldWords, minC: number, maxC: number) =>
+  measuredFrom(defaultC, minC, maxC).register(fields, { ...meta, unit: 'warming' })
 
 /** A share of 1, typed and read per cent. */
 export const share = (defaultShare: number, meta: FieldWords, min = 0, max = 1) =>

@@ -5,7 +5,14 @@ import { parseFall } from '../units/parseFall'
 import { parseForce, parseMass, parsePressure, parseStress } from '../units/parseForce'
 import { parseLength, type ParsedLength } from '../units/parseLength'
 import { parseLevel } from '../units/parseLevel'
-import { parseFlow, parseMinutes, parseShare, parseTemperature, parseVolume } from '../units/parseWater'
+import {
+  parseFlow,
+  parseMinutes,
+  parseShare,
+  parseTemperature,
+  parseVolume,
+  parseWarming,
+} from '../units/parseWater'
 import { asTyped } from '../units/precision'
 import { type LevelReading, plainReading } from '../units/writeLevel'
 import { type Writer, writerFor } from '../units/writer'
@@ -81,6 +88,8 @@ export const readField = (
       return parseFlow(text, units)
     case 'temperature':
       return parseTemperature(text, units)
+    case 'warming':
+      return parseWarming(text, units)
     case 'share':
       return parseShare(text)
     case 'mass':

@@ -1,6 +1,6 @@
 import { gph, gpm, litresPerMinute } from './flow'
 import type { Units } from './length'
-import { fahrenheit } from './temperature'
+import { fahrenheit, fahrenheitWarmer } from './temperature'
 import { MINUTES_PER_HOUR, SECONDS_PER_MINUTE } from './time'
 import { asIs, type Convert, type ParsedNumber, readMeasure, type Sign } from './parseMeasure'
 import { gallons } from './volume'
@@ -45,6 +45,22 @@ export const parseTemperature = (text: string, units: Units): ParsedNumber => {
     noun: 'a temperature',
     examples: units === 'metric' ? '20 °C or 68 °F' : '68 °F or 20 °C',
     signs: [...temperatureSigns, [BARE_DEGREES, bare]],
+    bare,
+  })
+}
+
+const warmingSigns: readonly Sign[] = [
+  [new RegExp(`^${DEGREES}(?:f|fahrenheit)$`), fahrenheitWarmer],
+  [new RegExp(`^${DEGREES}(?:c|celsius)$`), asIs],
+]
+
+/** How much warmer a builder typed, in degrees Celsius; without a letter it is Fahrenheit or Celsius by `units`. */
+export const parseWarming = (text: string, units: Units): ParsedNumber => {
+  const bare = units === 'metric' ? asIs : fahrenheitWarmer
+  return readMeasure(text, {
+    noun: 'a number of degrees',
+    examples: units === 'metric' ? '33 °C or 60 °F' : '60 °F or 33 °C',
+    signs: [...warmingSigns, [BARE_DEGREES, bare]],
     bare,
   })
 }

@@ -1,7 +1,7 @@
 import { toGph, toGpm, toLitresPerMinute } from './flow'
 import { toHeadFeet, toHeadM } from './head'
 import { asTyped, onSightTube } from './precision'
-import { toFahrenheit } from './temperature'
+import { toFahrenheit, toFahrenheitWarmer } from './temperature'
 import { toFeetPerSecond } from './velocity'
 import { MINUTES_PER_HOUR, SECONDS_PER_MINUTE } from './time'
 import { toCubicMetres, toCubicYards, toGallons } from './volume'
@@ -24,6 +24,12 @@ export const writeFlowTotal = writeAs(
 /** A temperature in degrees Celsius: `68 °F` or `20 °C`. */
 export const writeTemperature = writeAs(
   { numberOf: toFahrenheit, decimals: 0, sign: '°F' },
+  { numberOf: asIs, decimals: 0, sign: '°C' },
+)
+
+/** How much warmer, in degrees Celsius: `60 °F` or `33 °C`. */
+export const writeWarming = writeAs(
+  { numberOf: toFahrenheitWarmer, decimals: 0, sign: '°F' },
   { numberOf: asIs, decimals: 0, sign: '°C' },
 )
 

@@ -15,6 +15,7 @@ import {
   writeTemperature,
   writeVelocity,
   writeVolume,
+  writeWarming,
   writeWatts,
 } from './writeWater'
 
@@ -42,6 +43,8 @@ export interface Writer {
   readonly pumpHead: (headMm: number) => string
   /** A temperature in degrees Celsius: `68 °F` or `20 °C`. */
   readonly temperature: (c: number) => string
+  /** How much warmer, in degrees Celsius: `60 °F` or `33 °C`. */
+  readonly warming: (c: number) => string
   /** A velocity in metres a second: `3.2 ft/s` or `0.98 m/s`. */
   readonly velocity: (ms: number) => string
   /** A volume in litres: `120 gal` or `454 L`. */
@@ -85,6 +88,7 @@ export const writerFor = (
   sightTube: (headMm) => writeSightTube(headMm, units, precision),
   pumpHead: (headMm) => writePumpHead(headMm, units, precision),
   temperature: (c) => writeTemperature(c, units, precision),
+  warming: (c) => writeWarming(c, units, precision),
   velocity: (ms) => writeVelocity(ms, units, precision),
   volume: (l) => writeVolume(l, units, precision),
   earth: (l) => writeEarth(l, units, precision),

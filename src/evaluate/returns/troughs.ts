@@ -2,7 +2,6 @@ import { gutterOf } from '../../catalogue/gutter'
 import type { Bay } from '../../checks/context'
 import type { Built } from '../../model/built'
 import type { PartId } from '../../model/ids'
-import type { Levels } from '../../model/levels'
 import type { TroughReturn } from '../../model/returns'
 import type { TroughFacts } from '../../model/troughFacts'
 import type { RowWater } from '../../model/water'
@@ -14,9 +13,6 @@ import { fallOnSite, type TroughLine, troughLines } from './troughLines'
 import { type TroughWater, troughWaters } from './troughWater'
 
 type TroughInputs = Pick<Bay, 'built' | 'levels' | 'settings' | 'water'>
-
-/** From a frosty night to a hot noon under plastic, degrees C. Common practice, no source. */
-const SWING_C = 30
 
 /** Left at each joiner for the gutter to grow. Common practice, no source. */
 const JOINER_ROOM_MM = inches(1 / 4)
@@ -49,20 +45,20 @@ const tipAir = (facts: TroughFacts, { towers }: TroughLine, water: TroughWater):
 const sumOf = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0)
 
 /** Each joiner takes up what one section grows; the ends are free. */
-const growthOf = ({ gutter, runMm, joiners }: TroughFacts) => {
+const growthOf = ({ gutter, runMm, joiners }: TroughFacts, swingC: number) => {
   const { growthPerC, sectionMm } = gutterOf(gutter)
   return {
-    growthMm: growthMm(runMm, growthPerC, SWING_C),
-    joinerGrowthMm: joiners > 0 ? growthMm(sectionMm, growthPerC, SWING_C) : 0,
+    growthMm: growthMm(runMm, growthPerC, swingC),
+    joinerGrowthMm: joiners > 0 ? growthMm(sectionMm, growthPerC, swingC) : 0,
     joinerRoomMm: joiners > 0 ? JOINER_ROOM_MM : 0,
   }
 }
 
 /** Of the gutter itself, whatever runs in it. */
-const dryFacts = (built: Built, facts: TroughFacts, levels: Levels) => ({
+const dryFacts = (built: Built, facts: TroughFacts, { levels, settings }: TroughInputs) => ({
   ventedLph: ventedLph(facts.outletBoreMm),
   puddleMm: puddle(facts, fallOnSite(built, levels)),
-  ...growthOf(facts),
+  ...growthOf(facts, settings.swingC),
 })
 
 const wetFacts = (facts: TroughFacts, line: TroughLine, water: TroughWater) => {
@@ -80,7 +76,7 @@ const wetFacts = (facts: TroughFacts, line: TroughLine, water: TroughWater) => {
 }
 
 const returnOf = (built: Built, facts: TroughFacts, inputs: TroughInputs): TroughReturn | undefined => {
-  const { settings, water, levels } = inputs
+  const { settings, water } = inputs
   const row = water.rows.get(built.part)
   const lines = troughLines(built, facts)
   const flows = lineFlows(lines, row, settings.targetLph)
@@ -97,7 +93,7 @@ const returnOf = (built: Built, facts: TroughFacts, inputs: TroughInputs): Troug
     totalLph: sumOf(flows),
     isWanted: row === undefined && line.towers.length > 0,
     standingL: waters.reduce((sum, { profile }) => sum + profile.standingL, 0),
-    ...dryFacts(built, facts, levels),
+    ...dryFacts(built, facts, inputs),
     ...wetFacts(facts, line, most),
   }
 }

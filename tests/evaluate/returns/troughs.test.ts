@@ -71,9 +71,10 @@ describe('a row without water', () => {
   })
 
   // 360 in x 28e-6 a degree F x 54 degrees F (30 C): 0.544 in, a third of it in each section; 1/4 in is left: common practice.
-  test('grows 0.54 in from frost to noon, 0.18 at each joiner, where 1/4 is left', () => {
-    expect(toInches(trough.growthMm)).toBeCloseTo(0.544, 3)
-    expect(toInches(trough.joinerGrowthMm)).toBeCloseTo(0.181, 3)
+  // 30 ft by 60 degrees F: 360 x 3.0e-5 x 60 = 0.648 in, a third of it at each ten feet.
+  test('grows 0.65 in from frost to noon, 0.22 at each joiner, where 1/4 is left', () => {
+    expect(toInches(trough.growthMm)).toBeCloseTo(0.648, 3)
+    expect(toInches(trough.joinerGrowthMm)).toBeCloseTo(0.216, 3)
     expect(toInches(trough.joinerRoomMm)).toBeCloseTo(0.25, 9)
   })
 })
