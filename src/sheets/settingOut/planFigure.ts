@@ -5,7 +5,7 @@ import { type Box, boxOf, middle } from '../../geometry/box'
 import type { Point } from '../../geometry/point'
 import type { Mark, TextMark } from '../../model/drawing'
 import { lineMark, shapeMark } from '../../parts/marks'
-import { type ClearWords, clearWords, textBox } from '../clearWords'
+import { type ClearWords, clearWords, isInside, textBox } from '../clearWords'
 import { lettered, LETTERS, panel } from '../ink'
 import type { FigurePiece } from '../piece'
 import { houseCorner } from './houseTables'
@@ -39,12 +39,13 @@ const shapes = (plan: Evaluation, rows: readonly RowSquare[], ratio: number): Ma
 
 const HEIGHTS = [LETTERS.heading, LETTERS.body, LETTERS.least] as const
 
-/** Words within a box in the largest letters that find room, else beside it. */
-const within = (text: string, box: Box): TextMark[] => {
+/** Words in the middle of a box, in the largest letters that lie within it; where none do, in the least, over its edges. */
+const within = (text: string, box: Box, ratio: number): TextMark[] => {
   const isUpright = box.y1 - box.y0 > box.x1 - box.x0
-  return HEIGHTS.map((paperMm) =>
+  const tries = HEIGHTS.map((paperMm) =>
     lettered(text, middle(box), paperMm, { anchor: 'middle', upright: isUpright }),
   )
+  return tries.filter((mark, i) => i === HEIGHTS.length - 1 || isInside(textBox(mark, ratio), box))
 }
 
 const cornerWords = ({ bay: { house } }: Evaluation, ratio: number): TextMark[][] => {
@@ -100,8 +101,8 @@ const namesOn = (
   [
     ...cornerWords(plan, ratio),
     besideBenchmark(plan, ratio),
-    ...rows.map(({ part, box }) => within(name(part), box)),
-    ...pits(plan).map((pit) => within(name(pit.name), pit.box)),
+    ...rows.map(({ part, box }) => within(name(part), box, ratio)),
+    ...pits(plan).map((pit) => within(name(pit.name), pit.box, ratio)),
     ...drains(plan).map((drain) => besideLine(name(drain.name), drain.path, ratio)),
   ].flatMap((tries) => words.first(tries, (mark) => [textBox(mark, ratio)]) ?? [])
 

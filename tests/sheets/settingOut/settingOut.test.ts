@@ -164,3 +164,14 @@ test('any bay has all of its rows set out: four corners that hold every post, eq
     { seed: 6203, numRuns: 60 },
   )
 })
+
+test('rows that are alike bear names alike, in the acre too, where no letter lies within a row', () => {
+  const acre = scenarios['sallow-flats-one-acre']!()
+  const figure = settingOut.pieces(planOf(acre), options).find((piece) => piece.as === 'figure')!
+  if (figure.as !== 'figure') throw new Error('no figure')
+  const rows = new Set(acre.parts.filter(({ kind }) => kind === 'rack-row').map(({ name }) => name))
+  const marks = figure.draw({ widthMm: 186, heightMm: 220 }).items.flatMap((item) => item.marks)
+  const names = marks.flatMap((mark) => (mark.as === 'text' && rows.has(mark.text) ? [mark] : []))
+  expect(names.length).toBeGreaterThan(rows.size / 2)
+  expect(new Set(names.map((mark) => JSON.stringify({ ...mark, at: 0, text: '' }))).size).toBe(1)
+})
