@@ -14,11 +14,17 @@ const rules: Readonly<Record<string, string>> = {
     'Each foot that stands lower than the highest of its datum has a stack as high as that, to 1/16 in, of the thickest pieces first: 1, 1/2, 1/4, 1/8, 1/16 in.',
   'trough-block':
     'Under a trough on the floor: one at each end and no two more than 24 in apart, clear of the outlet.',
+  'ground-anchor': '2 a braced pair, where a row is anchored: at its ends and wherever racks meet.',
 
-  'end-cap': '2 a hanger bar, and 1 on either end of each line of rail. Ends inside a sleeve have none.',
+  'end-cap':
+    '2 a hanger bar, and 1 on either end of each line of rail; 2 a rail where rails lap. Ends inside a sleeve have none.',
   'bar-stop': '4 a hanger bar: on either side of both rails.',
   'rail-stop': '1 a line of rail, at the first riser, so that the whole line cannot creep.',
-  'rail-hole': '1 through each riser that takes a plain rail. Work, nothing to buy.',
+  'rail-clamp': '2 wherever two rails lap, one on either side of the riser.',
+  'house-strap':
+    '2 wherever a riser pair would stand; each carries a rail, and under it an end of the gutter bearer.',
+  'conduit-paint': 'The length of all rails, sleeves and hanger bars of a row whose conduit is painted.',
+  'rail-hole': '1 through each riser that takes a plain rail, 2 where two rails lap. Work, nothing to buy.',
   'sleeve-hole': '1 through each riser that takes a sleeve or the big rail. Work, nothing to buy.',
 
   'gutter-joiner': '1 between two sections of a trough.',
@@ -91,7 +97,8 @@ const rules: Readonly<Record<string, string>> = {
   'zip-tie': '1 wherever a lateral crosses a bar, 2 a fitting of a row’s pipes, 1 a tower for its tube.',
   screw:
     '18 a riser pair (3 in each of its joints: to cross-piece, top tie and runner, twice), 8 a splice plate, 4 a gutter bearer, 6 a brace. On short runners 6 a runner, and none for its risers’ own joints with it. Spares are on the shop list.',
-  'sleeve-screw': '2 wherever two rails meet, one on either side of the riser, from underneath.',
+  'sleeve-screw': '2 wherever two rails meet, one in each, from underneath; none where rails lap.',
+  'row-tie': '1 a braced pair, where a row is tied: at its ends and wherever racks meet.',
 }
 
 /** How a fitting is counted. Every key of the catalogue has one. */
@@ -101,17 +108,19 @@ export const countRule = (item: string): string => rules[fittingOf(item).noun] ?
 const pieceRules: Readonly<Record<string, string>> = {
   'RS-p': '2 a riser pair, less those with a sleeve hole.',
   'RS-s': '2 wherever two racks meet.',
+  'RS-d': '2 wherever two racks meet and their rails lap.',
   BX: '1 a riser pair.',
   TT: '1 a riser pair.',
-  BR: '2 lines a row, each in equal pieces that a board gives.',
+  BR: '2 lines a row, each in equal pieces that a board gives; between racks that come apart both are cut.',
   SP: '1 wherever two pieces of a runner meet.',
-  SB: '2 in each end bay of a row, and 2 more for every 40 ft beyond.',
-  XB: '1 at either end of a row and wherever two racks meet.',
+  SB: '2 in each end bay of a row, and 2 more for every 40 ft beyond; of racks that come apart 2 in each end bay.',
+  XB: '1 at either end of a row and wherever two racks meet; of racks that come apart 1 at either end.',
   RL: '2 a rack.',
   'RL-b': '2 a rack that is railed in the bigger conduit.',
   SV: '2 wherever two racks meet.',
+  DW: '2 wherever two racks meet.',
   HB: '1 a station.',
-  GB: '1 at each end of the gutters and no two more than 24 in apart; on short runners 1 a riser pair.',
+  GB: '1 at each end of the gutters and no two more than 24 in apart; on short runners, and where the house carries the row, 1 a riser pair.',
   GT: 'As many sections a line as its length takes.',
   lateral: 'The row’s length, 1 % over for slack, and 12 in at each open end.',
   header: 'Across the row from the riser pipe to the last lateral, 1 % over.',

@@ -61,7 +61,7 @@ const drainReducers = drainPipes.flatMap((big, index) =>
 
 const unitOf = (noun: string): CountUnit => {
   if (noun === 'pit-lining' || noun === 'pit-lid') return 'ft2'
-  return noun === 'ptfe-tape' ? 'ft' : 'piece'
+  return noun === 'ptfe-tape' || noun === 'conduit-paint' ? 'ft' : 'piece'
 }
 
 const WORK: ReadonlySet<string> = new Set(['rail-hole', 'sleeve-hole', 'drain-hole', 'bell-joint'])
@@ -89,12 +89,16 @@ export const fittings: readonly FittingItem[] = [
     one('foot-plate', 'Foot plate, 8 x 16 x 2 in block'),
     inSizes('foot-shim', 'Foot shim', inShims),
     one('trough-block', 'Trough block, 8 x 16 in, packed to height'),
+    one('ground-anchor', 'Ground anchor with its strap'),
   ),
   ...group(
     'conduit',
     inSizes('end-cap', 'Conduit end cap', inTrade),
     inSizes('bar-stop', 'Hanger bar stop', inTrade),
     inSizes('rail-stop', 'Rail stop at the first riser', inTrade),
+    inSizes('rail-clamp', 'Clamp of two lapped rails', inTrade),
+    one('house-strap', 'Strap from the house frame, for a rail and a bearer'),
+    one('conduit-paint', 'Paint or sleeving on conduit'),
     one('rail-hole', 'Hole in a riser for a rail'),
     one('sleeve-hole', 'Hole in a riser for a sleeve or big rail'),
   ),
@@ -150,6 +154,7 @@ export const fittings: readonly FittingItem[] = [
     one('zip-tie', 'Zip tie, for pipe and tubes'),
     one('screw', 'Screw, 2-1/2 in coated'),
     one('sleeve-screw', 'Self-drilling screw, #8 x 3/4 in'),
+    one('row-tie', 'Tie to a wall post or the next row'),
   ),
 ]
 

@@ -10,6 +10,10 @@ export type LabourTask =
   | 'runner-fix'
   | 'bearer-fix'
   | 'brace-fix'
+  | 'anchor-set'
+  | 'tie-fix'
+  | 'strap-hang'
+  | 'conduit-paint'
   | 'rail-lay'
   | 'bar-hang'
   | 'gutter-lay'
@@ -65,6 +69,10 @@ export const labourNorms: readonly LabourNorm[] = [
   norm('runner-fix', 'Fix a runner piece and its splice', PIECE, 7),
   norm('bearer-fix', 'Fix a bearer', PIECE, 3),
   norm('brace-fix', 'Fix a brace', PIECE, 4),
+  norm('anchor-set', 'Drive a ground anchor and strap it', 'anchor', 12, GUESS),
+  norm('tie-fix', 'Fix a tie from a riser to a post', 'tie', 8, GUESS),
+  norm('strap-hang', 'Hang a strap from the house and level it', 'strap', 10, GUESS),
+  norm('conduit-paint', 'Paint or sleeve conduit', TEN_FEET, 6, GUESS),
   norm('rail-lay', 'Lay a rail stick and its sleeve', 'stick', 4),
   norm('bar-hang', 'Hang a bar, with caps and stops', 'bar', 2.5),
   norm('gutter-lay', 'Lay a gutter section', 'section', 6),

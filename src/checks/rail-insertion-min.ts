@@ -19,16 +19,17 @@ export const railInsertionMin: PartRule = {
   mending: 'Make the insertion longer.',
   check: overRack(RULE, ({ railJoint }) => {
     if (!railJoint) return undefined
-    const { insertionMm, railOdMm } = railJoint
-    const needMm = DIAMETERS * railOdMm
+    const { insertionMm, insideOdMm, goesIn } = railJoint
+    const needMm = DIAMETERS * insideOdMm
     if (insertionMm >= needMm - CLOSE_MM) return undefined
     return {
-      state: stateFor('fit', insertionMm, needMm, LEAST_DIAMETERS * railOdMm),
+      state: stateFor('fit', insertionMm, needMm, LEAST_DIAMETERS * insideOdMm),
       measured: lengthOf(insertionMm),
       limit: lengthOf(needMm),
-      terms: [term('Outside of the rail', lengthOf(railOdMm))],
+      facts: { goesIn },
+      terms: [term(`Outside of the ${goesIn}`, lengthOf(insideOdMm))],
     }
   }),
-  say: ({ parts, measured, limit }, { onTape, name }) =>
-    `The rails of ${name(parts[0] ?? '')} go ${onTape(measured.value)} into their joints; they want ${onTape(limit.value)}, four times their diameter.`,
+  say: ({ parts, measured, limit, facts }, { onTape, name }) =>
+    `The ${facts['goesIn']}s of ${name(parts[0] ?? '')} go ${onTape(measured.value)} into their joints; they want ${onTape(limit.value)}, four times their diameter.`,
 }

@@ -18,22 +18,22 @@ export const railJointFit: PartRule = {
   mending: 'Slide the two sticks together before you buy; put the measured diameters under Stock.',
   check: overRack(RULE, ({ railJoint }) => {
     if (!railJoint) return undefined
-    const { boreMm, railOdMm } = railJoint
-    const roomMm = boreMm - railOdMm
+    const { boreMm, insideOdMm, goesIn } = railJoint
+    const roomMm = boreMm - insideOdMm
     if (roomMm >= ROOM_MM - CLOSE_MM) return undefined
     return {
       state: stateFor('fit', roomMm, ROOM_MM, 0),
       measured: lengthOf(roomMm),
       limit: lengthOf(ROOM_MM),
-      facts: { boreMm, railOdMm },
+      facts: { boreMm, insideOdMm, goesIn },
       terms: [
-        term('Bore of the bigger conduit', lengthOf(boreMm)),
-        term('Outside of the rail', lengthOf(railOdMm)),
+        term('Bore of the conduit that takes it', lengthOf(boreMm)),
+        term(`Outside of the ${goesIn}`, lengthOf(insideOdMm)),
       ],
     }
   }),
   say: ({ parts, measured, facts }, { bore, name }) => {
-    const rail = `A rail of ${name(parts[0] ?? '')}, ${bore(Number(facts['railOdMm']))} outside,`
+    const rail = `A ${facts['goesIn']} of ${name(parts[0] ?? '')}, ${bore(Number(facts['insideOdMm']))} outside,`
     const taken = `the bore of ${bore(Number(facts['boreMm']))} that takes it`
     return measured.value >= 0 ? `${rail} binds in ${taken}.` : `${rail} does not go into ${taken}.`
   },

@@ -50,6 +50,8 @@ export interface Hole {
   /** From the stick's foot (`from` end) to the hole's centre, mm. */
   readonly centreMm: number
   readonly diameterMm: number
+  /** Off the middle of the face that it goes through, mm to the right looking downhill along the row; none: in the middle. */
+  readonly asideMm?: number
 }
 
 /** A straight length of stock. The distance from `from` to `to` is `lengthMm`, always. */

@@ -2,6 +2,7 @@
 const names: Readonly<Record<string, string>> = {
   'RS-p': 'riser, plain hole',
   'RS-s': 'riser, sleeve hole',
+  'RS-d': 'riser, two holes',
   BX: 'base cross-piece',
   TT: 'top tie',
   BR: 'base runner',
@@ -11,6 +12,7 @@ const names: Readonly<Record<string, string>> = {
   RL: 'rail',
   'RL-b': 'rail, big stick',
   SV: 'sleeve',
+  DW: 'rail dowel',
   HB: 'hanger bar',
   GB: 'gutter bearer',
   GT: 'gutter trough',

@@ -27,12 +27,15 @@ export interface DrilledFor {
 /** How rails meet: in a sleeve over a shared riser, in a sleeve between racks, big stick takes small stick, over a dowel, side by side. */
 export type JointKind = 'J1' | 'J2' | 'J3' | 'J4' | 'J5'
 
-/** How rails meet at a shared riser, as a caliper finds them; mm. */
+/** What goes into what where rails meet, as a caliper finds them; mm. */
 export interface RailJoint {
-  readonly railOdMm: number
-  /** Inside of the bigger conduit that takes them. */
+  /** Rails into a sleeve or a bigger rail, or a dowel into the rails. */
+  readonly goesIn: 'rail' | 'dowel'
+  /** Outside of what goes in. */
+  readonly insideOdMm: number
+  /** Inside of the conduit that takes it. */
   readonly boreMm: number
-  /** How far each goes in. */
+  /** How far it goes in, each side. */
   readonly insertionMm: number
 }
 
@@ -51,7 +54,7 @@ export interface RackFacts {
   /** Each line's distance from the left face, canopy included, mm, line 1 first; read backwards, from the right face. */
   readonly lineReachMm: readonly number[]
   readonly bodyMm: number
-  /** Least clear gap along the row between a hanger bar and a riser, and between a bar and a sleeve (Infinity without one). */
+  /** Least clear gap along the row between a hanger bar and a riser, and between a bar and a sleeve; Infinity without one. */
   readonly barToRiserMm: number
   readonly barToSleeveMm: number
   /** From the middle of the trough outlets to the nearest station, along the row. */
@@ -83,7 +86,7 @@ export interface RackFacts {
   readonly plainHoleBottomMm: number
   readonly sleeveHoleBottomMm: number
   readonly drilledFor: readonly DrilledFor[]
-  /** None in a row of one rack. */
+  /** None in a row of one rack, nor where rails lap side by side. */
   readonly railJoint: RailJoint | undefined
   readonly joint: JointKind
   /** Whether rails rest on risers, or hang from the house with neither risers nor a base under them. */

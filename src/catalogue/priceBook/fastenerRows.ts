@@ -18,5 +18,6 @@ export const fastenerRows: readonly PriceRow[] = [
     breaks: [{ from: 20, cents: 960 }],
   }),
   hardware('sleeve-screw', 480, { ...packed('box', 50), ...share(0.05) }),
+  ties('row-tie', 650),
   ties('zip-tie', 300, { ...packed('bag', 100), ...share(0.1) }),
 ]

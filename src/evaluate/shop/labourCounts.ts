@@ -16,6 +16,7 @@ const TEN_FEET_MM = feet(10)
 const byMark: Readonly<Record<string, readonly LabourTask[]>> = {
   'RS-p': ['riser-cut'],
   'RS-s': ['riser-cut'],
+  'RS-d': ['riser-cut'],
   // One to a pair of risers, and so it counts the pairs.
   BX: ['member-cut', 'pair-assemble', 'pair-stand'],
   TT: ['member-cut'],
@@ -34,6 +35,9 @@ const byItem: Readonly<Record<string, LabourTask>> = {
   tower: 'tower-hang',
   'trough-block': 'block-set',
   'head-box': 'head-box-set',
+  'ground-anchor': 'anchor-set',
+  'row-tie': 'tie-fix',
+  'house-strap': 'strap-hang',
 }
 
 /** A run of pipe is laid by its length. The header comes with the zone's valves. */
@@ -65,8 +69,10 @@ const countPart = (built: Built): LabourCounts => {
     for (const task of byMark[mark] ?? []) add(task, 1)
     if (mark === 'GB') add('bearer-shim', lines)
   }
-  for (const { item } of built.fittings)
+  for (const { item, amount = 0 } of built.fittings) {
     add(item.startsWith('gutter-outlet') ? 'outlet-set' : byItem[item], 1)
+    if (item === 'conduit-paint') add('conduit-paint', amount / TEN_FEET_MM)
+  }
   for (const { role, lengthMm } of built.tubes) {
     add(byRole[role], lengthMm / TEN_FEET_MM)
     if (role === 'drain') add('trench-dig', lengthMm / TEN_FEET_MM)

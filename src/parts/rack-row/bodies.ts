@@ -1,7 +1,7 @@
 import type { Body, BodyRole, Support } from '../../model/built'
 import { inches } from '../../units/length'
 import { outlineOf, placeAt, type Extent } from './frame'
-import { SIDES } from './pairs'
+import { SIDES, standingPairs } from './pairs'
 import type { RackPlan } from './plan'
 
 /** A foot plate is an 8 x 16 in block, its long side across the row. */
@@ -16,8 +16,10 @@ interface FootAt {
   readonly v: number
 }
 
-const feetOf = ({ part, positions }: RackPlan): FootAt[] =>
-  positions.pairU.flatMap((u) => SIDES.map((side) => ({ u, v: (side * part.railSpacingMm) / 2 })))
+const feetOf = (plan: RackPlan): FootAt[] =>
+  standingPairs(plan).flatMap(({ u }) =>
+    SIDES.map((side) => ({ u, v: (side * plan.part.railSpacingMm) / 2 })),
+  )
 
 const around = (u: number, v: number, alongMm: number, acrossMm: number): Extent => ({
   fromU: u - alongMm,
@@ -43,8 +45,10 @@ const canopyExtent = (plan: RackPlan): Extent => {
 
 /** Outer face to outer face of what lies on the floor along or across the row, splices and bearers included, mm. */
 const baseWidth = ({ part, lengths, materials: { lumber } }: RackPlan): number => {
+  if (part.carriedBy === 'house') return lengths.bearerMm
   if (part.base === 'short-runners') return lengths.shortRunnerMm
-  const boardsASide = lengths.runner.count > 1 ? 2 : 1
+  const isSpliced = lengths.runners.length > 1 || (lengths.runners[0]?.pieces.count ?? 0) > 1
+  const boardsASide = isSpliced ? 2 : 1
   return Math.max(lengths.bearerMm, lengths.crossMm + 2 * boardsASide * lumber.thickMm)
 }
 
@@ -68,6 +72,10 @@ const frameExtent = (plan: RackPlan): Extent => {
   }
 }
 
+/** What hangs from the house ends over the floor with the bearers of its gutters, mm. */
+const lowestMm = ({ part, levels, materials }: RackPlan): number =>
+  part.carriedBy === 'house' ? levels.bearerTopMm - materials.lumber.thickMm : 0
+
 export const bodiesOf = (plan: RackPlan): Body[] => {
   const { part, frame, positions, levels, materials } = plan
   const foot = footHalf(plan)
@@ -81,7 +89,7 @@ export const bodiesOf = (plan: RackPlan): Body[] => {
   const middleU = (positions.gutterFromU + positions.gutterToU) / 2
   return [
     body('canopy', canopyExtent(plan), levels.tipMm, levels.barTopMm),
-    body('frame', frameExtent(plan), 0, levels.barTopMm),
+    body('frame', frameExtent(plan), lowestMm(plan), levels.barTopMm),
     ...feetOf(plan).map(({ u, v }) =>
       body('foot', around(u, v, foot.along, foot.across), 0, part.footPlateMm),
     ),

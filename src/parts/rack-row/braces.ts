@@ -1,7 +1,8 @@
 import type { Stick } from '../../model/built'
 import { feet } from '../../units/length'
 import { boardPiece } from './board'
-import { SIDES, type Pair } from './pairs'
+import { sharesPairs } from './joints'
+import { isBracedPair, SIDES, type Pair } from './pairs'
 import type { RackPlan } from './plan'
 import { layMiddle, type RowPlace } from './stick'
 
@@ -45,10 +46,17 @@ interface Bay {
   readonly toNextMm: number
 }
 
-/** Both end bays, and more between them in a long row. */
+/** Pairs of each run that stands by itself: the row, or a rack of J2. */
+const apart = ({ part }: RackPlan, pairs: readonly Pair[]): (readonly Pair[])[] =>
+  sharesPairs(part)
+    ? [pairs]
+    : Array.from({ length: part.racks }, (_, rack) => pairs.filter((pair) => pair.rack === rack))
+
+/** Both end bays of what stands by itself, and more between them where it is long. */
 const bracedBays = (plan: RackPlan, pairs: readonly Pair[]): Bay[] => {
   const last = pairs.length - 1
-  const more = Math.max(0, Math.floor(plan.positions.lengthMm / BRACED_EVERY_MM) - 1)
+  const runMm = sharesPairs(plan.part) ? plan.positions.lengthMm : plan.part.rackLengthMm
+  const more = Math.max(0, Math.floor(runMm / BRACED_EVERY_MM) - 1)
   const between = Array.from({ length: more }, (_, index) => Math.round(((index + 1) * last) / (more + 1)))
   return [0, ...between, last].flatMap((index) => {
     const pair = pairs[index]
@@ -62,7 +70,8 @@ const sideBraces = (plan: RackPlan, pairs: readonly Pair[]): Stick[] => {
   const { thickMm, wideMm } = plan.materials.lumber
   const besideMm = (plan.lengths.crossMm + thickMm) / 2
   const z = plan.levels.runnerTopMm + wideMm / 2
-  return bracedBays(plan, pairs).flatMap(({ pair, toNextMm }) => {
+  const bays = apart(plan, pairs).flatMap((run) => bracedBays(plan, run))
+  return bays.flatMap(({ pair, toNextMm }) => {
     const inMm = Math.sign(toNextMm) * Math.min(SIDE_ALONG * nodesMm(plan), Math.abs(toNextMm))
     return SIDES.map((side) =>
       brace(
@@ -83,13 +92,16 @@ const crossBraces = (plan: RackPlan, pairs: readonly Pair[]): Stick[] => {
   const v = plan.part.railSpacingMm / 2 - acrossMm
   const z = plan.levels.runnerTopMm - wideMm / 2
   return pairs
-    .filter(({ isEnd, isJoint }) => isEnd || isJoint)
+    .filter(isBracedPair)
     .map(({ u, rack, face }) =>
       brace(plan, 'XB', { foot: { u: u - face * behindMm, v, z }, alongMm: 0, acrossMm }, rack),
     )
 }
 
-export const braceSticks = (plan: RackPlan, pairs: readonly Pair[]): Stick[] => [
-  ...sideBraces(plan, pairs),
-  ...crossBraces(plan, pairs),
-]
+export const braceSticks = (plan: RackPlan, pairs: readonly Pair[]): Stick[] => {
+  const { bracing } = plan.part
+  return [
+    ...(bracing === 'both' || bracing === 'along' ? sideBraces(plan, pairs) : []),
+    ...(bracing === 'both' || bracing === 'across' ? crossBraces(plan, pairs) : []),
+  ]
+}

@@ -8,7 +8,7 @@ import { feedOf, type Feed } from './feed'
 import { rackFittings } from './fittings'
 import { frameSticks } from './frames'
 import { gutterSticks, outletMouths } from './gutters'
-import { pairsOf } from './pairs'
+import { standingPairs } from './pairs'
 import { planOf, type RackPlan } from './plan'
 import { runnerSticks } from './runners'
 import type { RackRow } from './schema'
@@ -16,7 +16,7 @@ import { hungTowers, type HungTower } from './towers'
 import { troughFacts } from './troughFacts'
 
 const sticksOf = (plan: RackPlan): Stick[] => {
-  const pairs = pairsOf(plan)
+  const pairs = standingPairs(plan)
   return [
     ...frameSticks(plan, pairs),
     ...braceSticks(plan, pairs),

@@ -24,8 +24,8 @@ const LOWER: readonly Layer[] = [
 ]
 
 const UPPER: readonly Layer[] = [
-  { marks: ['RL', 'RL-b', 'SV'], pen: 'steel', wash: 'steel', nearMm: 40 },
-  { marks: ['RS-p', 'RS-s'], pen: 'timber', wash: 'timber', nearMm: 30 },
+  { marks: ['RL', 'RL-b', 'SV', 'DW'], pen: 'steel', wash: 'steel', nearMm: 40 },
+  { marks: ['RS-p', 'RS-s', 'RS-d'], pen: 'timber', wash: 'timber', nearMm: 30 },
   { marks: ['HB'], pen: 'steel', wash: 'steel', nearMm: 20 },
 ]
 
@@ -82,6 +82,34 @@ const mouthMarks = (part: RackRow, { mouths }: Built): DiscsMark[] => {
   ]
 }
 
+/** Beside what it stands for, so that a crossed disc is not taken for a tower. */
+const HOLD_RADIUS_MM = inches(2.5)
+
+const crossAt = ({ x, y }: Point, armMm: number): Mark[] =>
+  [1, -1].map((way) => ({
+    ...lineMark(
+      [
+        { x: x - armMm, y: y - way * armMm },
+        { x: x + armMm, y: y + way * armMm },
+      ],
+      'steel',
+    ),
+    nearMm: WORDS_NEAR_MM,
+  }))
+
+/** A ground anchor, a tie or a strap from the house: a crossed disc over the riser that it holds, or in its place. */
+const holdMarks = ({ fittings }: Built): Mark[] => {
+  const places = fittings
+    .filter(({ item }) => item === 'ground-anchor' || item === 'row-tie' || item === 'house-strap')
+    .map(({ at }) => at)
+  if (places.length === 0) return []
+  const discs = Float64Array.from(places.flatMap(({ x, y }) => [x, y, HOLD_RADIUS_MM]))
+  return [
+    { as: 'discs', pen: 'steel', wash: 'paper', nearMm: WORDS_NEAR_MM, discs },
+    ...places.flatMap((at) => crossAt(at, HOLD_RADIUS_MM * Math.SQRT1_2)),
+  ]
+}
+
 const canopyMarks = ({ bodies }: Built): Mark[] =>
   bodies.filter(({ role }) => role === 'canopy').map(({ outline }) => shapeMark(outline, 'crop', 'crop'))
 
@@ -123,6 +151,7 @@ export const drawRackRow = (part: RackRow, built: Built): readonly Mark[] => {
     ...LOWER.map((layer) => layerMark(built, frame, layer)),
     ...fallMarks(built, part.lines),
     ...UPPER.map((layer) => layerMark(built, frame, layer)),
+    ...holdMarks(built),
     ...mouthMarks(part, built),
     ...feedMarks(part, built, frame),
     ...numberMarks(part),

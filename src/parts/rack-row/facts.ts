@@ -5,7 +5,7 @@ import { inches } from '../../units/length'
 import { canopyHalfMm } from './bodies'
 import { insertedMm, jointHalfMm } from './joints'
 import { invertAt } from './levels'
-import { pairsOf } from './pairs'
+import { standingPairs } from './pairs'
 import type { RackPlan } from './plan'
 import type { RackRow } from './schema'
 
@@ -19,8 +19,9 @@ const TIP_BELOW_LIP_MM = inches(1 / 4)
 const longestRun = ({ part, materials: { gutter } }: RackPlan): number =>
   ((gutter.depthMm - TIP_OVER_INVERT_MM - TIP_BELOW_LIP_MM) / part.gutterFall) * 1000
 
-/** Clear gap between a riser and the bar nearest to one, mm; negative where they meet. */
-const barToRiser = ({ positions, materials }: RackPlan): number => {
+/** Clear gap between a riser and the bar nearest to one, mm; negative where they meet, Infinity without a riser. */
+const barToRiser = ({ part, positions, materials }: RackPlan): number => {
+  if (part.carriedBy === 'house') return Infinity
   let leastMm = Infinity
   for (const bar of positions.barU)
     for (const pair of positions.pairU) leastMm = Math.min(leastMm, Math.abs(bar - pair))
@@ -76,7 +77,7 @@ const bearerShims = ({ part, levels, positions }: RackPlan): BearerShim[] =>
 const drilledFor = (plan: RackPlan): DrilledFor[] => {
   const { plainBitMm, sleeveBitMm } = plan.levels.holes
   const { rail, big } = plan.materials
-  const pairs = pairsOf(plan)
+  const pairs = standingPairs(plan)
   return [
     { isBig: false, conduit: rail, bitMm: plainBitMm },
     { isBig: true, conduit: big, bitMm: sleeveBitMm },
@@ -85,14 +86,14 @@ const drilledFor = (plan: RackPlan): DrilledFor[] => {
   )
 }
 
-const railJoint = ({ part, materials }: RackPlan): RailJoint | undefined =>
-  part.racks === 1
-    ? undefined
-    : {
-        railOdMm: materials.rail.odMm,
-        boreMm: materials.big.idMm,
-        insertionMm: insertedMm(part, materials),
-      }
+const railJoint = ({ part, materials }: RackPlan): RailJoint | undefined => {
+  if (part.racks === 1 || part.joint === 'J5') return undefined
+  const { rail, big, dowel } = materials
+  const insertionMm = insertedMm(part, materials)
+  return part.joint === 'J4'
+    ? { goesIn: 'dowel', insideOdMm: dowel.odMm, boreMm: rail.idMm, insertionMm }
+    : { goesIn: 'rail', insideOdMm: rail.odMm, boreMm: big.idMm, insertionMm }
+}
 
 const levelFacts = (plan: RackPlan) => {
   const { part, levels, positions, materials, lengths } = plan

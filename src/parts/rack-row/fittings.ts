@@ -3,8 +3,8 @@ import { shimKeys } from '../../catalogue/shims'
 import type { Fitting, Stick } from '../../model/built'
 import type { Place } from '../../geometry/point'
 import { placeAt } from './frame'
-import { invertAt } from './levels'
-import { SIDES } from './pairs'
+import { invertAt, tieTopOf } from './levels'
+import { isBracedPair, pairsOf, SIDES, standingPairs, type Pair } from './pairs'
 import type { RackPlan } from './plan'
 import type { HungTower } from './towers'
 
@@ -12,6 +12,7 @@ import type { HungTower } from './towers'
 const SCREWS: Readonly<Record<string, number>> = {
   'RS-p': 3,
   'RS-s': 3,
+  'RS-d': 3,
   BX: 6,
   TT: 6,
   SP: 8,
@@ -21,7 +22,13 @@ const SCREWS: Readonly<Record<string, number>> = {
 }
 
 /** Short runners are fixed at both risers, on each face; the risers need no screw of their own. */
-const SHORT_RUNNER_SCREWS: Readonly<Record<string, number>> = { ...SCREWS, 'RS-p': 0, 'RS-s': 0, BR: 6 }
+const SHORT_RUNNER_SCREWS: Readonly<Record<string, number>> = {
+  ...SCREWS,
+  'RS-p': 0,
+  'RS-s': 0,
+  'RS-d': 0,
+  BR: 6,
+}
 
 /** One fitting, counted as often as it is there. */
 const times = (count: number, fitting: Fitting): Fitting[] => Array<Fitting>(count).fill(fitting)
@@ -39,8 +46,8 @@ const screws = ({ part }: RackPlan, sticks: readonly Stick[]): Fitting[] => {
 /** A bar stops against both rails, on either side of each. */
 const STOPS_A_BAR = 4
 
-/** A sleeve, or a small stick in a big one, is held by a screw from below on each side of the riser. */
-const SCREWS_A_JOINT = 2
+/** Two rails are held together, from below: by a screw in each, or where they lap by a clamp on each side of the riser. */
+const HELD_A_JOINT = 2
 
 /** An item in the size of a stick of conduit or a section of gutter: `end-cap-3/4`, `gutter-joiner-5in`. */
 const fitting = (noun: string, stock: string): string => `${noun}-${sizeOf(stock)}`
@@ -52,26 +59,59 @@ const barFittings = (bars: readonly Stick[]): Fitting[] => [
 ]
 
 /**
- * A rail is capped where the row ends, and screwed where it meets the next; at the first riser a stop keeps
+ * A rail is capped where the row ends, and wherever it laps, and held where it meets the next; at the first riser a stop keeps
  * the whole line from creeping. Rails come from the high end, side by side.
  */
-const railFittings = (rails: readonly Stick[]): Fitting[] =>
-  rails.flatMap(({ stock, from, to }, index) => [
-    ...(index < SIDES.length
-      ? ['end-cap', 'rail-stop'].map((noun) => ({ item: fitting(noun, stock), at: from }))
-      : times(SCREWS_A_JOINT, { item: 'sleeve-screw', at: from })),
-    ...(index >= rails.length - SIDES.length ? [{ item: fitting('end-cap', stock), at: to }] : []),
-  ])
+const railFittings = ({ part }: RackPlan, rails: readonly Stick[]): Fitting[] => {
+  const laps = part.joint === 'J5'
+  return rails.flatMap(({ stock, from, to }, index) => {
+    const isFirst = index < SIDES.length
+    const isLast = index >= rails.length - SIDES.length
+    const holder = laps ? fitting('rail-clamp', stock) : 'sleeve-screw'
+    const cap = fitting('end-cap', stock)
+    return [
+      ...(isFirst || laps ? [{ item: cap, at: from }] : []),
+      ...(isFirst
+        ? [{ item: fitting('rail-stop', stock), at: from }]
+        : times(HELD_A_JOINT, { item: holder, at: from })),
+      ...(isLast || laps ? [{ item: cap, at: to }] : []),
+    ]
+  })
+}
 
-const footPlates = ({ part, frame, positions }: RackPlan): Fitting[] =>
-  part.footPlateMm === 0
-    ? []
-    : positions.pairU.flatMap((u) =>
-        SIDES.map((side) => ({
-          item: 'foot-plate',
-          at: placeAt(frame, u, (side * part.railSpacingMm) / 2, 0),
-        })),
-      )
+/** Something at the foot of both risers of each pair. */
+const atFeet = ({ part, frame }: RackPlan, item: string, pairs: readonly Pair[]): Fitting[] =>
+  pairs.flatMap(({ u }) =>
+    SIDES.map((side) => ({ item, at: placeAt(frame, u, (side * part.railSpacingMm) / 2, 0) })),
+  )
+
+const footPlates = (plan: RackPlan): Fitting[] =>
+  plan.part.footPlateMm === 0 ? [] : atFeet(plan, 'foot-plate', standingPairs(plan))
+
+/** What keeps a row from tipping: both risers of each braced pair anchored, or the pair tied at its top. */
+const holds = (plan: RackPlan): Fitting[] => {
+  const pairs = standingPairs(plan).filter(isBracedPair)
+  const { part, frame, levels } = plan
+  switch (part.hold) {
+    case 'free':
+      return []
+    case 'anchored':
+      return atFeet(plan, 'ground-anchor', pairs)
+    case 'tied': {
+      const z = tieTopOf(part, levels.holes)
+      return pairs.map(({ u }) => ({ item: 'row-tie', at: placeAt(frame, u, 0, z) }))
+    }
+  }
+}
+
+/** The straps that carry both rails, and under them the bearer, wherever a riser pair would stand. */
+const houseStraps = (plan: RackPlan): Fitting[] =>
+  plan.part.carriedBy === 'house' ? atFeet(plan, 'house-strap', pairsOf(plan)) : []
+
+const paint = ({ part }: RackPlan, conduit: readonly Stick[]): Fitting[] =>
+  part.drips === 'painted'
+    ? conduit.map(({ from, lengthMm }) => ({ item: 'conduit-paint', at: from, amount: lengthMm }))
+    : []
 
 /** A trough is capped at both ends and joined between its sections. */
 const sectionFittings = (gutters: readonly Stick[], lines: number): Fitting[] => {
@@ -114,7 +154,11 @@ export const rackFittings = (
   ...footPlates(plan),
   ...screws(plan, sticks),
   ...barFittings(marked(sticks, 'HB')),
-  ...railFittings(marked(sticks, 'RL', 'RL-b')),
+  ...railFittings(plan, marked(sticks, 'RL', 'RL-b')),
+  ...holds(plan),
+  ...houseStraps(plan),
+  // A dowel is inside the rails.
+  ...paint(plan, marked(sticks, 'RL', 'RL-b', 'SV', 'HB')),
   ...sectionFittings(marked(sticks, 'GT'), plan.part.lines),
   ...plan.positions.lineV.flatMap((v) => troughFittings(plan, v)),
 ]

@@ -1,20 +1,17 @@
-import type { Stick } from '../../model/built'
+import type { Hole, Stick } from '../../model/built'
 import { boardPiece } from './board'
 import { cutOf } from './cut'
+import { railOutMm } from './joints'
 import { tieTopOf } from './levels'
 import { SIDES, type Pair } from './pairs'
 import type { RackPlan } from './plan'
 import { ACROSS, layFrom, layMiddle, UP, type Piece } from './stick'
 
 /** A riser may come out shorter only by what it has over the least riser: its holes are measured from the foot. */
-const riserPiece = (plan: RackPlan, isBig: boolean): Piece => {
+const riserPiece = (plan: RackPlan, mark: string, holes: readonly Hole[]): Piece => {
   const { part, site, boards, materials, levels, lengths } = plan
-  const { plainMm, sleeveMm, plainBitMm, sleeveBitMm } = levels.holes
-  const hole = isBig
-    ? { centreMm: sleeveMm, diameterMm: sleeveBitMm }
-    : { centreMm: plainMm, diameterMm: plainBitMm }
   return {
-    mark: isBig ? 'RS-s' : 'RS-p',
+    mark,
     stock: materials.lumber.key,
     lengthMm: lengths.riserMm,
     // Along the row and across it: the hole goes through the wide face.
@@ -22,24 +19,45 @@ const riserPiece = (plan: RackPlan, isBig: boolean): Piece => {
     heightMm: materials.lumber.wideMm,
     cut: cutOf(lengths.riserMm, boards, site.kerfMm),
     minusMm: part.riserMm === null ? Math.max(0, lengths.riserMm - levels.riserNeededMm) : 0,
-    holes: [hole],
+    holes,
   }
 }
 
+type Side = (typeof SIDES)[number]
+
+/** Which riser stands at a side of a pair. */
+type RiserAt = (pair: Pair, side: Side) => Piece
+
+/** J5: each hole stands off its riser's middle by half a rail, and where two rails lap both go through one riser. */
+const lappedRisers = (plan: RackPlan): RiserAt => {
+  const { part, materials, levels } = plan
+  const hole = (rack: number, side: Side): Hole => ({
+    centreMm: levels.holes.plainMm,
+    diameterMm: levels.holes.plainBitMm,
+    asideMm: side * railOutMm(part, rack, materials),
+  })
+  return ({ rack, isJoint }, side) =>
+    isJoint
+      ? riserPiece(plan, 'RS-d', [hole(rack - 1, side), hole(rack, side)])
+      : riserPiece(plan, 'RS-p', [hole(rack, side)])
+}
+
+const risersOf = (plan: RackPlan): RiserAt => {
+  if (plan.part.joint === 'J5') return lappedRisers(plan)
+  const { plainMm, sleeveMm, plainBitMm, sleeveBitMm } = plan.levels.holes
+  const plain = riserPiece(plan, 'RS-p', [{ centreMm: plainMm, diameterMm: plainBitMm }])
+  const big = riserPiece(plan, 'RS-s', [{ centreMm: sleeveMm, diameterMm: sleeveBitMm }])
+  return ({ isBig }) => (isBig ? big : plain)
+}
+
 const risers = (plan: RackPlan, pairs: readonly Pair[]): Stick[] => {
-  const plain = riserPiece(plan, false)
-  const big = riserPiece(plan, true)
+  const riserAt = risersOf(plan)
   const { footPlateMm, railSpacingMm } = plan.part
-  return pairs.flatMap(({ u, rack, isBig }) =>
-    SIDES.map((side) =>
-      layFrom(
-        plan.frame,
-        isBig ? big : plain,
-        { u, v: (side * railSpacingMm) / 2, z: footPlateMm },
-        UP,
-        rack,
-      ),
-    ),
+  return pairs.flatMap((pair) =>
+    SIDES.map((side) => {
+      const foot = { u: pair.u, v: (side * railSpacingMm) / 2, z: footPlateMm }
+      return layFrom(plan.frame, riserAt(pair, side), foot, UP, pair.rack)
+    }),
   )
 }
 

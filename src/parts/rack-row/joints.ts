@@ -13,9 +13,19 @@ export interface RailRun {
   readonly isBig: boolean
 }
 
-/** J3: odd racks, counted from 1 at the start, are railed in the bigger conduit. `rack` counts from 0 at the high end. */
-export const isBigRack = ({ joint, racks, fallsTo }: RackRow, rack: number): boolean =>
-  joint === 'J3' && numberOf(fallsTo === 'end', rack, racks) % 2 === 0
+/** Odd racks, counted from 1 at the start. `rack` counts from 0 at the high end. */
+const isOdd = ({ racks, fallsTo }: RackRow, rack: number): boolean =>
+  numberOf(fallsTo === 'end', rack, racks) % 2 === 0
+
+/** J3: odd racks are railed in the bigger conduit. */
+export const isBigRack = (part: RackRow, rack: number): boolean => part.joint === 'J3' && isOdd(part, rack)
+
+/** Where racks meet they share a riser pair; racks of J2 have a pair each, so that they come apart. */
+export const sharesPairs = ({ joint }: RackRow): boolean => joint !== 'J2'
+
+/** J5: rails of odd racks lie half a rail inside the risers' middles, those of even racks half a rail outside, and so side by side. */
+export const railOutMm = (part: RackRow, rack: number, { rail }: Materials): number =>
+  part.joint === 'J5' ? (isOdd(part, rack) ? -rail.odMm : rail.odMm) / 2 : 0
 
 /** Past the riser's face the double wall goes on for an inch, so that it straddles the wood. Common practice, no source. */
 const STRADDLE_MM = inches(1)
@@ -24,9 +34,10 @@ const STRADDLE_MM = inches(1)
 const overlapMm = (part: RackRow, { lumber }: Materials): number =>
   Math.max(part.overlapMm, part.pastRiserMm + lumber.thickMm / 2 + STRADDLE_MM)
 
-/** How far a rack's rail runs past the shared riser's centre, mm; negative where it stops short. */
+/** How far a rack's rail runs past the line between two racks, mm; negative where it stops short. */
 const pastShared = (part: RackRow, materials: Materials, rack: number): number => {
-  if (part.joint === 'J1') return -part.railGapMm / 2
+  if (part.joint === 'J5') return part.lapMm / 2
+  if (part.joint !== 'J3') return -part.railGapMm / 2
   return isBigRack(part, rack) ? part.pastRiserMm : overlapMm(part, materials) - part.pastRiserMm
 }
 
@@ -46,7 +57,7 @@ export const endInset = (part: RackRow, materials: Materials): number => {
   return Math.max(0, rackLengthMm + pastMm + railEndMm - stickMm)
 }
 
-/** The rails of one line, from the high end. */
+/** The rails of one line, from the high end. They end where they do however far the end pairs are moved in under them. */
 export const railRuns = (part: RackRow, materials: Materials, insetMm: number): RailRun[] => {
   const { racks, rackLengthMm, railEndMm } = part
   return Array.from({ length: racks }, (_, rack) => {
@@ -60,13 +71,36 @@ export const railRuns = (part: RackRow, materials: Materials, insetMm: number): 
   })
 }
 
-/** J1: a sleeve holds both rail ends and the gap between them. */
+/** J1 and J2: a sleeve holds both rail ends and the gap between them. A dowel of J4 is as long inside them. */
 export const sleeveLengthMm = ({ insertionMm, railGapMm }: RackRow): number => 2 * insertionMm + railGapMm
 
-/** How far a rail goes into the conduit that takes it at a joint, mm. */
-export const insertedMm = (part: RackRow, materials: Materials): number =>
-  part.joint === 'J1' ? part.insertionMm : overlapMm(part, materials)
+/** Room past the sleeve and a riser, so that it slides home. Common practice, no source. */
+const SLIDE_MM = inches(1)
 
-/** How far from the shared riser's centre a bar would no longer lie on the rail that it is hung for, mm. */
-export const jointHalfMm = (part: RackRow): number =>
-  part.joint === 'J1' ? sleeveLengthMm(part) / 2 : part.pastRiserMm
+/** J2: from riser to riser across the gap between two racks, middle to middle, mm: what lets the sleeve slide home, and never over half a rack. */
+export const rackGapMm = (part: RackRow, { lumber }: Materials): number =>
+  sharesPairs(part)
+    ? 0
+    : Math.max(
+        sleeveLengthMm(part) + lumber.thickMm + SLIDE_MM,
+        Math.min(part.rackGapMm, part.rackLengthMm / 2),
+      )
+
+/** How far what goes in goes into the conduit that takes it at a joint, mm. */
+export const insertedMm = (part: RackRow, materials: Materials): number =>
+  part.joint === 'J3' ? overlapMm(part, materials) : part.insertionMm
+
+/** How far from the line between two racks a bar would no longer lie on the rail that it is hung for, mm. */
+export const jointHalfMm = (part: RackRow): number => {
+  switch (part.joint) {
+    case 'J1':
+    case 'J2':
+      return sleeveLengthMm(part) / 2
+    case 'J3':
+      return part.pastRiserMm
+    case 'J4':
+      return part.railGapMm / 2
+    case 'J5':
+      return part.lapMm / 2
+  }
+}

@@ -4,6 +4,7 @@ import { inches } from '../../units/length'
 import { equalPieces, riserLength, shortestHalf, type EqualPieces } from './cut'
 import { frameOf, type Frame } from './frame'
 import { rackLevels, type RackLevels } from './levels'
+import { sharesPairs } from './joints'
 import { materialsOf, type Materials } from './materials'
 import { positionsOf, type Positions } from './positions'
 import type { RackRow } from './schema'
@@ -15,11 +16,19 @@ export interface Lengths {
   readonly crossMm: number
   readonly barMm: number
   readonly bearerMm: number
-  /** Runner along the row, from the first riser's outer face to the last one's. */
-  readonly runnerRunMm: number
-  readonly runner: EqualPieces
+  readonly runners: readonly RunnerRun[]
   /** Base runner across the row. */
   readonly shortRunnerMm: number
+}
+
+/**
+ * Runner along the row, u and mm: from where the first riser's outer face is to where the last one's is before end pairs are
+ * moved in from there. Between racks of J2 it is cut in the middle of the gap, so that they come apart.
+ */
+export interface RunnerRun {
+  readonly fromU: number
+  readonly runMm: number
+  readonly pieces: EqualPieces
 }
 
 /** All that is known of a row before its first stick is laid. */
@@ -41,15 +50,32 @@ const BAR_PAST_RAIL_MM = inches(2)
 /** A plan before its lengths. */
 type Laid = Omit<RackPlan, 'lengths'>
 
-const barLength = ({ part }: Laid, linesMm: number): number =>
-  Math.max(part.railSpacingMm + 2 * BAR_PAST_RAIL_MM, linesMm + 2 * part.barEndMm)
+/** From the outermost rail on the left to that on the right, middles, mm. */
+const railsApartMm = ({ part, materials }: Laid): number =>
+  part.railSpacingMm + (part.joint === 'J5' && part.racks > 1 ? materials.rail.odMm : 0)
+
+const barLength = (laid: Laid, linesMm: number): number =>
+  Math.max(railsApartMm(laid) + 2 * BAR_PAST_RAIL_MM, linesMm + 2 * laid.part.barEndMm)
+
+const runnersOf = ({ part, boards, materials, positions }: Laid): RunnerRun[] => {
+  const { insetMm, lengthMm } = positions
+  const endMm = insetMm - materials.lumber.thickMm / 2
+  const longestMm = Math.max(...boards.map(({ measuredMm }) => measuredMm))
+  const cuts = sharesPairs(part)
+    ? []
+    : Array.from({ length: part.racks - 1 }, (_, rack) => (rack + 1) * part.rackLengthMm)
+  const froms = [endMm, ...cuts]
+  return froms.map((fromU, index) => {
+    const runMm = (froms[index + 1] ?? lengthMm - endMm) - fromU
+    return { fromU, runMm, pieces: equalPieces(runMm, longestMm) }
+  })
+}
 
 const lengthsOf = (laid: Laid): Lengths => {
-  const { part, site, boards, materials, levels, positions } = laid
+  const { part, site, boards, materials, levels } = laid
   const { lumber, gutter } = materials
   const linesMm = (part.lines - 1) * part.lineSpacingMm
   const crossMm = part.railSpacingMm + lumber.wideMm
-  const runnerRunMm = positions.lengthMm - 2 * positions.insetMm + lumber.thickMm
   // A bearer never ends between the runners that carry it.
   const overRunnersMm = crossMm + 2 * lumber.thickMm
   return {
@@ -57,13 +83,17 @@ const lengthsOf = (laid: Laid): Lengths => {
     crossMm,
     barMm: barLength(laid, linesMm),
     bearerMm: Math.max(linesMm + gutter.topMm + 2 * part.bearerEndMm, overRunnersMm),
-    runnerRunMm,
-    runner: equalPieces(runnerRunMm, Math.max(...boards.map(({ measuredMm }) => measuredMm))),
+    runners: runnersOf(laid),
     shortRunnerMm: shortestHalf(crossMm, boards, site.kerfMm) ?? crossMm,
   }
 }
 
-export const planOf = (part: RackRow, site: Site): RackPlan => {
+/** What hangs from the house has no risers, and so none of a fixed length. */
+const asCarried = (part: RackRow): RackRow =>
+  part.carriedBy === 'house' && part.riserMm !== null ? { ...part, riserMm: null } : part
+
+export const planOf = (drawn: RackRow, site: Site): RackPlan => {
+  const part = asCarried(drawn)
   const materials = materialsOf(part, site.measured)
   const laid: Laid = {
     part,

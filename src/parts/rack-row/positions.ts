@@ -1,7 +1,8 @@
 import { inches } from '../../units/length'
 import { rowLengthMm } from './frame'
-import { endInset } from './joints'
+import { endInset, sharesPairs } from './joints'
 import type { Materials } from './materials'
+import { pairPlaces, rackSpans, type PairPlace, type RackSpan } from './pairPlaces'
 import type { RackRow } from './schema'
 
 /** Where things stand along and across the row; u and v in mm. */
@@ -11,10 +12,10 @@ export interface Positions {
   /** Hanger bars, station by station. */
   readonly barU: readonly number[]
   readonly lineV: readonly number[]
+  /** How far the ends of the row stand in from its first and last rack line, so that end rails stay whole. */
   readonly insetMm: number
+  readonly pairs: readonly PairPlace[]
   readonly pairU: readonly number[]
-  /** Riser pairs from one rack line to the next. */
-  readonly pairsARack: number
   readonly gutterFromU: number
   readonly gutterToU: number
   readonly outletU: number
@@ -40,54 +41,74 @@ const ROUNDING = 1e-9
 const steps = (count: number, at: (index: number) => number): number[] =>
   Array.from({ length: count }, (_, index) => at(index))
 
-const pairsAlong = (part: RackRow, insetMm: number): number[] => {
-  const lengthMm = rowLengthMm(part)
-  const baysARack = part.midPairs + 1
-  const bays = part.racks * baysARack
-  return steps(bays + 1, (index) =>
-    Math.min(Math.max((index * part.rackLengthMm) / baysARack, insetMm), lengthMm - insetMm),
-  )
-}
-
-/** Downhill of a pair that is in the way; uphill of the last one, past which no runner goes. */
-const clearOfPairs = (u: number, pairU: readonly number[]): number => {
-  const index = pairU.findIndex((pair) => Math.abs(pair - u) < BEARER_TO_PAIR_MM)
-  const pair = pairU[index]
-  if (pair === undefined) return u
-  return index === pairU.length - 1 ? pair - BEARER_TO_PAIR_MM : pair + BEARER_TO_PAIR_MM
+/** Downhill of all pairs that are in the way; uphill of them where that would be past the last one, where no runner goes. */
+const clearOf = (u: number, pairU: readonly number[]): number => {
+  const isNear = (pair: number, at: number) => Math.abs(pair - at) < BEARER_TO_PAIR_MM
+  const down = pairU.reduce((at, pair) => (isNear(pair, at) ? pair + BEARER_TO_PAIR_MM : at), u)
+  return down <= (pairU.at(-1) ?? down)
+    ? down
+    : pairU.reduceRight((at, pair) => (isNear(pair, at) ? pair - BEARER_TO_PAIR_MM : at), u)
 }
 
 const clearOfOutlet = (u: number, outletU: number): number =>
   Math.abs(u - outletU) < BEARER_TO_OUTLET_MM ? outletU - BEARER_TO_OUTLET_MM : u
 
-const bearersAlong = (lengthMm: number, pairU: readonly number[], outletU: number): number[] => {
+const bearersAlong = (lengthMm: number, shunnedU: readonly number[], outletU: number): number[] => {
   const bays = Math.ceil(lengthMm / BEARER_SPACING_MM - ROUNDING)
-  return steps(bays + 1, (index) => clearOfPairs(clearOfOutlet((index * lengthMm) / bays, outletU), pairU))
+  return steps(bays + 1, (index) => clearOf(clearOfOutlet((index * lengthMm) / bays, outletU), shunnedU))
 }
 
 /**
- * Stations run unbroken through every rack joint. The outlet stands in the middle of the last riser bay, so that the
- * drain's trench passes between foot plates; with an even number of bars a bay that is also midway between two stations.
+ * What bearers keep off: riser pairs, the ends of the runners where pairs are moved in from them, and the joints of the
+ * runners between racks that come apart. From the high end down.
  */
+const shunnedAlong = (part: RackRow, insetMm: number, pairU: readonly number[]): number[] => {
+  const lengthMm = rowLengthMm(part)
+  const lines = sharesPairs(part) ? [] : steps(part.racks - 1, (rack) => (rack + 1) * part.rackLengthMm)
+  return [insetMm, lengthMm - insetMm, ...pairU, ...lines].toSorted((a, b) => a - b)
+}
+
+/** From an outlet's middle to a riser pair's: half a trench, half a foot plate and a hand. Common practice, no source. */
+const OUTLET_TO_PAIR_MM = inches(12)
+
+/**
+ * The outlet stands in the middle of the last riser bay, so that the drain's trench passes between foot plates; with an even
+ * number of bars a bay that is also midway between two stations. Where the last pair is moved in far enough it stands past
+ * it, so that little water stays behind.
+ */
+const outletAlong = (part: RackRow, { fromU, toU }: RackSpan): number => {
+  const pastMm = rowLengthMm(part) - toU
+  return pastMm >= 2 * OUTLET_TO_PAIR_MM ? toU + pastMm / 2 : toU - (toU - fromU) / (part.midPairs + 1) / 2
+}
+
+/** What carries the gutters: bearers on long runners, or whatever stands or hangs at each pair. */
+const hasBearersAlong = ({ base, carriedBy }: RackRow): boolean =>
+  base === 'long-runners' && carriedBy === 'floor'
+
+/** Stations run unbroken through every rack joint, whatever lies between the risers there: hooks, tubes and gutters are then alike all over the row. */
 export const positionsOf = (part: RackRow, materials: Materials): Positions => {
-  const { rackLengthMm, barsPerRack, lines, lineSpacingMm, midPairs } = part
+  const { rackLengthMm, barsPerRack, lines, lineSpacingMm } = part
   const lengthMm = rowLengthMm(part)
   const pitchMm = rackLengthMm / barsPerRack
   const insetMm = endInset(part, materials)
-  const pairU = pairsAlong(part, insetMm)
+  const spans = rackSpans(part, materials)
+  const pairs = pairPlaces(part, spans, insetMm)
+  const pairU = pairs.map(({ u }) => u)
   const gutterFromU = pitchMm / 2 - GUTTER_BEFORE_BAR_MM
-  const outletU = lengthMm - rackLengthMm / (midPairs + 1) / 2
+  const outletU = outletAlong(part, spans.at(-1) ?? { fromU: 0, toU: lengthMm })
   return {
     lengthMm,
     pitchMm,
     barU: steps(part.racks * barsPerRack, (index) => (index + 0.5) * pitchMm),
     lineV: steps(lines, (index) => (index + 1 - (lines + 1) / 2) * lineSpacingMm),
     insetMm,
+    pairs,
     pairU,
-    pairsARack: midPairs + 1,
     gutterFromU,
     gutterToU: gutterFromU + lengthMm,
     outletU,
-    bearerU: part.base === 'short-runners' ? pairU : bearersAlong(lengthMm, pairU, outletU),
+    bearerU: hasBearersAlong(part)
+      ? bearersAlong(lengthMm, shunnedAlong(part, insetMm, pairU), outletU)
+      : pairU,
   }
 }

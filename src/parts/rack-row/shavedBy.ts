@@ -5,7 +5,8 @@ type Fields = readonly (keyof RackRow)[]
 /** A cross-piece, a tie and a brace are cut at one stop, which the rails set. */
 const crossways: Fields = ['railSpacingMm']
 const risers: Fields = ['riserMm', 'topMarginMm', 'leastShimMm', 'hookMm', 'towerMm']
-const rails: Fields = ['railEndMm', 'railGapMm', 'overlapMm', 'pastRiserMm', 'rackLengthMm']
+const rails: Fields = ['railEndMm', 'railGapMm', 'overlapMm', 'pastRiserMm', 'lapMm', 'rackLengthMm']
+const joiners: Fields = ['insertionMm', 'railGapMm']
 
 /**
  * By the mark of a member, the fields that make it shorter, in the order in which a builder gives them up: what only sticks out or
@@ -21,8 +22,10 @@ export const shavedBy: Readonly<Record<string, Fields>> = {
   BR: ['railEndMm', 'railSpacingMm', 'rackLengthMm'],
   'RS-p': risers,
   'RS-s': risers,
+  'RS-d': risers,
   RL: rails,
   'RL-b': rails,
-  SV: ['insertionMm', 'railGapMm'],
+  SV: joiners,
+  DW: joiners,
   GT: ['rackLengthMm'],
 }
