@@ -1,9 +1,11 @@
 import { airTrapVent } from './air-trap-vent'
 import { aisleWidthMin } from './aisle-width-min'
+import { barLoadMax } from './bar-load-max'
 import { barRiserGap } from './bar-riser-gap'
 import { barSleeveGap } from './bar-sleeve-gap'
 import { bodyOverlap } from './body-overlap'
 import { cartReachMin } from './cart-reach-min'
+import { climbGuard } from './climb-guard'
 import type { Rule } from './context'
 import { digDepthMax } from './dig-depth-max'
 import { doorHeadMin } from './door-head-min'
@@ -17,6 +19,8 @@ import { drainFallMin } from './drain-fall-min'
 import { drainFullMax } from './drain-full-max'
 import { drainPitReach } from './drain-pit-reach'
 import { exitAccessMin } from './exit-access-min'
+import { fishDripClear } from './fish-drip-clear'
+import { footGroundMax } from './foot-ground-max'
 import { footShimMax } from './foot-shim-max'
 import { gutterFallMin } from './gutter-fall-min'
 import { gutterRunMax } from './gutter-run-max'
@@ -25,7 +29,10 @@ import { headBoxLevelMin } from './head-box-level-min'
 import { headroomMin } from './headroom-min'
 import { holeBellGap } from './hole-bell-gap'
 import { holeBitMin } from './hole-bit-min'
+import { holeEdgeMin } from './hole-edge-min'
+import { houseLoadMax } from './house-load-max'
 import { insideHouse } from './inside-house'
+import { jointRiserNear } from './joint-riser-near'
 import { keepClearFree } from './keep-clear-free'
 import { lateralFlushEnd } from './lateral-flush-end'
 import { levelStackShort } from './level-stack-short'
@@ -42,11 +49,17 @@ import { pitLevelOrder } from './pit-level-order'
 import { pitOverflowLevel } from './pit-overflow-level'
 import { pitOverflowSize } from './pit-overflow-size'
 import { pitTransitRoom } from './pit-transit-room'
+import { plasticTravelMax } from './plastic-travel-max'
 import { polyFamilySame } from './poly-family-same'
 import { pumpFlowFit } from './pump-flow-fit'
 import { pumpLiftMin } from './pump-lift-min'
 import { railInsertionMin } from './rail-insertion-min'
 import { railJointFit } from './rail-joint-fit'
+import { railSpanMax } from './rail-span-max'
+import { railUpliftMax } from './rail-uplift-max'
+import { riserBraceBoth } from './riser-brace-both'
+import { riserLoadMax } from './riser-load-max'
+import { rowHeightMax } from './row-height-max'
 import { serviceCrossingMin } from './service-crossing-min'
 import { stockLengthMax } from './stock-length-max'
 import { suctionLevelMin } from './suction-level-min'
@@ -54,7 +67,10 @@ import { surveyLoopClose } from './survey-loop-close'
 import { tipAirMin } from './tip-air-min'
 import { tipTroughWidth } from './tip-trough-width'
 import { tipWindowMin } from './tip-window-min'
+import { tipsEmptyMin } from './tips-empty-min'
+import { tipsOneSideMax } from './tips-one-side-max'
 import { towerFlowEven } from './tower-flow-even'
+import { towerStepMax } from './tower-step-max'
 import { towerWithdrawalMin } from './tower-withdrawal-min'
 import { trenchFootClear } from './trench-foot-clear'
 import { troughFreeboardMin } from './trough-freeboard-min'
@@ -66,7 +82,7 @@ import { zoneFlowBalance } from './zone-flow-balance'
 import { zoneMainReach } from './zone-main-reach'
 import { zoneValveOpen } from './zone-valve-open'
 
-/** Every rule, in the order in which the sidebar groups them: floor, drains, water, racks. */
+/** Every rule, in the order in which the sidebar groups them: floor, drains, water, racks, strength. */
 export const rules: readonly Rule[] = [
   bodyOverlap,
   insideHouse,
@@ -132,8 +148,24 @@ export const rules: readonly Rule[] = [
   railInsertionMin,
   holeBitMin,
   towerWithdrawalMin,
+  towerStepMax,
+  plasticTravelMax,
   stockLengthMax,
   polyFamilySame,
+  fishDripClear,
+  railSpanMax,
+  barLoadMax,
+  jointRiserNear,
+  riserBraceBoth,
+  riserLoadMax,
+  holeEdgeMin,
+  railUpliftMax,
+  footGroundMax,
+  houseLoadMax,
+  tipsEmptyMin,
+  tipsOneSideMax,
+  rowHeightMax,
+  climbGuard,
 ]
 
 const byId = new Map(rules.map((rule) => [rule.id, rule]))

@@ -33,6 +33,11 @@ const SAYS: Readonly<Record<string, Say>> = {
     `Set the outlet of ${name} ${onTape(Number(value))} from its low end`,
   overflowBore: (name, value) => `Give ${name} an overflow of ${value} in pipe`,
   riserMm: (name) => `Let the risers of ${name} be as long as the levels ask`,
+  bracing: (name) => `Give ${name} braces along the row and across it`,
+  hold: (name) => `Give ${name} ground anchors at its braced pairs`,
+  carriedBy: (name) => `Set the rails of ${name} on risers that stand on the floor`,
+  treated: (name) => `Let only the runners and base pieces of ${name} be preserved`,
+  drips: (name) => `Give the conduit of ${name} drip ties and end caps`,
 
   feed: (name, value) => splitWords(String(value), name),
   lateral: (name, value) => `Give ${name} laterals of ${pipe(value)}`,

@@ -6,7 +6,7 @@ import { type Finding, rankOf, type StateWord, stateWords, type Subject } from '
 import { rememberEach } from '../model/remember'
 
 /** What a warning is about, as the sidebar divides them. */
-export const areas = ['Floor', 'Drains', 'Pits', 'Water', 'Racks'] as const
+export const areas = ['Floor', 'Drains', 'Pits', 'Water', 'Racks', 'Strength'] as const
 export type Area = (typeof areas)[number]
 
 /** Like findings of one rule, worst first. */
@@ -52,6 +52,7 @@ const areaOf = (finding: Finding, rule: Rule): Area => {
   if (finding.subject === 'drain') return 'Drains'
   if (finding.subject === 'pit') return 'Pits'
   if (finding.subject === 'flow') return 'Water'
+  if (finding.subject === 'strength' || finding.subject === 'stance') return 'Strength'
   return rule.over !== 'bay' || rule.isOfRacks ? 'Racks' : 'Floor'
 }
 
@@ -98,24 +99,32 @@ export interface AreaState {
   readonly states: readonly StateCount[]
 }
 
-const subjects: Readonly<Record<Area, Subject>> = {
-  Floor: 'fit',
-  Drains: 'drain',
-  Pits: 'pit',
-  Water: 'flow',
-  Racks: 'fit',
+/** What an area is judged by; the good word of the first stands for the area where nothing warns. */
+const subjects: Readonly<Record<Area, readonly [Subject, ...Subject[]]>> = {
+  Floor: ['fit'],
+  Drains: ['drain'],
+  Pits: ['pit'],
+  Water: ['flow'],
+  Racks: ['fit'],
+  Strength: ['strength', 'stance'],
 }
 
 const countsOf = (area: Area, findings: readonly Finding[]): StateCount[] =>
-  stateWords[subjects[area]]
-    .map((word, rank) => ({ word, rank, count: findings.filter((f) => rankOf(f) === rank).length }))
+  subjects[area]
+    .flatMap((subject) =>
+      stateWords[subject].map((word, rank): StateCount => {
+        const alike = findings.filter((finding) => finding.subject === subject && rankOf(finding) === rank)
+        return { word, rank, count: alike.length }
+      }),
+    )
     .filter(({ count, rank }) => rank > 0 && count > 0)
-    .reverse()
+    .sort((a, b) => b.rank - a.rank)
 
 /** Whether the bay has anything yet that the area's rules could find fault with. */
 const isBegun = (area: Area, { bay, towers }: Pick<Evaluation, 'bay' | 'towers'>): boolean => {
   switch (area) {
     case 'Racks':
+    case 'Strength':
       return towers > 0
     case 'Drains':
       return bay.levels.drains.size > 0
@@ -136,7 +145,7 @@ export const areaStates = (
 ): readonly AreaState[] =>
   areas.map((area) => {
     const findings = groups.filter((g) => g.area === area).flatMap((g) => g.rules.flatMap((r) => r.findings))
-    const good = { word: stateWords[subjects[area]][0], rank: 0, count: 0 }
+    const good = { word: stateWords[subjects[area][0]][0], rank: 0, count: 0 }
     if (findings.length > 0) return { area, states: countsOf(area, findings) }
     return { area, states: isBegun(area, evaluation) ? [good] : [] }
   })

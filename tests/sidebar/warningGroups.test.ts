@@ -8,7 +8,7 @@ import { firstTry } from '../support/firstTry'
 import { scenarios } from '../support/scenarios'
 
 const subjectOf = (state: Finding['state']): Finding['subject'] =>
-  (['fit', 'drain', 'flow'] as const).find((subject) =>
+  (['fit', 'drain', 'flow', 'strength', 'stance'] as const).find((subject) =>
     (stateWords[subject] as readonly string[]).includes(state),
   )!
 
@@ -84,6 +84,7 @@ describe('the state of an area', () => {
       { area: 'Pits', states: [] },
       { area: 'Water', states: [] },
       { area: 'Racks', states: [] },
+      { area: 'Strength', states: [] },
     ])
     const standing = areaStates([], evaluate(firstTry()))
     expect(standing.map(({ states }) => states.map(({ word }) => word))).toEqual([
@@ -92,7 +93,27 @@ describe('the state of an area', () => {
       ['Holds'],
       ['Even'],
       ['Fits'],
+      ['Within'],
     ])
+  })
+
+  test('counts what carries too much and what tips, each by its own words', () => {
+    const groups = warningGroups([
+      finding('rail-span-max', 'Too long', ['rack-row-1']),
+      finding('rail-span-max', 'Proof-load', ['rack-row-2']),
+      finding('tips-empty-min', 'Tips', ['rack-row-1']),
+      finding('tips-empty-min', 'Shaky', ['rack-row-2']),
+    ])
+    expect(groups.map(({ area }) => area)).toEqual(['Strength'])
+    expect(areaStates(groups, evaluate(firstTry())).at(-1)).toEqual({
+      area: 'Strength',
+      states: [
+        { word: 'Too long', rank: 2, count: 1 },
+        { word: 'Tips', rank: 2, count: 1 },
+        { word: 'Proof-load', rank: 1, count: 1 },
+        { word: 'Shaky', rank: 1, count: 1 },
+      ],
+    })
   })
 
   test('is told of the water by its own words', () => {

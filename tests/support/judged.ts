@@ -5,6 +5,7 @@ import { applyMend } from '../../src/layout/mend'
 import type { Layout } from '../../src/layout/schema'
 import type { Finding, Quantity } from '../../src/model/finding'
 import { toGph } from '../../src/units/flow'
+import { toKsi, toPoundsForce, toPsf } from '../../src/units/force'
 import { toGallons } from '../../src/units/volume'
 import { toFeetPerSecond } from '../../src/units/velocity'
 import { writerFor } from '../../src/units/writer'
@@ -39,7 +40,14 @@ const numberShown = ({ value, unit }: Quantity): number => {
       return thousandths(value * 100)
     case 'L':
       return thousandths(toGallons(value))
+    case 'N':
+      return thousandths(toPoundsForce(value))
+    case 'MPa':
+      return thousandths(toKsi(value))
+    case 'kPa':
+      return thousandths(toPsf(value))
     case 'C':
+    case 'ratio':
     case 'count':
       return thousandths(value)
     default:
@@ -49,7 +57,8 @@ const numberShown = ({ value, unit }: Quantity): number => {
 
 /**
  * What a rule says of a bay, as `Tight, 18 of 36`: lengths in inches, falls in inches a foot, flows in US gallons an hour,
- * velocities in feet a second, volumes in US gallons, shares per cent, degrees Celsius, counts as they are; nothing where it finds nothing.
+ * velocities in feet a second, volumes in US gallons, forces in pounds,
+ * stresses in ksi, pressures on ground in psf, shares per cent, degrees Celsius, counts as they are; nothing where it finds nothing.
  */
 export const judged = (rule: string, bay: Sketch | Layout): string[] =>
   findingsOf(rule, bay).map(({ state, measured, limit }) => {
