@@ -26,6 +26,8 @@ export interface Bent {
   readonly sagAt: (mm: number) => number
   /** Downward to the right, mm per mm; just to the right of a hinge. */
   readonly slopeAt: (mm: number) => number
+  /** Within a stretch: where a load or a piece of the beam starts, and where the moment changes its sign. In no order. */
+  readonly breaks: (fromMm: number, toMm: number) => readonly number[]
   readonly moments: (fromMm: number, toMm: number) => Extremes
   readonly sags: (fromMm: number, toMm: number) => Extremes
   /** Sags below the straight line between the beam at both ends of the stretch, as between two supports. */
@@ -65,6 +67,15 @@ const carriedAt = (read: Read, mm: number): Carried => {
 /** Where the shear of a strip is nothing, from its start. */
 const shearRoots = ({ strips }: Read, strip: number): number[] =>
   cubicRoots([strips.shearN[strip] ?? 0, -(strips.lineNPerMm[strip] ?? 0), 0, 0], lengthOf(strips, strip))
+
+/** Where the moment of a strip is nothing, from its start. */
+const momentRoots = ({ strips }: Read, strip: number): number[] => {
+  const { momentNmm, shearN, lineNPerMm } = strips
+  return cubicRoots(
+    [momentNmm[strip] ?? 0, shearN[strip] ?? 0, -(lineNPerMm[strip] ?? 0) / 2, 0],
+    lengthOf(strips, strip),
+  )
+}
 
 /** Where a strip's slope is that of the chord, from its start. */
 const slopeRoots = (read: Read, strip: number, chordSlope: number): number[] => {
@@ -125,6 +136,7 @@ export const readBent = (pieces: Pieces, { strips, upwardN }: BentStrips): Bent 
     shearAt: (mm) => carriedAt(read, mm).shearN,
     sagAt,
     slopeAt: (mm) => carriedAt(read, mm).slopeEi / stiffnessOf(read, stripAt(read, mm)),
+    breaks: (fromMm, toMm) => turnsIn(read, fromMm, toMm, (strip) => momentRoots(read, strip)),
     moments: (fromMm, toMm) =>
       extremesAt(
         turnsIn(read, fromMm, toMm, (strip) => shearRoots(read, strip)),

@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import type { Beam, BeamLoad } from '../../../src/solvers/beam/beam'
+import { beamOf } from '../../../src/solvers/beam/solve'
 
 /** Whole places of a grid of 50 mm, each once, ascending. */
 const placesWithin = (toMm: number, least: number, most: number): fc.Arbitrary<number[]> =>
@@ -33,21 +34,26 @@ export const anyBeam: fc.Arbitrary<Beam> = fc.integer({ min: 40, max: 200 }).cha
     })
 })
 
-const anyForce = fc.double({ min: -50, max: 200, noNaN: true })
+const anyForce = fc.integer({ min: -5, max: 20 }).map((tens) => tens * 10 + 5)
 
 /** Up to eight point loads anywhere and up to three line loads, most of them downward. */
 export const anyLoad = (toMm: number): fc.Arbitrary<BeamLoad> => {
-  const place = fc.double({ min: 0, max: toMm, noNaN: true })
+  const place = fc.integer({ min: 0, max: toMm * 8 }).map((eighths) => eighths / 8)
   return fc.record({
     points: fc.array(fc.record({ atMm: place, downN: anyForce }), { minLength: 1, maxLength: 8 }),
     lines: fc.array(
       fc
-        .record({ a: place, b: place, downNPerMm: fc.double({ min: 0, max: 1, noNaN: true }) })
+        .record({ a: place, b: place, downNPerMm: fc.integer({ min: 1, max: 100 }).map((c) => c / 100) })
         .map(({ a, b, downNPerMm }) => ({ fromMm: Math.min(a, b), toMm: Math.max(a, b), downNPerMm })),
       { maxLength: 3 },
     ),
   })
 }
+
+/** A beam that stands, and a load on it. */
+export const anyLoaded: fc.Arbitrary<{ readonly beam: Beam; readonly load: BeamLoad }> = anyBeam
+  .filter((beam) => beamOf(beam).ok)
+  .chain((beam) => anyLoad(beam.toMm).map((load) => ({ beam, load })))
 
 export const totalOf = ({ points, lines }: BeamLoad): number =>
   points.reduce((sum, { downN }) => sum + downN, 0) +

@@ -62,11 +62,16 @@ export const macaulay = (beam: Beam, load: BeamLoad): Macaulay => {
   const { fromMm, toMm, supports, hinges } = beam
   const breaks = breaksOf(beam, load)
   const loaded = loadMoment(load)
-  const unit: Moment[] = supports.map(
-    ({ atMm }) =>
-      (mm) =>
-        bracket(mm - atMm),
-  )
+  // A clamp stands at the start, where it holds a moment and the slope.
+  const clamps = supports.filter(({ isClamped }) => isClamped)
+  const unit: Moment[] = [
+    ...supports.map(
+      ({ atMm }): Moment =>
+        (mm) =>
+          bracket(mm - atMm),
+    ),
+    ...clamps.map((): Moment => () => -toMm),
+  ]
   const totalN =
     load.points.reduce((sum, { downN }) => sum + downN, 0) +
     load.lines.reduce((sum, line) => sum + (line.toMm - line.fromMm) * line.downNPerMm, 0)
@@ -88,14 +93,18 @@ export const macaulay = (beam: Beam, load: BeamLoad): Macaulay => {
     rows.push([...unit.map((moment) => moment(at) / length), 0, 0, ...hinges.map(() => 0)])
     right.push(-loaded(at) / length)
   }
-  rows.push([...supports.map(() => 1), 0, 0, ...hinges.map(() => 0)])
+  rows.push([...supports.map(() => 1), ...clamps.map(() => 0), 0, 0, ...hinges.map(() => 0)])
   right.push(totalN)
+  for (const _ of clamps) {
+    rows.push([...unit.map(() => 0), 0, 1, ...hinges.map(() => 0)])
+    right.push(0)
+  }
   const x = solve(new Matrix(rows), Matrix.columnVector(right)).to1DArray()
-  const reactionsN = x.slice(0, supports.length)
-  const [lie = 0, slope = 0, ...kinks] = x.slice(supports.length)
-  const momentAt: Moment = (mm) => loaded(mm) + reactionsN.reduce((sum, r, k) => sum + r * unit[k]!(mm), 0)
+  const holds = x.slice(0, unit.length)
+  const [lie = 0, slope = 0, ...kinks] = x.slice(unit.length)
+  const momentAt: Moment = (mm) => loaded(mm) + holds.reduce((sum, r, k) => sum + r * unit[k]!(mm), 0)
   return {
-    reactionsN,
+    reactionsN: holds.slice(0, supports.length),
     momentAt,
     sagAt: (mm) =>
       soft *
