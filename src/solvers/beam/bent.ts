@@ -130,7 +130,7 @@ export const readBent = (pieces: Pieces, { strips, upwardN }: BentStrips): Bent 
     )
   return {
     reactionsN: Array.from(pieces.supportPlace, (place, k) =>
-      pieces.supportPlace.indexOf(place) === k ? (upwardN[place] ?? 0) : 0,
+      place !== pieces.supportPlace[k - 1] ? (upwardN[place] ?? 0) : 0,
     ),
     momentAt,
     shearAt: (mm) => carriedAt(read, mm).shearN,
