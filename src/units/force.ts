@@ -36,6 +36,9 @@ export const ksi = (value: number): number => psi(value * 1000)
 /** Megapascals to thousands of pounds a square inch. */
 export const toKsi = (mpa: number): number => toPsi(mpa) / 1000
 
+/** Megapascals, which are newtons a square millimetre, to kilopascals. */
+export const kilopascals = (mpa: number): number => mpa * 1000
+
 const SQUARE_M_PER_SQUARE_FOOT = (INCHES_PER_FOOT * M_PER_INCH) ** 2
 
 /** Pounds a square foot to kilopascals. */

@@ -1,4 +1,5 @@
 import { psi } from '../../units/force'
+import { inches } from '../../units/length'
 
 /** Strength of wood under a dowel that presses along the grain, MPa, by specific gravity. Source: NDS Table 12.3.3, F_e = 11,200 G psi. */
 export const bearingAlongMpa = (gravity: number): number => psi(11_200 * gravity)
@@ -19,8 +20,12 @@ export const dowelN = (diameterMm: number, throughMm: number, strengthMpa: numbe
  */
 export const DOWEL_CLEAR = { edge: 1.5, endFull: 4, endLeast: 2 } as const
 
-/** What an end nearer than wanted leaves of a dowel's value; 0 where it is nearer than permitted. Source: NDS 12.5.1.2, from memory. */
-export const endFactor = (endMm: number, diameterMm: number): number => {
-  if (endMm < DOWEL_CLEAR.endLeast * diameterMm) return 0
-  return Math.min(1, endMm / (DOWEL_CLEAR.endFull * diameterMm))
-}
+/** The largest dowel that the rules are of, mm. */
+export const DOWEL_MOST_MM = inches(1)
+
+/**
+ * What an end nearer than wanted leaves of a dowel's value. Nearer than the least it is not permitted, whatever it leaves.
+ * Source: NDS 12.5.1.2, from memory.
+ */
+export const endFactor = (endMm: number, diameterMm: number): number =>
+  Math.min(1, endMm / (DOWEL_CLEAR.endFull * diameterMm))
