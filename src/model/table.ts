@@ -1,6 +1,23 @@
 /** What a column's numbers are: the unit of `Cell.value` in files that programs read. */
 export type ValueUnit =
-  'mm' | 'mm/m' | 'L' | 'L/h' | 'L/min' | 'm/s' | 'W' | 'min' | 'h' | 'cents' | 'count' | 'share' | 'text'
+  | 'mm'
+  | 'mm/m'
+  | 'L'
+  | 'L/h'
+  | 'L/min'
+  | 'm/s'
+  | 'W'
+  | 'min'
+  | 'h'
+  | 'cents'
+  | 'count'
+  | 'share'
+  | 'kg'
+  | 'N'
+  | 'MPa'
+  | 'N·mm'
+  | 'ratio'
+  | 'text'
 
 /** A column of a crew's table. */
 export interface Column {

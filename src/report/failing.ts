@@ -1,17 +1,14 @@
 import type { Judged } from '../evaluate/evaluation'
 import { rankOf, stateWords, type Finding } from '../model/finding'
 
-/** What is not a state of a finding and may fail a plan all the same: pieces that no stock is long enough for. */
+/** A rail may be too long to bear its load, and a piece too long for any stock: both fail a plan by the same words. */
 export const TOO_LONG = 'Too long'
 
 /** What fails a plan unless others are named. */
-export const USUAL_FAILS: readonly string[] = ['Clash', 'Backs up', 'Starved', TOO_LONG, 'Spills']
+export const USUAL_FAILS: readonly string[] = ['Clash', 'Backs up', 'Starved', TOO_LONG, 'Spills', 'Tips']
 
 /** All that can be named: the states that are not the good one of their subject. */
-export const possibleFails: readonly string[] = [
-  ...Object.values(stateWords).flatMap(([, ...poor]) => poor),
-  TOO_LONG,
-]
+export const possibleFails: readonly string[] = Object.values(stateWords).flatMap(([, ...poor]) => poor)
 
 /** A finding, and whether the builder lives with it. */
 export interface Stood {
@@ -34,6 +31,8 @@ export const stoodFindings = ({
 export interface FailCount {
   readonly state: string
   readonly count: number
+  /** How many of them are pieces that no stock is long enough for, not findings. */
+  readonly pieces: number
 }
 
 /** What of the list a plan has: by state, how often; and how many of such are accepted, which fail nothing. */
@@ -49,21 +48,25 @@ const piecesTooLong = ({ cuts }: Pick<Judged, 'cuts'>): number =>
 /** Holds a plan against a list of states. */
 export const failingOf = (plan: Judged, on: readonly string[]): Failing => {
   const stood = stoodFindings(plan).filter(({ finding }) => on.includes(finding.state))
-  const count = (state: string): number =>
-    state === TOO_LONG
-      ? piecesTooLong(plan)
-      : stood.filter(({ finding, accepted }) => finding.state === state && !accepted).length
+  const countOf = (state: string): FailCount => {
+    const open = stood.filter(({ finding, accepted }) => finding.state === state && !accepted).length
+    const pieces = state === TOO_LONG ? piecesTooLong(plan) : 0
+    return { state, count: open + pieces, pieces }
+  }
   return {
     on,
-    counts: on.map((state) => ({ state, count: count(state) })).filter((each) => each.count > 0),
+    counts: on.map(countOf).filter(({ count }) => count > 0),
     accepted: stood.filter(({ accepted }) => accepted).length,
   }
 }
 
 const many = (count: number, one: string, more: string): string => `${count} ${count === 1 ? one : more}`
 
-const countWords = ({ state, count }: FailCount): string =>
-  state === TOO_LONG ? `${many(count, 'piece', 'pieces')} too long` : `${count} ${state}`
+const countWords = ({ state, count, pieces }: FailCount): string =>
+  [
+    ...(pieces > 0 ? [`${many(pieces, 'piece', 'pieces')} too long`] : []),
+    ...(count > pieces ? [`${count - pieces} ${state}`] : []),
+  ].join(', ')
 
 /** One sentence: what fails the plan, or that nothing does, and what of such is accepted. */
 export const failWords = ({ on, counts, accepted }: Failing): string => {

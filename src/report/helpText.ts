@@ -3,6 +3,7 @@ import { sheets } from '../sheets/index'
 import { wrapped } from '../sheets/textTable'
 import { formats } from './arguments'
 import { possibleFails, USUAL_FAILS } from './failing'
+import { tableNames } from './report'
 
 const WIDTH = 96
 
@@ -30,6 +31,8 @@ A file - is read from what comes in. Without --silent npm writes two lines of it
 
 Ends with 0 where nothing fails, with 1 where something does, with 2 and one sentence where the
 question or a file is wrong.
+
+Tables: ${indented(tableNames.join(', '), 8)}
 
 Papers: ${indented(sheets.map(({ id, code }) => `${id} (${code})`).join(', '), 8)}
 `

@@ -15,6 +15,11 @@ const unitNames: Readonly<Record<Exclude<ValueUnit, 'text'>, string>> = {
   cents: 'cents',
   count: 'number',
   share: 'share of 1',
+  kg: 'kg',
+  N: 'N',
+  MPa: 'MPa',
+  'N·mm': 'N·mm',
+  ratio: 'ratio',
 }
 
 const headsOf = ({ title, unit }: Column): readonly string[] =>

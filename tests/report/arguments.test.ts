@@ -19,7 +19,7 @@ describe('what is asked for', () => {
       out: undefined,
       units: undefined,
       paper: undefined,
-      fail: ['Clash', 'Backs up', 'Starved', 'Too long', 'Spills'],
+      fail: ['Clash', 'Backs up', 'Starved', 'Too long', 'Spills', 'Tips'],
       dateText: undefined,
     })
   })

@@ -25,8 +25,8 @@ describe('what fails a plan', () => {
   test('is what is open of the list, told by state', () => {
     const count = (state: string) => plan.findings.filter((finding) => finding.state === state).length
     expect(failingOf(plan, USUAL_FAILS).counts).toEqual([
-      { state: 'Clash', count: count('Clash') },
-      { state: 'Starved', count: count('Starved') },
+      { state: 'Clash', count: count('Clash'), pieces: 0 },
+      { state: 'Starved', count: count('Starved'), pieces: 0 },
     ])
     expect(failingOf(plan, ['Spills'])).toEqual({ on: ['Spills'], counts: [], accepted: 0 })
   })
@@ -47,5 +47,17 @@ describe('what fails a plan', () => {
     const long = { ...plan, cuts: [{ ...first!, tooLong: [{ ...first!.lines[0]!, count: 3 }] }, ...rest] }
     expect(failWords(failingOf(long, ['Too long']))).toBe('This plan fails: 3 pieces too long.')
     expect(failingOf(plan, ['Too long']).counts).toEqual([])
+  })
+
+  test('is a rail that is too long, told apart from pieces', () => {
+    const [first] = plan.findings
+    const rail = { ...first!, key: 'rail-span-max x', subject: 'strength', state: 'Too long' } as const
+    const [list, ...rest] = plan.cuts
+    const cuts = [{ ...list!, tooLong: [{ ...list!.lines[0]!, count: 1 }] }, ...rest]
+    const both = failingOf({ ...plan, cuts, findings: [rail] }, ['Too long', 'Tips'])
+    expect(both.counts).toEqual([{ state: 'Too long', count: 2, pieces: 1 }])
+    expect(failWords(both)).toBe('This plan fails: 1 piece too long, 1 Too long.')
+    const tips = { ...rail, subject: 'stance', state: 'Tips' } as const
+    expect(failWords(failingOf({ ...plan, findings: [tips] }, USUAL_FAILS))).toBe('This plan fails: 1 Tips.')
   })
 })

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
 import { evaluate } from '../../src/evaluate/evaluate'
 import { clean } from '../../src/model/table'
-import { reportOf, tablesOf } from '../../src/report/report'
+import { reportOf, tableNames, tablesOf } from '../../src/report/report'
 import { scenarios } from '../support/scenarios'
 
 const tables = tablesOf(reportOf(evaluate(scenarios['lintel-lane-lean-to']!()), 'metric'))
@@ -25,6 +25,9 @@ test('a field in a unit ends in it, and no two of a table share a name', () => {
     W: /W$/,
     cents: /^cents$|Cents$/,
     share: /Share$/,
+    N: /N$/,
+    'N·mm': /Nmm$/,
+    MPa: /Mpa$/,
     min: /^minutes/,
     h: /^hours$/,
   }
@@ -32,6 +35,10 @@ test('a field in a unit ends in it, and no two of a table share a name', () => {
     expect(new Set(columns.map(({ key }) => key)).size).toBe(columns.length)
     for (const { key, unit } of columns) expect(key).toMatch(endings[unit] ?? /^[a-z]/)
   }
+})
+
+test('tables go by the names that the help lists', () => {
+  expect(tables.map(({ id }) => id)).toEqual(tableNames)
 })
 
 test('rows of a table have keys of their own', () => {

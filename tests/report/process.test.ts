@@ -49,7 +49,7 @@ describe('npm run report', () => {
     expect([code, out]).toEqual([0, ''])
     const files = readdirSync(join(here, 'deep/er'))
     expect(files).toContain('takeOff.csv')
-    expect(files.length).toBe(22)
+    expect(files.length).toBe(26)
   })
 
   test('writes the pages of one paper', () => {
