@@ -25,6 +25,8 @@ export interface PageItem {
   readonly clip?: Box
   /** Its words stand on bare paper and have no rim to keep them clear of lines: a printed file is a sixth as large without. */
   readonly isPlain?: true
+  /** Of a drawing to scale that is placed in mm of paper: how many mm one of them stands for. */
+  readonly ratio?: number
 }
 
 /** One sheet of paper, ready for any writer. Items are written in their order. */

@@ -41,7 +41,10 @@ export const figureFlow = (
         : {
             heightMm: tallMm,
             draw: (left, top) => [
-              ...drawn.items.map((item) => moved(item, left, top - drawn.heightMm)),
+              ...drawn.items.map((item) => ({
+                ...moved(item, left, top - drawn.heightMm),
+                ...(drawn.ratio !== undefined && { ratio: drawn.ratio }),
+              })),
               ...drawnMarks(words.draw(left, top - drawn.heightMm - CAPTION_GAP_MM)),
             ],
           },

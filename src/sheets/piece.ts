@@ -44,6 +44,8 @@ export interface Drawn {
   readonly items: readonly PageItem[]
   /** How it stands in the caption: `1:10`, `full size`, `not to scale`. */
   readonly scaleWords: string
+  /** Of a drawing to scale whose items are placed in mm of paper: how many mm one of them stands for, so that CAD has it at its true size. */
+  readonly ratio?: number
 }
 
 export interface FigurePiece {

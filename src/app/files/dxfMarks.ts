@@ -19,7 +19,7 @@ import type { Box } from '../../geometry/box'
 import type { Point } from '../../geometry/point'
 import type { BoxesMark, DimensionMark, DiscsMark, Mark, PathMark } from '../../model/drawing'
 import { layerOf, SHEET_LAYER } from './dxfLayers'
-import { type DxfSpace, settled } from './dxfSpace'
+import { type DxfSpace, isTrueIn, settled } from './dxfSpace'
 
 export const DIMENSION_STYLE = 'PLAN'
 
@@ -54,7 +54,7 @@ const plateOf = (dxf: DxfWriter, item: PageItem, page: Page, space: DxfSpace): P
       y1: (item.clip.y1 - yMm) / scale,
     },
     drawn: new Set(),
-    isTrue: scale === space.main.scale,
+    isTrue: isTrueIn(item, space),
   }
 }
 

@@ -30,8 +30,16 @@ const paperOf = ({ marks, placement: { scale } }: PageItem): number => {
   return x1 > x0 ? (x1 - x0) * (y1 - y0) * scale * scale : 0
 }
 
-/** True for what is drawn to a scale, not in mm of paper. */
-const isScaled = ({ placement }: PageItem): boolean => placement.scale !== 1
+/** True for what is drawn to a scale, not only set on the paper. */
+const isScaled = ({ placement, ratio }: PageItem): boolean => placement.scale !== 1 || ratio !== undefined
+
+/** How a drawing to scale lies on the paper, also one that is placed in mm of paper. */
+const scaledPlacement = ({ placement, ratio }: PageItem): Placement =>
+  ratio === undefined ? placement : { ...placement, scale: placement.scale / ratio }
+
+/** Whether an item has its true size in a space. */
+export const isTrueIn = (item: PageItem, { main }: DxfSpace): boolean =>
+  isScaled(item) && scaledPlacement(item).scale === main.scale
 
 /** The largest drawing of a page; undefined where nothing on it is to a scale. */
 export const mainItem = ({ items }: Pick<Page, 'items'>): PageItem | undefined =>
@@ -48,7 +56,8 @@ export const mainItem = ({ items }: Pick<Page, 'items'>): PageItem | undefined =
  * page lies round it, scaled with it. A page without a drawing to scale keeps the size of its paper.
  */
 export const spaceOf = (page: Page, units: Units): DxfSpace => {
-  const main = mainItem(page)?.placement ?? { scale: 1, xMm: 0, yMm: 0 }
+  const item = mainItem(page)
+  const main = item ? scaledPlacement(item) : { scale: 1, xMm: 0, yMm: 0 }
   const inUnit = (mm: number): number => (units === 'metric' ? mm : toInches(mm))
   return {
     units,

@@ -139,6 +139,7 @@ const draw = (
   return {
     heightMm,
     scaleWords: scale.words,
+    ratio: scale.ratio,
     items: [
       {
         placement: onPaper,

@@ -11,7 +11,7 @@ import type { Drawn, FigurePiece } from '../piece'
 import { framesOf } from './frames'
 import type { Member } from './members'
 import { rings } from './rings'
-import type { RackBuilt } from './rowBuilt'
+import { type RackBuilt, sharesNext } from './rowBuilt'
 import { coverOf, FROM_SIDE, type Laid, memberMarks, onSheet, pointedAt, seenAs, seenMark } from './shapes'
 
 /** Room about the rack on the paper, mm: dimensions stand under it, the fall over it. */
@@ -56,7 +56,7 @@ const plates = (rack: RackBuilt, laid: Laid): Mark[] => {
 const sharedRiser = (rack: RackBuilt): readonly Member[] => {
   const frame = framesOf(rack)[0]
   const riser = frame?.risers[0]
-  if (rack.isLowEnd || !frame || !riser) return []
+  if (!sharesNext(rack) || !frame || !riser) return []
   const byU = rack.rackMm - frame.u
   return [
     {
@@ -69,7 +69,7 @@ const sharedRiser = (rack: RackBuilt): readonly Member[] => {
 
 const dimensions = (rack: RackBuilt, laid: Laid, write: Writer): Worded => {
   const us = framesOf(rack).map(({ u }) => u)
-  const ends = rack.isLowEnd ? us : [...us, rack.rackMm]
+  const ends = sharesNext(rack) ? [...us, rack.rackMm] : us
   const x = (u: number) => onSheet(laid, { x: u, y: 0 }).x
   const rail = rack.members.find(({ stick }) => stick.mark.startsWith('RL'))
   const y = laid.y - 12.5
@@ -154,6 +154,7 @@ const draw = (
   return {
     heightMm,
     scaleWords: scale.words,
+    ratio: scale.ratio,
     items: [
       {
         placement: onPaper,

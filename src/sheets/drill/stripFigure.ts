@@ -181,6 +181,7 @@ const drawn = (
     heightMm: 2 * half + 1,
     items: [{ marks: tileMarks(subject, half), placement }],
     scaleWords: 'full size',
+    ratio: 1,
   }
 }
 

@@ -95,6 +95,7 @@ export const pitDrawn = (
   return {
     heightMm: Math.max(yOf(topLevelMm), places[0] ?? 0) + FOOT_MM,
     scaleWords: scale.words,
+    ratio: scale.ratio,
     items: [
       {
         marks: [

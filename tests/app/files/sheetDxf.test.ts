@@ -7,7 +7,11 @@ import type { Page } from '../../../src/drawing/page'
 import { orient, papers } from '../../../src/drawing/paper'
 import { evaluate } from '../../../src/evaluate/evaluate'
 import type { Mark } from '../../../src/model/drawing'
+import { assemblyCard } from '../../../src/sheets/assembly/assemblyCard'
+import { drillStick } from '../../../src/sheets/drill/drillStick'
 import { floorPage } from '../../../src/sheets/floor/floorSheet'
+import { pagesOf } from '../../../src/sheets/pagesOf'
+import type { Sheet } from '../../../src/sheets/sheet'
 import { inches, toInches, type Units } from '../../../src/units/length'
 import { scenarios } from '../../support/scenarios'
 
@@ -212,6 +216,43 @@ describe('a drawing for CAD', () => {
     expect(isDrawing(floorOf('lintel-lane-lean-to', 'metric'))).toBe(true)
     expect(isDrawing({ ...tenth(), items: tenth().items.slice(1) })).toBe(false)
   })
+})
+
+/** The sample's pages of a sheet that have something to be measured. */
+const drawnPages = (sheet: Sheet): readonly Page[] =>
+  pagesOf(
+    sheet,
+    { now: evaluate(scenarios['kestrel-bend-house-2']!()), issued: undefined },
+    {
+      paper: 'letter',
+      orientation: 'auto',
+      scale: 'fit',
+      units: 'feet-inches',
+      dateText: '2027-05-01',
+      issue: '1',
+    },
+  ).filter(isDrawing)
+
+/** Longest side of what is drawn on a layer, in. */
+const longestOn = (page: Page, layer: string): number =>
+  Math.max(
+    ...ofType<ILwpolylineEntity>(read(pageDxf(page, 'feet-inches')), 'LWPOLYLINE')
+      .filter((line) => line.layer === layer)
+      .map(
+        ({ vertices }) => Math.max(...vertices.map(({ y }) => y)) - Math.min(...vertices.map(({ y }) => y)),
+      ),
+  )
+
+// The sample's riser: half of a 12 ft board less half an 1/8 in kerf, 72 - 1/16 = 71-15/16 in (worked example of the trade notes).
+test('a rack of the assembly card, drawn in mm of paper, has its true size in CAD', () => {
+  const [side] = drawnPages(assemblyCard)
+  expect(longestOn(side!, 'TIMBER')).toBeCloseTo(71.9375, 3)
+})
+
+test('the drill strip is offered at full size', () => {
+  const pages = drawnPages(drillStick)
+  expect(pages.length).toBeGreaterThan(0)
+  for (const page of pages) expect(read(pageDxf(page, 'feet-inches')).entities.length).toBeGreaterThan(10)
 })
 
 describe.each(Object.keys(scenarios))('the floor sheet of %s in CAD', (name) => {
