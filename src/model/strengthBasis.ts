@@ -12,3 +12,6 @@ export interface Basis {
 }
 
 export type BasisId = ScreenId | 'stance'
+
+/** Every screen's; empty until the screens themselves are there. */
+export const strengthBasis: Readonly<Partial<Record<BasisId, Basis>>> = {}
