@@ -6,6 +6,8 @@ import type { Site } from '../model/site'
 import { incomingByDrain, NOTHING_IN, profileOf, runOf } from './levels/drainRun'
 import { datumOf, feetOf, footingsOf, highestFooting } from './levels/footings'
 
+const hangs = (built: Built | undefined): boolean => built?.rack?.carriedBy === 'house'
+
 /**
  * Step 3: the rack datum, what goes under every foot, and the levels, pegs and bells along every drain. Rails are level
  * across the whole bay, or each row's with its own highest foot, or climb with the floor.
@@ -17,7 +19,9 @@ export const levels = (
   across: Settings['datum'],
 ): Levels => {
   const footings = built.map((b) => footingsOf(b, site))
-  const highest = highestFooting(footings)
+  // A row that hangs has no foot to shim up to; where no other stands, it hangs level over the highest floor under it.
+  const standing = footings.filter((_, index) => !hangs(built[index]))
+  const highest = highestFooting(standing) ?? highestFooting(footings)
   const incoming = incomingByDrain(built, joins)
   const datums = new Map<PartId, number>()
   const grades = new Map<PartId, RowGrade>()
@@ -29,7 +33,7 @@ export const levels = (
     if (datum) {
       datums.set(b.part, datum.levelMm)
       if (datum.grade) grades.set(b.part, datum.grade)
-      feet.set(b.part, feetOf(under, datum))
+      if (!hangs(b)) feet.set(b.part, feetOf(under, datum))
     }
     const profile = profileOf(b, site)
     if (profile)

@@ -43,11 +43,11 @@ const cartReadouts = (
 const BIG_HOLE_WHY =
   'Its bottom is lower by the wall of the bigger conduit, so that the rail in it lies level.'
 
-/** Conduit lies on the hole's bottom, so the crew needs it as well as the centre. A single rack has no big hole. */
+/** Conduit lies on the hole's bottom, so the crew needs it as well as the centre. Where all holes are alike there is no big one. */
 const holeReadouts = (rack: RackFacts, { onTape }: Writer): Readout[] => [
   { name: 'Plain hole, foot to centre', value: onTape(rack.plainHoleMm) },
   { name: 'Plain hole, foot to bottom', value: onTape(rack.plainHoleBottomMm) },
-  ...(rack.racks > 1
+  ...(rack.drilledFor.length > 1
     ? [
         { name: 'Big hole, foot to centre', value: onTape(rack.sleeveHoleMm) },
         { name: 'Big hole, foot to bottom', value: onTape(rack.sleeveHoleBottomMm), why: BIG_HOLE_WHY },
@@ -56,7 +56,7 @@ const holeReadouts = (rack: RackFacts, { onTape }: Writer): Readout[] => [
 ]
 
 const runReadouts = (rack: RackFacts, { length, onTape }: Writer): Readout[] => [
-  { name: 'Riser', value: onTape(rack.riserMm) },
+  ...(rack.carriedBy === 'floor' ? [{ name: 'Riser', value: onTape(rack.riserMm) }] : []),
   { name: 'Gutter run', value: length(rack.runMm) },
   { name: 'Longest run of this fall', value: length(rack.longestRunMm) },
 ]
@@ -70,7 +70,7 @@ export const rackReadouts = (
 ): readonly Readout[] => [
   { name: 'Towers', value: `${rack.towers}, with ${rack.sites} plant sites` },
   ...(carts ? cartReadouts(carts, rack.leftFace.facing, isEndMeasured, writerFor(units)) : []),
-  ...holeReadouts(rack, writerFor(units, atDrill)),
+  ...(rack.carriedBy === 'floor' ? holeReadouts(rack, writerFor(units, atDrill)) : []),
   ...runReadouts(rack, writerFor(units)),
 ]
 

@@ -1,5 +1,5 @@
 import { slopeOf } from '../../geometry/lineFit'
-import { distance } from '../../geometry/point'
+import { distance, type Point } from '../../geometry/point'
 import type { Settings } from '../../layout/settings'
 import type { Built } from '../../model/built'
 import { climbAt, type Foot, type RowGrade } from '../../model/levels'
@@ -9,17 +9,17 @@ import type { Site } from '../../model/site'
 
 export type Footing = Omit<Foot, 'shimMm'>
 
-/** The floor under each foot of a part that stands on the rack datum. */
+/** Where a part with a rack datum meets the floor: its feet, or the corners of a row that hangs over it. */
+const placesOf = ({ supports, rack }: Built): readonly Point[] =>
+  rack?.carriedBy === 'house'
+    ? [rack.leftFace, rack.rightFace].flatMap(({ from, to }) => [from, to])
+    : supports.filter((support) => support.rests === 'floor').map(({ at }) => at)
+
+/** The floor under each foot of a part that stands on the rack datum, and under the corners of one that hangs over it. */
 export const footingsOf = rememberEach<Built, Site, readonly Footing[]>((built, site) =>
   built.zFrom !== 'rack-datum'
     ? []
-    : built.supports
-        .filter((support) => support.rests === 'floor')
-        .map(({ at }) => ({
-          part: built.part,
-          at: { x: at.x, y: at.y },
-          groundMm: site.groundAt(at.x, at.y),
-        })),
+    : placesOf(built).map(({ x, y }) => ({ part: built.part, at: { x, y }, groundMm: site.groundAt(x, y) })),
 )
 
 const highestOf = rememberEach<readonly Footing[], null, Footing | undefined>((footings) =>

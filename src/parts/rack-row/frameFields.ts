@@ -21,7 +21,7 @@ export const frameFields = {
     {
       label: 'End riser pairs, moved in',
       group: 'Frame',
-      help: 'Of a single rack, of J2 racks, and of the two ends of other rows: rails then overhang, and sag less between.',
+      help: 'Of a single rack, of each J2 rack, and of the two ends of other rows, by a third of a rack at most. Rails overhang and sag less between. Runners and gutters stay as long; on short runners gutters overhang too.',
     },
     0,
     inches(36),
@@ -45,17 +45,19 @@ export const frameFields = {
       anchored: 'Ground anchors at the braced pairs',
       tied: 'Tied to a wall post or to the next row',
     },
+    help: 'Two anchors, or one tie, at each end of the row and wherever racks meet.',
   }),
   carriedBy: choice(['floor', 'house'], 'floor', {
     label: 'Rails are carried by',
     group: 'Frame',
     choices: { floor: 'Risers on the floor', house: 'The house frame' },
+    help: 'By the house: straps in place of riser pairs, for rails and gutter bearers. No risers, runners, feet or braces. What the straps are fixed to is not counted.',
   }),
   treated: choice(['none', 'base', 'all'], 'none', {
     label: 'Preserved lumber',
     group: 'Frame',
     choices: { none: 'None', base: 'Runners and base pieces', all: 'All of it' },
-    help: 'Copper in preserved lumber is poison to fish where drips reach the water.',
+    help: 'Its copper is poison to fish where drips reach the water, and wants stainless or coated screws. It costs what the price book has for lumber: put its own price there.',
   }),
   drips: choice(['tied', 'painted', 'bare'], 'tied', {
     label: 'Drips off galvanised conduit',
@@ -65,6 +67,7 @@ export const frameFields = {
       painted: 'Conduit is painted or sleeved',
       bare: 'Fall where they fall',
     },
+    help: 'The stops of the hanger bars are the drip ties: no more are counted. Paint is counted by the foot.',
   }),
   base: choice(['long-runners', 'short-runners'], 'long-runners', {
     label: 'Base',
@@ -104,7 +107,7 @@ export const railFields = {
       J1: 'J1 sleeve in a shared riser',
       J2: 'J2 sleeve in the gap between racks',
       J3: 'J3 big stick takes small stick',
-      J4: 'J4 dowel inside the rails',
+      J4: 'J4 dowel inside the rails, a repair',
       J5: 'J5 lapped side by side',
     },
   }),
@@ -155,7 +158,7 @@ export const railFields = {
     {
       label: 'J2 gap between racks, riser centres',
       group: 'Rails',
-      help: 'Never less than what lets the sleeve slide home.',
+      help: 'Out of the rack length, half at each side. Never less than lets the sleeve slide home, nor more than half a rack.',
     },
     inches(4),
     inches(48),

@@ -70,7 +70,7 @@ export const basePieces = (kinds: readonly BaseKind[], write: Words, units: Unit
       `Base along ${baseRows(kind, write)}${kind.all.length > 1 ? `: ${kind.all.length} rows alike` : ''}`,
     ),
     words(
-      'Two lines of runners on edge, outside the risers, from the first riser’s outer face to the last one’s. They go on as the frames stand; bearers lie flat across them.',
+      `Two lines of runners on edge, outside the risers, from end to end of the row${kind.first.facts.joint === 'J2' ? ', cut between its racks so that they come apart' : ''}. They go on as the frames stand; bearers lie flat across them.`,
     ),
     ...raisedWords(kind, write),
     tableOf(memberTable(`base-${kind.key}`, 'Members of one base', kind.first, write, units), true),

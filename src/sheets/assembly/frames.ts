@@ -12,6 +12,8 @@ export interface Frame {
   /** Ties lie on the downhill face of the risers, but on the uphill one at the row's low end. */
   readonly tieIsDownhill: boolean
   readonly isSleeved: boolean
+  /** Two lapped rails go through each of its risers. */
+  readonly isDouble: boolean
 }
 
 const middleU = ({ from, to }: Member): number => (from.u + to.u) / 2
@@ -26,7 +28,7 @@ const isMarked =
   ({ stick }: Member): boolean =>
     marks.includes(stick.mark)
 
-const isRiser = isMarked('RS-p', 'RS-s')
+const isRiser = isMarked('RS-p', 'RS-s', 'RS-d')
 
 /** Pairs of risers from the high end down. */
 export const framesOf = ({ members }: Pick<RackBuilt, 'members'>): readonly Frame[] => {
@@ -43,6 +45,7 @@ export const framesOf = ({ members }: Pick<RackBuilt, 'members'>): readonly Fram
       tie,
       tieIsDownhill: tie === undefined || middleU(tie) > u,
       isSleeved: pair.some(isMarked('RS-s')),
+      isDouble: pair.some(isMarked('RS-d')),
     }
   })
 }

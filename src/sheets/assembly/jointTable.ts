@@ -11,6 +11,7 @@ interface Joint {
 const joints: Readonly<Record<string, Joint>> = {
   'RS-p': { words: 'Runner to riser, through the runner’s outer face', perMember: 1 },
   'RS-s': { words: 'Runner to sleeve riser, through the runner’s outer face', perMember: 1 },
+  'RS-d': { words: 'Runner to riser of two holes, through the runner’s outer face', perMember: 1 },
   BX: { words: 'Base cross-piece to riser', perMember: 2 },
   BR: { words: 'Short runner to riser', perMember: 2 },
   TT: { words: 'Top tie to riser', perMember: 2 },
@@ -22,10 +23,12 @@ const joints: Readonly<Record<string, Joint>> = {
 
 /** How often other fixings are put on a member, and where. */
 const places: Readonly<Record<string, Joint>> = {
-  'sleeve-screw': { words: 'Rail joint, from below, one on each side of the riser', perMember: 2 },
+  'sleeve-screw': { words: 'Rail joint, from below, one in each rail', perMember: 2 },
   'end-cap': { words: 'Capped end', perMember: 1 },
   'bar-stop': { words: 'Bar stop, on either side of each rail', perMember: 4 },
   'rail-stop': { words: 'Rail stop, at the row’s first riser', perMember: 1 },
+  'rail-clamp': { words: 'Lapped rails, one clamp on each side of the riser', perMember: 2 },
+  'ground-anchor': { words: 'Anchor beside the foot, its strap over the base', perMember: 1 },
   'foot-plate': { words: 'Riser stands on its plate; its screws only locate it', perMember: 1 },
 }
 
@@ -48,7 +51,7 @@ const rowOf = (mark: string, item: string, count: number, members: number): Row 
   }
 }
 
-const ORDER = ['BX', 'BR', 'TT', 'RS-p', 'RS-s', 'SB', 'XB', 'SP', 'GB', 'RL', 'RL-b', 'SV', 'HB']
+const ORDER = 'BX BR TT RS-p RS-s RS-d SB XB SP GB RL RL-b SV DW HB'.split(' ')
 
 const isScrew = ([, item]: readonly [string, string, number]): boolean => item === 'screw'
 

@@ -7,7 +7,7 @@ import { howCut } from '../cutWords'
 import type { Assembled, Fixings, Member } from './members'
 
 /** The order in which they are picked up. */
-const ORDER = ['RS-p', 'RS-s', 'BX', 'BR', 'TT', 'SP', 'GB', 'SB', 'XB', 'RL', 'RL-b', 'SV', 'HB']
+const ORDER = 'RS-p RS-s RS-d BX BR TT SP GB SB XB RL RL-b SV DW HB'.split(' ')
 
 const orderOf = (mark: string): number => {
   const at = ORDER.indexOf(mark)

@@ -44,11 +44,11 @@ export const belongsTo = (stick: Stick, axes: RowAxes): 'rack' | 'base' | 'gutte
 }
 
 /** A tower is no fixing, nor is anything that hangs, drains or flows. */
-const FIXINGS = /^(?:screw|sleeve-screw|end-cap|bar-stop|rail-stop|foot-plate)/
+const FIXINGS = /^(?:screw|sleeve-screw|end-cap|bar-stop|rail-stop|rail-clamp|foot-plate|ground-anchor)/
 
 const onFloor = ({ x, y }: Place): string => `${x} ${y}`
 
-/** Which stick something is fixed to: it stands at one of its ends, a foot plate under its riser. */
+/** Which stick something is fixed to: it stands at one of its ends, a foot plate or an anchor at the foot of its riser. */
 const stickFinder = (sticks: readonly Stick[]) => {
   const ends = new Map<Place, Stick>()
   const feet = new Map<string, Stick>()
@@ -58,7 +58,7 @@ const stickFinder = (sticks: readonly Stick[]) => {
     if (stick.holes.length > 0) feet.set(onFloor(stick.from), stick)
   }
   return (item: string, at: Place): Stick | undefined =>
-    item === 'foot-plate' ? feet.get(onFloor(at)) : ends.get(at)
+    item === 'foot-plate' || item === 'ground-anchor' ? feet.get(onFloor(at)) : ends.get(at)
 }
 
 export type CountedFixings = Map<string, Map<string, number>>

@@ -2,46 +2,44 @@ import { atDrill } from '../../units/precision'
 import { inches, type Units } from '../../units/length'
 import { type Writer, writerFor } from '../../units/writer'
 import { massWords } from '../massWords'
-import type { StepsPiece } from '../piece'
 import { frameSizes, framesOf, type FrameSizes, type Frame } from './frames'
 import { massOf } from './masses'
+import { houseSteps } from './houseSteps'
 import type { Member } from './members'
-import type { RackBuilt } from './rowBuilt'
+import { hangBars, marked, type Mind, slideRails, type Step, stepOf, type WorkOnRack } from './railSteps'
+import { type RackBuilt, sharesNext } from './rowBuilt'
 
-type Step = StepsPiece['steps'][number]
-
-/** Words of caution that stand beside a step, by the hazard's key; undefined where the plan does not have it. */
-export type Mind = (hazard: string) => string | undefined
-
-interface Work {
-  readonly rack: RackBuilt
+interface Work extends WorkOnRack {
   readonly frames: readonly Frame[]
   readonly sizes: FrameSizes
-  readonly write: Writer
   readonly units: Units
-  readonly mind: Mind
 }
-
-const stepOf = (key: string, text: string, caution?: string): Step =>
-  caution === undefined ? { key, text } : { key, text, caution }
 
 const many = (count: number, one: string, more = `${one}s`): string => `${count} ${count === 1 ? one : more}`
 
-const marked = ({ members }: RackBuilt, ...marks: readonly string[]): readonly Member[] =>
-  members.filter(({ stick }) => marks.includes(stick.mark))
-
 const hasShortRunners = ({ frames }: Work): boolean => (frames[0]?.feet.length ?? 0) > 1
+
+/** J5: holes off the middle of their risers make right and left ones. */
+const aside = ({ rack, write }: Work): string => {
+  const [rail] = marked(rack, 'RL').filter(({ from }) => from.v > 0)
+  const [riser] = marked(rack, 'RS-p', 'RS-d').filter(({ from }) => from.v > 0)
+  const outMm = rail && riser ? rail.from.v - riser.from.v : 0
+  return Math.abs(outMm) < inches(1 / 32)
+    ? ''
+    : ` Turn each so that its own hole stands ${write.onTape(Math.abs(outMm))} ${outMm > 0 ? 'outside' : 'inside'} of its middle.`
+}
 
 const layFrames = (work: Work): Step => {
   const { frames, sizes, write } = work
-  const sleeved = frames.filter(({ isSleeved }) => isSleeved).length
+  const others = frames.filter(({ isSleeved, isDouble }) => isSleeved || isDouble)
+  const mark = others[0]?.isDouble ? 'RS-d' : 'RS-s'
   const kinds =
-    sleeved === 0 || sleeved === frames.length
+    others.length === 0 || others.length === frames.length
       ? many(frames.length, 'frame')
-      : `${frames.length} frames, ${frames.length - sleeved} of RS-p and ${sleeved} of RS-s`
+      : `${frames.length} frames, ${frames.length - others.length} of RS-p and ${others.length} of ${mark}`
   return stepOf(
     'lay',
-    `Lay two risers on the flat, feet to one straight edge, ${write.onTape(sizes.spacingMm)} from middle to middle, wide faces up. This rack takes ${kinds}.`,
+    `Lay two risers on the flat, feet to one straight edge, ${write.onTape(sizes.spacingMm)} from middle to middle, wide faces up. This rack takes ${kinds}.${aside(work)}`,
   )
 }
 
@@ -71,9 +69,9 @@ const standFrames = (work: Work): Step => {
   const { frames, rack } = work
   const uphill = frames.filter(({ tieIsDownhill }) => !tieIsDownhill).length
   const faces = uphill === 0 ? 'ties downhill' : 'ties downhill, but those of the last frame uphill'
-  const shared = rack.isLowEnd
-    ? ''
-    : ' Its low end rests in the first frame of the next rack: stand that one too.'
+  const shared = sharesNext(rack)
+    ? ' Its low end rests in the first frame of the next rack: stand that one too.'
+    : ''
   return stepOf(
     'stand',
     `Stand the frames with painted feet down, ${faces}, their middles ${pairPlaces(work)} from the rack’s high line.${shared}${rack.runners.length > 0 ? ' They stand between the runners of the base: screw each runner to each riser.' : ''}`,
@@ -101,33 +99,6 @@ const levelFrames = ({ rack, frames, write, units }: Work): Step => {
 const LEVEL_ROW_MM = inches(1 / 8)
 const LEVEL_NEXT_MM = inches(1 / 16)
 
-const chainWords = ({ rack, write }: Work): string => {
-  const { railJoint } = rack.facts
-  if (!railJoint || (rack.isHighEnd && rack.isLowEnd)) return ''
-  const into = write.onTape(railJoint.insertionMm)
-  const sleeves = marked(rack, 'SV').length > 0 || !marked(rack, 'RL-b').length
-  const how = sleeves
-    ? `Slide SV home in the shared risers; each rail goes ${into} into it from its side`
-    : `The small rail goes ${into} into the big one, which runs through the shared risers`
-  return ` ${how}. Two self-drilling screws a joint, from underneath, before any gutter hangs.`
-}
-
-const slideRails = (work: Work): Step => {
-  const { rack, write, mind } = work
-  const [rail] = marked(rack, 'RL', 'RL-b')
-  const [first] = work.frames
-  const past = rail && first && rack.isHighEnd ? write.onTape(first.u - rail.from.u) : undefined
-  const start =
-    past === undefined
-      ? ''
-      : ` The rail stands ${past} past the middle of the first riser: stop it there, and cap it.`
-  return stepOf(
-    'chain',
-    `Deburr all conduit inside and out. Slide the rails through before any brace is on.${start}${chainWords(work)}`,
-    mind('conduit'),
-  )
-}
-
 /** The way from one node of a brace to the other; its square ends lap half a board past each. */
 const nodesOf = ({ stick, from, to }: Member): { u: number; v: number; z: number } => {
   const share = (stick.lengthMm - stick.heightMm) / stick.lengthMm
@@ -154,26 +125,40 @@ const brace = (work: Work): Step[] => {
   ]
 }
 
-const hangBars = (work: Work): Step => {
-  const { rack, frames, write, mind } = work
-  const bars = marked(rack, 'HB').toSorted((a, b) => a.from.u - b.from.u)
-  const [bar] = bars
-  const from = frames[0]?.u ?? 0
-  const past = bar ? (bar.stick.lengthMm - (work.sizes.spacingMm ?? 0)) / 2 : 0
-  const caution = [mind('ladders'), mind('bar-ends')].filter((words) => words !== undefined).join(' ')
-  return stepOf(
-    'bars',
-    `HB, ${bars.length}: the first ${write.onTape((bar?.from.u ?? 0) - from)} from the middle of the first riser, then every ${write.onTape(rack.facts.pitchMm)}, ${write.onTape(past)} past each rail. A stop on either side of both rails, a cap on both ends.`,
-    caution === '' ? undefined : caution,
+/** Before anything hangs on it: an empty rack tips sooner than a full one. */
+const hold = ({ rack, frames }: Work): Step[] => {
+  const held = frames.filter(
+    ({ u }, index) => index === 0 || (index === frames.length - 1 && u > 0 && !sharesNext(rack)),
   )
+  const where = `${held.length === 1 ? 'the first frame' : 'the first and the last frame'} of this rack`
+  switch (rack.facts.hold) {
+    case 'free':
+      return []
+    case 'anchored':
+      return [
+        stepOf(
+          'hold',
+          `Drive a ground anchor beside each foot of ${where} and draw its strap tight over the base, before anything hangs.`,
+        ),
+      ]
+    case 'tied':
+      return [
+        stepOf(
+          'hold',
+          `Tie TT of ${where} to a wall post or to the next row, stiff both ways, before anything hangs.`,
+        ),
+      ]
+  }
 }
 
 /** What the crew does with the members of one rack, in order, with this rack's own numbers. */
 export const orderOfWork = (rack: RackBuilt, write: Writer, units: Units, mind: Mind): readonly Step[] => {
   const frames = framesOf(rack)
-  const sizes = frames[0] && frameSizes(frames[0])
-  if (!sizes) return []
-  const work: Work = { rack, frames, sizes, write, units, mind }
+  const [first] = frames
+  const sizes = first && frameSizes(first)
+  if (!sizes) return rack.facts.carriedBy === 'house' ? houseSteps(rack, write, mind) : []
+  const from = { u: first.u, words: 'the middle of the first riser' }
+  const work: Work = { rack, frames, sizes, write, units, mind, from }
   return [
     layFrames(work),
     tieFrames(work),
@@ -182,6 +167,7 @@ export const orderOfWork = (rack: RackBuilt, write: Writer, units: Units, mind: 
     levelFrames(work),
     slideRails(work),
     ...brace(work),
+    ...hold(work),
     hangBars(work),
   ]
 }

@@ -44,12 +44,12 @@ export interface RowBuilt {
 }
 
 /**
- * Which rack, from 0 at the high end, a member is put up with. A sleeve goes in with the rack below it, in whose first risers
- * it lies; all else with the rack that it is built for.
+ * Which rack, from 0 at the high end, a member is put up with. A sleeve or a dowel goes in with the rack below it, at whose
+ * high line it lies; all else with the rack that it is built for.
  */
 const rackOf = ({ mark, rack }: Stick, { isFromStart, racks }: RowAxes): number => {
   const fromHigh = isFromStart ? rack : racks - 1 - rack
-  return mark === 'SV' ? fromHigh + 1 : fromHigh
+  return mark === 'SV' || mark === 'DW' ? fromHigh + 1 : fromHigh
 }
 
 const towersARack = ({ mouths }: Built, { stations, racks }: RackFacts): readonly number[] => {
@@ -89,17 +89,26 @@ const sorted = (built: Built, axes: RowAxes) => {
     fixings: new Map() as CountedFixings,
   }))
   const base = { members: [] as Member[], fixings: new Map() as CountedFixings }
-  const placeFor = (stick: Stick) => {
+  // Without runners there is no base: the house carries each rack's bearers with its rails.
+  const ownerOf = (stick: Stick) => {
     const owner = belongsTo(stick, axes)
+    return owner === 'base' && built.rack?.carriedBy === 'house' ? 'rack' : owner
+  }
+  const placeFor = (stick: Stick) => {
+    const owner = ownerOf(stick)
     return owner === 'rack' ? racks[rackOf(stick, axes)] : owner === 'base' ? base : undefined
   }
   for (const stick of built.sticks) {
-    const fromU = belongsTo(stick, axes) === 'rack' ? rackOf(stick, axes) * axes.rackMm : 0
+    const fromU = ownerOf(stick) === 'rack' ? rackOf(stick, axes) * axes.rackMm : 0
     placeFor(stick)?.members.push(memberOf(stick, axes, fromU))
   }
   countFixings(built, (stick) => placeFor(stick)?.fixings)
   return { racks, base }
 }
+
+/** Whether the next rack brings the risers at its low line. */
+export const sharesNext = ({ isLowEnd, facts: { joint, carriedBy } }: RackBuilt): boolean =>
+  !isLowEnd && joint !== 'J2' && carriedBy === 'floor'
 
 /** A row of racks as it is put together; undefined for what is no row of racks. */
 export const rowBuilt = rememberEach<Built, null, RowBuilt | undefined>((built) => {

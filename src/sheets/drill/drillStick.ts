@@ -9,7 +9,7 @@ import { heading, type Piece, type StepsPiece, tableOf, words } from '../piece'
 import type { PlanOnPaper, Sheet, SheetOptions } from '../sheet'
 import { sheetWords } from '../sheetWords'
 import { bottomOf, type DrilledKind, drilledKinds } from './drilledKinds'
-import { holeTable, memberTable } from './drillTables'
+import { hasOffHoles, holeTable, memberTable } from './drillTables'
 import { cutAlreadyWords, kindMark, twoHeightsWords } from './drillWords'
 import { tileFigure } from './stripFigure'
 import { stripOf, type Tile, tilesToPrint } from './stripTiles'
@@ -17,7 +17,11 @@ import { stripOf, type Tile, tilesToPrint } from './stripTiles'
 const FOOT =
   'Every height is from the foot: the square-cut end, painted. Never from the top: so a board that is a little long or short changes nothing.'
 
-const stepsFor = (units: Units): StepsPiece => ({
+const FACE = 'Drill through the wide face, in the middle of it and square to it.'
+const OFF_FACE =
+  'Drill through the wide face and square to it, off its middle by the table; where two holes lie side by side they run into one. Turned round, a left riser is a right one.'
+
+const stepsFor = (units: Units, face: string): StepsPiece => ({
   as: 'steps',
   steps: [
     { key: 'caliper', text: 'Measure one stick of each conduit with a caliper before the first hole.' },
@@ -31,7 +35,7 @@ const stepsFor = (units: Units): StepsPiece => ({
     },
     {
       key: 'face',
-      text: `Drill through the wide face, in the middle of it and square to it. A hole stands within ${forReader(units, '1/32"', '1 mm')} of its height.`,
+      text: `${face} A hole stands within ${forReader(units, '1/32"', '1 mm')} of its height.`,
     },
     {
       key: 'check',
@@ -106,7 +110,7 @@ const piecesOf = (plan: PlanOnPaper, options: SheetOptions): readonly Piece[] =>
     tableOf(holeTable(kinds, write), true),
     ...[...twoHeightsWords(plan.now, write), ...cutAlreadyWords(plan.now, units)].map((text) => words(text)),
     ...cautionsFor('drill-stick', plan.now, units),
-    stepsFor(units),
+    stepsFor(units, hasOffHoles(kinds) ? OFF_FACE : FACE),
     heading('Pieces'),
     tableOf(memberTable(kinds, write)),
     ...stripPieces(kinds, options, write),

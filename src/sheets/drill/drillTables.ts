@@ -17,8 +17,26 @@ const eachHole = (
     })),
   )
 
-/** Where each kind is drilled, and with what. */
-export const holeTable = (kinds: readonly DrilledKind[], { onTape }: Words): Table => ({
+/** Whether any hole stands off the middle of its face. */
+export const hasOffHoles = (kinds: readonly DrilledKind[]): boolean =>
+  kinds.some(({ holes }) => holes.some(({ asideMm = 0 }) => asideMm !== 0))
+
+/** Where each kind is drilled, and with what; how far off the middle only where any hole is. */
+export const holeTable = (kinds: readonly DrilledKind[], write: Words): Table => {
+  const table = middleTable(kinds, write)
+  if (!hasOffHoles(kinds)) return table
+  const offs = kinds.flatMap(({ holes }) => holes.map(({ asideMm = 0 }) => Math.abs(asideMm)))
+  return {
+    ...table,
+    columns: [...table.columns, { key: 'offMm', title: 'Off the middle', unit: 'mm', isMain: true }],
+    rows: table.rows.map((row, index) => ({
+      ...row,
+      cells: [...row.cells, counted(offs[index] ?? 0, write.onTape(offs[index] ?? 0))],
+    })),
+  }
+}
+
+const middleTable = (kinds: readonly DrilledKind[], { onTape }: Words): Table => ({
   id: 'holes',
   title: 'Drill, measured from the foot',
   columns: [
@@ -51,7 +69,7 @@ export const memberTable = (kinds: readonly DrilledKind[], { onTape, name }: Wor
     { key: 'member', title: 'Member', unit: 'text' },
     { key: 'lengthMm', title: 'Cut to', unit: 'mm' },
     { key: 'faceMm', title: 'Face drilled', unit: 'mm' },
-    { key: 'edgeMm', title: 'Wood each side', unit: 'mm' },
+    { key: 'edgeMm', title: hasOffHoles(kinds) ? 'Wood beside it' : 'Wood each side', unit: 'mm' },
     { key: 'aboveMm', title: 'Centre to top', unit: 'mm' },
     { key: 'rows', title: 'For rows', unit: 'text' },
   ],

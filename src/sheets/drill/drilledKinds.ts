@@ -51,7 +51,12 @@ const signOf = ({ mark, stock, lengthMm, heightMm, holes }: Stick): string =>
     stock,
     toTicks(lengthMm),
     toTicks(heightMm),
-    ...holes.flatMap(({ centreMm, diameterMm }) => [toTicks(centreMm), toTicks(diameterMm)]),
+    // A left riser turned round is a right one.
+    ...holes
+      .flatMap(({ centreMm, diameterMm, asideMm = 0 }) => [
+        [toTicks(centreMm), toTicks(diameterMm), toTicks(Math.abs(asideMm))].join('/'),
+      ])
+      .toSorted(),
   ].join(' ')
 
 interface Growing {
@@ -99,6 +104,6 @@ export const drilledKinds = ({ bay }: Pick<Evaluation, 'bay'>): readonly Drilled
 /** From the foot to the bottom of a hole, where the conduit lies; mm. */
 export const bottomOf = ({ centreMm, diameterMm }: Hole): number => centreMm - diameterMm / 2
 
-/** Wood left at either side of a hole that is drilled through the middle of the face, mm. */
-export const edgeOf = ({ faceMm }: Pick<DrilledKind, 'faceMm'>, { diameterMm }: Hole): number =>
-  (faceMm - diameterMm) / 2
+/** Wood left between a hole and the nearer edge of the face, mm; at either side where it is drilled through the middle. */
+export const edgeOf = ({ faceMm }: Pick<DrilledKind, 'faceMm'>, { diameterMm, asideMm = 0 }: Hole): number =>
+  (faceMm - diameterMm) / 2 - Math.abs(asideMm)

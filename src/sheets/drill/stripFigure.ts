@@ -81,31 +81,61 @@ const beside = (
     : lettered(text, { x: left, y }, HOLE_LETTER_MM, { anchor: 'end' })
 }
 
-const circle = ({ centreMm, diameterMm }: Hole): Mark => ({
+const circle = ({ centreMm, diameterMm, asideMm = 0 }: Hole): Mark => ({
   as: 'discs',
   pen: 'outline',
   wash: 'none',
-  discs: Float64Array.of(centreMm, 0, diameterMm / 2),
+  discs: Float64Array.of(centreMm, asideMm, diameterMm / 2),
 })
 
-/** A hole at its size, the cross of its centre, the tick of its bottom, and how far both are from the foot. */
-const holeMarks = (hole: Hole, { kind, tile, write }: TileSubject, half: number): Mark[] => {
-  const { centreMm: x, diameterMm } = hole
+/** A hole at its size, and the cross of its centre. */
+const bareHole = (hole: Hole, half: number): Mark[] => {
+  const { centreMm: x, diameterMm, asideMm: y = 0 } = hole
   const r = diameterMm / 2
+  return [
+    circle(hole),
+    ruled({ x: x - r - 4, y }, { x: x + r + 4, y }, 'dimension'),
+    ruled({ x, y: y - r - 4 }, { x, y: half - 2 }, 'dimension'),
+  ]
+}
+
+const offWords = ({ asideMm = 0 }: Hole, abreast: number, { onTape }: Writer): string => {
+  if (asideMm === 0) return ''
+  return `, ${abreast > 1 ? 'each ' : ''}${onTape(Math.abs(asideMm))} off the middle`
+}
+
+/** Holes side by side, the tick of their bottom, and how far both are from the foot. */
+const holeMarks = (
+  holes: readonly [Hole, ...Hole[]],
+  { kind, tile, write }: TileSubject,
+  half: number,
+): Mark[] => {
+  const [hole] = holes
+  const { centreMm: x, diameterMm } = hole
+  const low = Math.min(...holes.map(({ asideMm = 0 }) => asideMm)) - diameterMm / 2
   const bottom = bottomOf(hole)
-  const bit = `Bit ${write.onTape(diameterMm)}`
+  const bit = `Bit ${write.onTape(diameterMm)}${offWords(hole, holes.length, write)}`
   const lies = kind.passing ? `${bit}, for the ${kind.passing.name}` : bit
   const reach = textWidth(lies, HOLE_LETTER_MM) / 2
   const bitX = Math.min(tile.toMm - 1 - reach, Math.max(tile.fromMm + END_MM + reach, x))
   return [
-    circle(hole),
-    ruled({ x: x - r - 4, y: 0 }, { x: x + r + 4, y: 0 }, 'dimension'),
-    ruled({ x, y: -r - 4 }, { x, y: half - 2 }, 'dimension'),
-    ruled({ x: bottom, y: -r - 4 }, { x: bottom, y: half - 9 }, 'outline'),
+    ...holes.flatMap((each) => bareHole(each, half)),
+    ruled({ x: bottom, y: low - 4 }, { x: bottom, y: half - 9 }, 'outline'),
     beside(`Centre ${write.onTape(x)}`, half - 5, { hole, tile, side: 'above' }),
     beside(`Bottom ${write.onTape(bottom)}`, half - 11.5, { hole, tile, side: 'below' }),
-    lettered(lies, { x: bitX, y: -r - 8 }, HOLE_LETTER_MM, { anchor: 'middle' }),
+    lettered(lies, { x: bitX, y: low - 8 }, HOLE_LETTER_MM, { anchor: 'middle' }),
   ]
+}
+
+/** Holes at one height together. */
+const abreast = (holes: readonly Hole[]): readonly (readonly [Hole, ...Hole[]])[] => {
+  const groups = new Map<number, [Hole, ...Hole[]]>()
+  for (const hole of holes) {
+    const group = groups.get(hole.centreMm)
+    if (group) group.push(hole)
+    else groups.set(hole.centreMm, [hole])
+  }
+  return [...groups.values()]
 }
 
 /** What a tile's end says: the foot, or how far from the foot it is laid. */
@@ -165,7 +195,7 @@ const tileMarks = (subject: TileSubject, half: number): Mark[] => {
     endWords(subject),
     ...nameMarks(subject, half),
     lettered(PRINTING, { x: tile.fromMm + END_MM, y: -half + 9 }, LETTERS.small),
-    ...holesOn(subject).flatMap((hole) => holeMarks(hole, subject, half)),
+    ...abreast(holesOn(subject)).flatMap((holes) => holeMarks(holes, subject, half)),
   ]
 }
 

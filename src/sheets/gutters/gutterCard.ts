@@ -34,24 +34,24 @@ const highWords = (kind: readonly GutterRun[], { bay }: Judged, { name }: Words)
   return [...ways].map(([way, names]) => `High end to the ${way}: ${namesTogether(names)}.`)
 }
 
-const fallWords = ({ fallMmPerM, runMm, inRow }: GutterRun, write: Words): string => {
+const fallWords = ({ fallMmPerM, runMm, inRow, isHung }: GutterRun, write: Words): string => {
   const drop = `falling ${write.fall(fallMmPerM)}, ${write.onTape(dropOver(runMm, fallMmPerM))} in all`
   return inRow
-    ? `${drop}: lips ${write.onTape(inRow.lipHighMm)} over the risers’ feet at the row’s high end and ${write.onTape(inRow.lipLowMm)} at its low end`
+    ? `${drop}: lips ${write.onTape(inRow.lipHighMm)} over ${isHung ? 'the floor' : 'the risers’ feet'} at the row’s high end and ${write.onTape(inRow.lipLowMm)} at its low end`
     : drop
 }
 
-const beginsWords = ({ beginsMm, riserMm }: InRow, write: Words): string => {
+const beginsWords = ({ beginsMm, riserMm }: InRow, isHung: boolean, write: Words): string => {
   const pastMm = beginsMm - riserMm
   const way = pastMm < 0 ? 'uphill' : 'downhill'
-  return `Each begins ${write.onTape(Math.abs(pastMm))} ${way} of the middle of the row’s first risers, ${write.onTape(beginsMm)} from the row’s high end. `
+  return `Each begins ${write.onTape(Math.abs(pastMm))} ${way} of the middle of the row’s first ${isHung ? 'straps' : 'risers'}, ${write.onTape(beginsMm)} from the row’s high end. `
 }
 
 const runWords = (run: GutterRun, write: Words): string => {
-  const { gutter, lines, runMm, outletFromHighMm, outletBoreMm, inRow } = run
+  const { gutter, lines, runMm, outletFromHighMm, outletBoreMm, inRow, isHung } = run
   return (
     `${stockOf(gutter).title}, ${lines} ${lines === 1 ? 'line' : 'lines'} of ${write.length(runMm)}, ${fallWords(run, write)}. ` +
-    (inRow ? beginsWords(inRow, write) : '') +
+    (inRow ? beginsWords(inRow, isHung, write) : '') +
     `Middle of the outlet ${write.length(outletFromHighMm)} from the gutter’s high end; its tube is ${write.onTape(outletBoreMm)} inside.`
   )
 }

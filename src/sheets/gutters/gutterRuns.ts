@@ -19,9 +19,9 @@ export interface GutterLength {
 export interface InRow {
   /** From the row's high end to the gutters' own. */
   readonly beginsMm: number
-  /** From the row's high end to the middle of its first risers. */
+  /** From the row's high end to the middle of its first risers, or of the first straps where the house carries it. */
   readonly riserMm: number
-  /** Lips over the foot of a riser. */
+  /** Lips over the foot of a riser, or over the floor. */
   readonly lipHighMm: number
   readonly lipLowMm: number
 }
@@ -38,6 +38,8 @@ export interface GutterRun {
   readonly lengths: readonly GutterLength[]
   /** Of a row of racks, where its gutters lie in it; undefined for a lone trough, which stands on its blocks. */
   readonly inRow: InRow | undefined
+  /** The house carries the row: it has straps where others have risers. */
+  readonly isHung: boolean
   /** Empty for a lone trough. */
   readonly shims: readonly BearerShim[]
   /** Joiners, caps, outlets, straps and blocks of all its lines, by catalogue key. */
@@ -62,7 +64,7 @@ const inRowOf = (built: Built): InRow | undefined => {
   const footMm = sticks.find(({ mark }) => mark.startsWith('RS'))?.from.z ?? 0
   return {
     beginsMm: Math.min(...along(/^GT$/)),
-    riserMm: Math.min(...along(/^RS/)),
+    riserMm: Math.min(...along(rack.carriedBy === 'house' ? /^GB$/ : /^RS/)),
     lipHighMm: rack.lipHighMm - footMm,
     lipLowMm: rack.lipLowMm - footMm,
   }
@@ -90,6 +92,7 @@ const runOf = (built: Built): readonly GutterRun[] => {
       outletBoreMm: trough.outletBoreMm,
       lengths: lengthsOf(built, trough.lines),
       inRow: inRowOf(built),
+      isHung: rack?.carriedBy === 'house',
       shims: rack?.bearerShims ?? [],
       fittings: fittingsOf(built),
     },
@@ -106,6 +109,7 @@ const looksOf = (run: GutterRun): string => {
     toTicks(outletBoreMm),
     ...lengths.map(({ lengthMm }) => toTicks(lengthMm)),
     ...shims.flatMap(({ fromHighMm, shimMm }) => [toTicks(fromHighMm), toTicks(shimMm)]),
+    run.isHung,
     ...(inRow ? Object.values(inRow).map(toTicks) : []),
     ...[...fittings].map(([item, count]) => `${item} ${count}`),
   ].join(' ')
