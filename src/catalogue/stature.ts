@@ -36,3 +36,6 @@ export const stature = {
 
 /** Above this a grown person works from a step. Common practice, no source. */
 export const STEP_FROM_MM = inches(66)
+
+/** What a step platform lifts a person by, mm. Common practice, no source. */
+export const STEP_MM = inches(10)
