@@ -96,7 +96,7 @@ const carriedAt = (rail: RailLine | undefined, u: number): number =>
 
 /** The row's risers along it, with what braces them as built and what the rails hand down to each. */
 export const risersBuilt = ({ frame, rails }: Pick<RowInput, 'frame' | 'rails'>): readonly Riser[] => {
-  const laid = sticksOf(frame, 'RS-p', 'RS-s')
+  const laid = sticksOf(frame, 'RS-p', 'RS-s', 'RS-d')
   const [side, cross] = [sideNodes(frame, laid), crossNodes(frame, laid)]
   return laid.flatMap((riser) => {
     const { stick, from } = riser

@@ -88,7 +88,7 @@ const leastHalf = (pieces: readonly Piece[]): number =>
 /** How high rails and risers reach, mm. */
 const heightsOf = ({ frame, rails }: RowInput) => ({
   railMm: Math.max(0, ...rails.map(({ z }) => z)),
-  riserMm: Math.max(0, ...sticksOf(frame, 'RS-p', 'RS-s').map(({ stick }) => stick.lengthMm)),
+  riserMm: Math.max(0, ...sticksOf(frame, 'RS-p', 'RS-s', 'RS-d').map(({ stick }) => stick.lengthMm)),
 })
 
 /**

@@ -8,7 +8,7 @@ export interface Reach {
 }
 
 /** What holds a row together along it: rails, base and risers. Sleeves slide off, troughs and pipes give. */
-const HOLDING = ['RL', 'RL-b', 'BR', 'SP', 'RS-p', 'RS-s'] as const
+const HOLDING = ['RL', 'RL-b', 'BR', 'SP', 'RS-p', 'RS-s', 'RS-d'] as const
 
 const halfWidth = ({ from, to, stick }: FrameStick, way: 'u' | 'v'): number =>
   Math.abs(to[way] - from[way]) > 1 ? 0 : stick.widthMm / 2
@@ -50,7 +50,7 @@ const edgesOf = (reaches: readonly Reach[]): Edges | undefined =>
 /** Base boards, and risers where there are none; those of a piece of the row. Splices stand out here and there only. */
 const timberOn = (frame: Frame, piece: Reach, way: 'u' | 'v'): Edges | undefined => {
   const base = sticksOf(frame, 'BR')
-  const boards = base.length > 0 ? base : sticksOf(frame, 'RS-p', 'RS-s')
+  const boards = base.length > 0 ? base : sticksOf(frame, 'RS-p', 'RS-s', 'RS-d')
   return edgesOf(
     boards.filter((laid) => isWithin(piece, (laid.from.u + laid.to.u) / 2)).map((laid) => reachOf(laid, way)),
   )
