@@ -1,7 +1,7 @@
 import { timberOf, type Timber } from '../../catalogue/timber'
 import { type TimberValues, valuesOf } from '../../catalogue/timberFactors'
 import type { Settings } from '../../layout/settings'
-import type { Quantity, Term } from '../../model/finding'
+import { type Quantity, stateWords, type Term } from '../../model/finding'
 import type { Screen, ScreenId } from '../../model/strength'
 import type { Riser } from './risersBuilt'
 
@@ -40,8 +40,13 @@ export const riserScreen = (id: ScreenId, { mark, at }: Riser, screened: Screene
   ...screened,
 })
 
-/** The screen that uses most of its limit; of several that use as much, the first along the row. */
+const rankOf = ({ state }: Screen): number => stateWords.strength.indexOf(state)
+
+const isWorse = (a: Screen, b: Screen): boolean =>
+  rankOf(a) === rankOf(b) ? a.used > b.used : rankOf(a) > rankOf(b)
+
+/** The worst by its state, then by how much of its limit is used; of several alike the first along the row. */
 export const worstOf = (screens: readonly Screen[]): readonly Screen[] => {
   const [first, ...others] = screens
-  return first ? [others.reduce((worst, screen) => (screen.used > worst.used ? screen : worst), first)] : []
+  return first ? [others.reduce((worst, screen) => (isWorse(screen, worst) ? screen : worst), first)] : []
 }
