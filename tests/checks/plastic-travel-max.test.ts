@@ -20,7 +20,7 @@ ruleTable('plastic-travel-max', {
       'gutters of three racks where it swings by 75 °F',
       swings(75).row('A', [165, 100]),
       'Tight, 0.27 of 0.25',
-      'Where the air swings by 75 °F, each section of gutter in A grows 17/64"; its joiners have 1/4".',
+      'Where the air swings by 75.0 °F, each section of gutter in A grows 17/64"; its joiners have 1/4".',
     ],
   ],
 })
