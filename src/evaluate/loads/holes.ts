@@ -32,7 +32,7 @@ export const conduitIn = (frame: Frame, riser: Riser): number => {
 
 /** The wood that is left beside the hole bears what the rail hands down. */
 export const netScreen = (riser: Riser, { values }: Wood): Screen => {
-  const netMm = riser.acrossMm - riser.hole.diameterMm
+  const netMm = riser.acrossMm - riser.boredMm
   const stressMpa = riser.carriesN / (netMm * riser.alongMm)
   const allowedMpa = values.alongMpa * DURATION.permanent
   return riserScreen('hole-net', riser, {
@@ -41,7 +41,7 @@ export const netScreen = (riser: Riser, { values }: Wood): Screen => {
     limit: stressOf(allowedMpa),
     terms: [
       term('The rail hands down at most', forceOf(riser.carriesN)),
-      term('Hole', lengthOf(riser.hole.diameterMm)),
+      term('Hole', lengthOf(riser.boredMm)),
       term('Board left beside it', lengthOf(netMm)),
       term('Share of the board left', shareOf(netMm / riser.acrossMm)),
       term('Stress in it', stressOf(stressMpa)),
@@ -60,12 +60,12 @@ const edgeAsks = ({ diameterMm }: Riser['hole'], conduitMm: number) => {
 }
 
 /**
- * Holes stand in the middle of the face that they are drilled through. A hole too wide for a plain stud is for a doubled one or for a
+ * Holes stand in the middle of the face that they are drilled through, but where rails lap. A hole too wide for a plain stud is for a doubled one or for a
  * proof load to try; what no stud may have is refused, and so is one through the narrow face, beside which nothing is left to hold.
  */
 export const edgeScreen = (riser: Riser, conduitMm: number): Screen => {
   const { acrossMm, alongMm, hole } = riser
-  const edgeMm = acrossMm / 2
+  const edgeMm = acrossMm / 2 - Math.abs(hole.asideMm ?? 0)
   const { leastMm, needMm } = edgeAsks(hole, conduitMm)
   const isRefused = acrossMm < alongMm || leastMm > edgeMm
   const screen = riserScreen('hole-edge', riser, {

@@ -17,6 +17,8 @@ export interface Riser {
   /** The middle of its hole. */
   readonly at: RowSpot
   readonly hole: Hole
+  /** What of the board's face its holes take, mm: two that lie side by side run into one. */
+  readonly boredMm: number
   readonly lengthMm: number
   /** Sides of the board, mm: the way the row runs, and across it. */
   readonly alongMm: number
@@ -94,6 +96,12 @@ const bracedBy = (nodes: readonly Node[], riser: FrameStick, rail: RailLine | un
 const carriedAt = (rail: RailLine | undefined, u: number): number =>
   (rail?.reactions ?? []).reduce((most, at) => (isAt(at.u, u) ? Math.max(most, at.mostN) : most), 0)
 
+const boredAcross = (holes: readonly Hole[]): number => {
+  const edges = (sign: 1 | -1) =>
+    holes.map(({ asideMm = 0, diameterMm }) => asideMm + (sign * diameterMm) / 2)
+  return Math.max(...edges(1)) - Math.min(...edges(-1))
+}
+
 /** The row's risers along it, with what braces them as built and what the rails hand down to each. */
 export const risersBuilt = ({ frame, rails }: Pick<RowInput, 'frame' | 'rails'>): readonly Riser[] => {
   const laid = sticksOf(frame, 'RS-p', 'RS-s', 'RS-d')
@@ -107,6 +115,7 @@ export const risersBuilt = ({ frame, rails }: Pick<RowInput, 'frame' | 'rails'>)
       mark: stick.mark,
       at: { u: from.u, v: from.v, z: from.z + hole.centreMm },
       hole,
+      boredMm: boredAcross(stick.holes),
       lengthMm: stick.lengthMm,
       alongMm: stick.widthMm,
       acrossMm: stick.heightMm,
