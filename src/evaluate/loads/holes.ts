@@ -60,8 +60,9 @@ const edgeAsks = ({ diameterMm }: Riser['hole'], conduitMm: number) => {
 }
 
 /**
- * Holes stand in the middle of the face that they are drilled through, but where rails lap. A hole too wide for a plain stud is for a doubled one or for a
- * proof load to try; what no stud may have is refused, and so is one through the narrow face, beside which nothing is left to hold.
+ * Holes stand in the middle of the face that they are drilled through, but where rails lap. A hole too wide for a plain stud is for
+ * a doubled one or for a proof load to try; what no stud may have is refused, and so is one through the narrow face, beside
+ * which nothing is left to hold.
  */
 export const edgeScreen = (riser: Riser, conduitMm: number): Screen => {
   const { acrossMm, alongMm, hole } = riser

@@ -3,6 +3,9 @@ import type { RailLine, RowSpot } from '../../model/strength'
 import { type Frame, type FrameStick, sticksOf } from './frame'
 import type { RowInput } from './rowInput'
 
+/** Marks of risers: with a plain hole, a sleeve's hole, two holes side by side. */
+export const RISERS = ['RS-p', 'RS-s', 'RS-d'] as const
+
 /** How a riser is kept from leaning one way. */
 export interface Braced {
   /** By its own brace, or by a rail that ties it to a riser with one. */
@@ -104,7 +107,7 @@ const boredAcross = (holes: readonly Hole[]): number => {
 
 /** The row's risers along it, with what braces them as built and what the rails hand down to each. */
 export const risersBuilt = ({ frame, rails }: Pick<RowInput, 'frame' | 'rails'>): readonly Riser[] => {
-  const laid = sticksOf(frame, 'RS-p', 'RS-s', 'RS-d')
+  const laid = sticksOf(frame, ...RISERS)
   const [side, cross] = [sideNodes(frame, laid), crossNodes(frame, laid)]
   return laid.flatMap((riser) => {
     const { stick, from } = riser

@@ -1,5 +1,6 @@
 import type { LoadState, Stance, StanceState, Tip } from '../../model/strength'
 import { type HungAt, sticksOf } from './frame'
+import { RISERS } from './risersBuilt'
 import type { RowInput } from './rowInput'
 import { hungIn, onSide, type Piece, piecesOf, sumOf } from './stancePieces'
 
@@ -88,7 +89,7 @@ const leastHalf = (pieces: readonly Piece[]): number =>
 /** How high rails and risers reach, mm. */
 const heightsOf = ({ frame, rails }: RowInput) => ({
   railMm: Math.max(0, ...rails.map(({ z }) => z)),
-  riserMm: Math.max(0, ...sticksOf(frame, 'RS-p', 'RS-s', 'RS-d').map(({ stick }) => stick.lengthMm)),
+  riserMm: Math.max(0, ...sticksOf(frame, ...RISERS).map(({ stick }) => stick.lengthMm)),
 })
 
 /**

@@ -1,5 +1,6 @@
 import type { RowSpot } from '../../model/strength'
 import { type Frame, type FrameStick, spotAt, sticksOf } from './frame'
+import { RISERS } from './risersBuilt'
 
 /** Something along the row, mm from its start. */
 export interface Reach {
@@ -8,7 +9,7 @@ export interface Reach {
 }
 
 /** What holds a row together along it: rails, base and risers. Sleeves slide off, troughs and pipes give. */
-const HOLDING = ['RL', 'RL-b', 'BR', 'SP', 'RS-p', 'RS-s', 'RS-d'] as const
+const HOLDING = ['RL', 'RL-b', 'BR', 'SP', ...RISERS] as const
 
 const halfWidth = ({ from, to, stick }: FrameStick, way: 'u' | 'v'): number =>
   Math.abs(to[way] - from[way]) > 1 ? 0 : stick.widthMm / 2
@@ -21,13 +22,16 @@ const reachOf = (laid: FrameStick, way: 'u' | 'v'): Reach => {
   }
 }
 
+/** Boards that only butt are not held together: what holds two pieces laps both by more than this, mm. */
+const LAPS_MM = 1
+
 const joined = (pieces: Reach[], next: Reach): Reach[] => {
   const last = pieces.at(-1)
-  if (!last || next.from > last.to) return [...pieces, next]
+  if (!last || next.from > last.to - LAPS_MM) return [...pieces, next]
   return [...pieces.slice(0, -1), { from: last.from, to: Math.max(last.to, next.to) }]
 }
 
-/** The pieces of a row that tip by themselves: the whole row where its racks share risers or runners, else rack by rack. */
+/** The pieces of a row that tip by themselves: the whole row where its racks share risers or spliced runners, else rack by rack. */
 export const standingPieces = (frame: Frame): readonly Reach[] =>
   sticksOf(frame, ...HOLDING)
     .map((laid) => reachOf(laid, 'u'))
@@ -50,7 +54,7 @@ const edgesOf = (reaches: readonly Reach[]): Edges | undefined =>
 /** Base boards, and risers where there are none; those of a piece of the row. Splices stand out here and there only. */
 const timberOn = (frame: Frame, piece: Reach, way: 'u' | 'v'): Edges | undefined => {
   const base = sticksOf(frame, 'BR')
-  const boards = base.length > 0 ? base : sticksOf(frame, 'RS-p', 'RS-s', 'RS-d')
+  const boards = base.length > 0 ? base : sticksOf(frame, ...RISERS)
   return edgesOf(
     boards.filter((laid) => isWithin(piece, (laid.from.u + laid.to.u) / 2)).map((laid) => reachOf(laid, way)),
   )
