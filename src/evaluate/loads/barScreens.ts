@@ -1,0 +1,110 @@
+import { forceOf, lengthOf, ratioOf, stressOf, term } from '../../checks/found'
+import type { Term } from '../../model/finding'
+import type { Screen } from '../../model/strength'
+import { allowedMpa, allowedSag, judgeSag, judgeStress, type ConduitSettings } from './allowed'
+import { worstBarBy, type BarStretch, type CarriedBar } from './bars'
+import { stressTerms } from './railScreens'
+
+const spot = ({ bar }: CarriedBar, v: number): Screen['at'] => ({ u: bar.u, v, z: bar.z })
+
+const loadTerms = ({ of, stretch }: BarStretch): Term[] => {
+  const { bar } = of
+  const here = bar.towers.filter(({ atMm }) => atMm > stretch.fromMm && atMm < stretch.toMm)
+  return [
+    term(
+      stretch.isOverhang ? 'Bar past its rail' : 'Bar, rail to rail',
+      lengthOf(stretch.toMm - stretch.fromMm),
+    ),
+    term('Towers on it', { value: here.length, unit: 'count' }),
+    term('They weigh', forceOf(here.reduce((sum, { downN }) => sum + downN, 0))),
+    term('The whole bar weighs', forceOf(bar.ownNPerMm * (bar.toV - bar.fromV))),
+    ...(bar.pipes.length > 0
+      ? [term('Pipes full of water on it', forceOf(bar.pipes.reduce((sum, { downN }) => sum + downN, 0)))]
+      : []),
+  ]
+}
+
+const stressScreen = (bars: readonly CarriedBar[], settings: ConduitSettings): Screen[] => {
+  const worst = worstBarBy(bars, (stretch) => judgeStress(stretch, settings))
+  if (!worst) return []
+  const { of, stretch, state, used } = worst
+  return [
+    {
+      id: 'bar-stress',
+      mark: 'HB',
+      state,
+      used,
+      measured: stressOf(stretch.stressMpa),
+      limit: stressOf(allowedMpa(settings)),
+      under: stretch.moment.under,
+      at: spot(of, stretch.moment.atMm),
+      terms: [...loadTerms(worst), ...stressTerms(stretch, settings)],
+    },
+  ]
+}
+
+const sagScreen = (bars: readonly CarriedBar[], settings: ConduitSettings): Screen[] => {
+  const worst = worstBarBy(bars, (stretch) => judgeSag(stretch, settings))
+  if (!worst) return []
+  const { of, stretch, state, used } = worst
+  return [
+    {
+      id: 'bar-sag',
+      mark: 'HB',
+      state,
+      used,
+      measured: lengthOf(Math.abs(stretch.sag.value)),
+      limit: lengthOf(allowedSag(stretch, settings)),
+      under: stretch.sag.under,
+      at: spot(of, stretch.sag.atMm),
+      terms: [
+        ...loadTerms(worst),
+        term('Sag', lengthOf(Math.abs(stretch.sag.value))),
+        term('Allowed: length over', ratioOf(settings.sagOver)),
+      ],
+    },
+  ]
+}
+
+/** Below this, N, a bar lies on its rail all the same. */
+const NO_LIFT_N = 1
+
+/** A bar only lies on its rails: one whose towers all hang past a rail, or on one side, may tip over it. */
+const liftScreen = (bars: readonly CarriedBar[]): Screen[] => {
+  const lifts = bars.flatMap((of) =>
+    of.carried.supports.map((support) => ({ of, support, liftN: -support.leastHungN })),
+  )
+  const [first, ...others] = lifts
+  if (!first) return []
+  const { of, support, liftN } = others.reduce((a, b) => (b.liftN > a.liftN ? b : a), first)
+  if (liftN < NO_LIFT_N) return []
+  return [
+    {
+      id: 'rail-uplift',
+      mark: 'HB',
+      state: 'Too long',
+      used:
+        1 +
+        liftN /
+          Math.max(
+            NO_LIFT_N,
+            of.carried.supports.reduce((sum, { fullN }) => sum + fullN, 0),
+          ),
+      measured: forceOf(liftN),
+      limit: forceOf(0),
+      under: support.leastHungN < support.fullN ? 'one-side' : 'full',
+      at: spot(of, support.atMm),
+      terms: [
+        term('With everything hung the rail carries', forceOf(support.fullN)),
+        term('At least', forceOf(support.leastHungN)),
+      ],
+    },
+  ]
+}
+
+/** What is screened of a row's hanger bars, each at its worst place. */
+export const barScreens = (bars: readonly CarriedBar[], settings: ConduitSettings): readonly Screen[] => [
+  ...stressScreen(bars, settings),
+  ...sagScreen(bars, settings),
+  ...liftScreen(bars),
+]
