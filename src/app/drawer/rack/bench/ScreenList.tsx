@@ -1,0 +1,62 @@
+import type { Screen } from '../../../../model/strength'
+import { memberName } from '../../../../model/memberNames'
+import { strengthBasis } from '../../../../model/strengthBasis'
+import { StateMark } from '../../../../sidebar/StateMark'
+import type { Writer } from '../../../../units/writer'
+import { ScreenDetails } from '../ScreenDetails'
+import { loadWords, usedWords } from '../screenWords'
+import { strengthRank } from '../shownRack'
+
+/** Same screen, same key, whatever its numbers. */
+export const screenKey = ({ id, mark }: Screen): string => `${id} ${mark}`
+
+const titleOf = ({ id }: Screen): string => strengthBasis[id]?.title ?? id.replaceAll('-', ' ')
+
+interface ScreenListProps {
+  readonly screens: readonly Screen[]
+  readonly words: Writer
+  /** Key of the one that is lit up on the drawing and open. */
+  readonly open: string | undefined
+  readonly onOpen: (screen: Screen | undefined) => void
+}
+
+function Line({
+  screen,
+  isOpen,
+  onOpen,
+}: {
+  readonly screen: Screen
+  readonly isOpen: boolean
+  readonly onOpen: () => void
+}) {
+  return (
+    <button className="bench-line" aria-expanded={isOpen} onClick={onOpen}>
+      <span className="bench-line-what">
+        <b>{screen.mark}</b> {memberName(screen.mark)}: {titleOf(screen).toLowerCase()}
+      </span>
+      <StateMark word={screen.state} rank={strengthRank(screen.state)} />
+      <span className="bench-line-used">
+        {usedWords(screen.used)}, {loadWords[screen.under]}
+      </span>
+    </button>
+  )
+}
+
+/** Every screen of every member, worst first. One that is opened shows its arithmetic and lights up its member. */
+export function ScreenList({ screens, words, open, onOpen }: ScreenListProps) {
+  if (screens.length === 0) return <p className="water-note">Nothing of this row is screened.</p>
+  return (
+    <ul className="bench-lines" aria-label="Screens, worst first">
+      {screens.map((screen) => {
+        const key = screenKey(screen)
+        const isOpen = key === open
+        return (
+          <li key={key}>
+            <Line screen={screen} isOpen={isOpen} onOpen={() => onOpen(isOpen ? undefined : screen)} />
+            {isOpen && <ScreenDetails screen={screen} words={words} />}
+          </li>
+        )
+      })}
+    </ul>
+  )
+}
