@@ -53,9 +53,18 @@ const clearOf = (u: number, pairU: readonly number[]): number => {
 const clearOfOutlet = (u: number, outletU: number): number =>
   Math.abs(u - outletU) < BEARER_TO_OUTLET_MM ? outletU - BEARER_TO_OUTLET_MM : u
 
+/** Two bearers nearer than this, mm, are one. */
+const APART_MM = 1
+
+/** Evenly along the row as far as its runners reach, and off what is shunned. */
 const bearersAlong = (lengthMm: number, shunnedU: readonly number[], outletU: number): number[] => {
   const bays = Math.ceil(lengthMm / BEARER_SPACING_MM - ROUNDING)
-  return steps(bays + 1, (index) => clearOf(clearOfOutlet((index * lengthMm) / bays, outletU), shunnedU))
+  const [firstU = 0, lastU = lengthMm] = [shunnedU[0], shunnedU.at(-1)]
+  const bearers = steps(bays + 1, (index) => {
+    const u = Math.min(Math.max((index * lengthMm) / bays, firstU), lastU)
+    return clearOf(clearOfOutlet(u, outletU), shunnedU)
+  })
+  return bearers.filter((u, index) => index === 0 || u - (bearers[index - 1] ?? 0) > APART_MM)
 }
 
 /**
