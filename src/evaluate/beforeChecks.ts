@@ -48,7 +48,7 @@ const bayOf = (layout: Layout): Bay => {
 
 /**
  * From a layout to all but what the rules find in it. Pure and total: every layout that the schema accepts gives an
- * evaluation. Step 5, loads, is not part of the program yet.
+ * evaluation. Step 5, loads, is asked for apart, by `strengthOf(bay)`.
  */
 export const beforeChecks = (layout: Layout): Evaluation => {
   const bay = bayOf(layout)
