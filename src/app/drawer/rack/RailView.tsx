@@ -1,3 +1,133 @@
+import { useId, useState } from 'react'
+import { strengthOf } from '../../../evaluate/5-loads'
+import type { RowStrength } from '../../../model/strength'
+import { Fold } from '../../../sidebar/Fold'
+import { Said } from '../../../sidebar/Said'
+import { StateMark } from '../../../sidebar/StateMark'
+import { useWords } from '../../../sidebar/words'
+import { usePlannerState } from '../../../store/react'
+import { massOfWeight } from '../../../units/force'
+import { alongFloor } from '../chart/measures'
+import { AssumedFields } from './AssumedFields'
+import { NoRack, RackChoice } from './RackChoice'
+import './rail/rail.css'
+import { RailDrawing } from './rail/RailDrawing'
+import { ReactionTable, SpacingFold, SpanTable } from './rail/RailTables'
+import { governing, governsWords, namedSpans } from './rail/railWords'
+import { ScreenList } from './ScreenList'
+import { strengthRank } from './shownRack'
+import { useShownRack } from './useShownRack'
+
+interface RailChoiceProps {
+  readonly strength: RowStrength
+  readonly shown: number
+  readonly onShow: (index: number) => void
+}
+
+const sideOf = (v: number): string => (v < 0 ? 'Left' : 'Right')
+
+/** The rail lines of a row, each with how it is. */
+function RailChoice({ strength, shown, onShow }: RailChoiceProps) {
+  const id = useId()
+  return (
+    <div className="water-choice">
+      <label htmlFor={id}>Rail</label>
+      <select id={id} value={shown} onChange={(event) => onShow(Number(event.target.value))}>
+        {strength.rails.map((line, index) => (
+          <option key={line.v} value={index}>
+            {[sideOf(line.v), governing(line)?.span.state].filter(Boolean).join(': ')}
+          </option>
+        ))}
+      </select>
+    </div>
+  )
+}
+
+/** The rail that is worst of a row, shown until another is chosen. */
+const worstRail = ({ rails }: RowStrength): number =>
+  rails.reduce(
+    (worst, line, index) =>
+      (governing(line)?.span.used ?? 0) > (governing(rails[worst] ?? line)?.span.used ?? 0) ? index : worst,
+    0,
+  )
+
+const ASSUMED = ['wetTowerKg', 'conduitYieldMpa', 'sagOver', 'proofTimes'] as const
+
+function Weighed({ strength }: { readonly strength: RowStrength }) {
+  const { layout } = usePlannerState((state) => state.evaluation)
+  const words = useWords(layout.parts)
+  const { loads } = strength
+  return (
+    <p className="water-note">
+      {loads.towers} towers at {words.mass(massOfWeight(loads.towerN))}
+      {loads.isWeighed ? ', weighed for this row' : ', assumed'}; frame, conduit and full laterals{' '}
+      {words.mass(massOfWeight(loads.ownN))}; {words.mass(massOfWeight(loads.fullN))} with all hung.
+    </p>
+  )
+}
+
+function WeighedRail({ strength }: { readonly strength: RowStrength }) {
+  const [evaluation, units] = usePlannerState((state) => [state.evaluation, state.units])
+  const { layout } = evaluation
+  const words = useWords(layout.parts)
+  const [chosen, setChosen] = useState<number>()
+  const index = chosen !== undefined && chosen < strength.rails.length ? chosen : worstRail(strength)
+  const line = strength.rails[index]
+  if (!line) return <p className="water-none">This row has no rails to weigh.</p>
+  const named = namedSpans(line)
+  const state = governing(line)?.span.state
+  const says = governsWords(line, layout.settings, words)
+  const shared = { line, settings: layout.settings, write: words }
+  return (
+    <>
+      <div className="water-side">
+        <RackChoice shown={strength.part} />
+        <RailChoice strength={strength} shown={index} onShow={setChosen} />
+        <p role="status" className="rail-says">
+          {state && <StateMark word={state} rank={strengthRank(state)} />} <Said words={says} />
+        </p>
+        <Weighed strength={strength} />
+        <Fold title={<h3>What is assumed</h3>} isOpen>
+          <AssumedFields keys={ASSUMED} />
+        </Fold>
+      </div>
+      <RailDrawing
+        {...shared}
+        named={named}
+        measure={alongFloor(units)}
+        says={`${sideOf(line.v)} rail. ${says}`}
+      />
+      <div className="water-told rail-told">
+        <SpanTable {...shared} named={named} />
+        <section>
+          <h3>What each riser carries off this rail</h3>
+          <ReactionTable {...shared} />
+        </section>
+        <SpacingFold {...shared} measured={evaluation.bay.site.measured} />
+        <section>
+          <h3>Every screen of this row</h3>
+          <ScreenList screens={strength.screens} words={words} />
+        </section>
+      </div>
+    </>
+  )
+}
+
+/** A rail as it carries what hangs on it: sag, moment, spans against their limits, what risers carry, what governs. */
 export default function RailView() {
-  return <p className="water-none">Nothing is screened yet.</p>
+  const bay = usePlannerState((state) => state.evaluation.bay)
+  const shown = useShownRack()
+  if (shown === undefined) return <NoRack />
+  const strength = strengthOf(bay).get(shown)
+  return (
+    <div className="water-row">
+      {strength ? (
+        <WeighedRail key={shown} strength={strength} />
+      ) : (
+        <div className="water-side">
+          <RackChoice shown={shown} />
+        </div>
+      )}
+    </div>
+  )
 }

@@ -60,7 +60,6 @@ interface ScreenDetailsProps {
 
 /** What a screen of a member stands on: its numbers in the order of the sum by hand, then formula, limit, source and assumptions. */
 export function ScreenDetails({ screen, words }: ScreenDetailsProps) {
-  const basis = strengthBasis[screen.id]
   return (
     <div className="arithmetic screen-details">
       <p>
@@ -68,7 +67,7 @@ export function ScreenDetails({ screen, words }: ScreenDetailsProps) {
         {loadWords[screen.under]}
       </p>
       <Sum screen={screen} words={words} />
-      {basis && <BasisWords basis={basis} />}
+      <BasisWords basis={strengthBasis[screen.id]} />
       <p className="screen-not-rating">A screening, not a rating.</p>
     </div>
   )
