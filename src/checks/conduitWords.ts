@@ -16,10 +16,17 @@ const afterwards = ({ state, measured, facts }: Finding, { stress }: Words): str
   return ` Try it with ${writeDecimal(numberOf(facts['proofTimes']), 2).replace(/\.?0+$/, '')} times its load before anyone works under it.`
 }
 
+/** A sag and its limit may be told apart by no tape: then in thousandths. */
+const bothWords = ({ measured, limit }: Finding, words: Words): readonly [string, string] => {
+  const [is, allowed] = [quantityWords(measured, words), quantityWords(limit, words)]
+  const isAlike = is === allowed && measured.unit === 'mm'
+  return isAlike ? [words.bore(measured.value), words.bore(limit.value)] : [is, allowed]
+}
+
 /** What a conduit as a beam carries or how far it sags, against what is allowed: `The rails of A reach 24.8 ksi between ...`. */
 export const conduitWords = (finding: Finding, members: string, where: string, words: Words): string => {
-  const { measured, limit } = finding
-  const [is, allowed] = [quantityWords(measured, words), quantityWords(limit, words)]
+  const { measured } = finding
+  const [is, allowed] = bothWords(finding, words)
   const does = measured.unit === 'MPa' ? `reach ${is}` : `sag ${is}`
   return `${members} ${does} ${where} ${loadWords(finding)}; ${allowed} is allowed.${afterwards(finding, words)}`
 }

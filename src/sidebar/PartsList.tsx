@@ -17,17 +17,29 @@ const sizes = { rowSize: 50, headingSize: 38 }
 
 const waterWords = ({ water }: PartRow): string => (water ? `${water.word} ${water.words}` : '')
 
+const strengthWords = ({ strength = [] }: PartRow): string =>
+  strength.map(({ word, words }) => `${word} ${words}`.trim()).join(', ')
+
 function Row({ row }: { readonly row: PartRow }) {
   return (
     <ListBoxItem
       id={row.id}
       className="parts-list-row"
-      textValue={[row.name, row.place, row.word, waterWords(row)].filter(Boolean).join(', ')}
+      textValue={[row.name, row.place, row.word, waterWords(row), strengthWords(row)]
+        .filter(Boolean)
+        .join(', ')}
     >
       <b>
         {row.name} {row.isLocked && <Lock size={12} aria-label="locked" />}
       </b>
-      <StateMark word={row.word} rank={row.rank} />
+      <span className="parts-list-states">
+        <StateMark word={row.word} rank={row.rank} />
+        {row.strength?.map(({ word, rank, words }) => (
+          <span key={word} title={words}>
+            <StateMark word={word} rank={rank} /> <span className="only-heard">{words}</span>
+          </span>
+        ))}
+      </span>
       <span>
         <Said words={row.place} />
       </span>

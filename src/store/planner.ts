@@ -17,8 +17,8 @@ import { fitted, type Size, type View } from './view'
 /** Which tool holds the pointer. `place` drops the shelf item named in `placing`. */
 export type ToolId = 'select' | 'hand' | 'tape' | 'place'
 
-/** What the plan is painted by: nothing, each tower's flow, each stretch of pipe's velocity, or the shims under feet and bearers. */
-export type Paint = 'plain' | 'flow' | 'velocity' | 'shims'
+/** What the plan is painted by: nothing, each tower's flow, each stretch of pipe's velocity, shims under feet and bearers, or what rails carry. */
+export type Paint = 'plain' | 'flow' | 'velocity' | 'shims' | 'strength'
 
 /** What the sidebar shows: what is wrong, what is cut, the selected part or the bay, all parts. */
 export type SidebarTab = 'warnings' | 'cuts' | 'part' | 'list'

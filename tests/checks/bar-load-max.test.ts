@@ -30,3 +30,11 @@ test('a bar that sags', () => {
     'Proof-load: The hanger bars of A, 1/2 in thin-wall conduit, sag 3/8" on rails 54" apart with every tower hung; 5/16" is allowed. Try it with 1.5 times its load before anyone works under it.',
   ])
 })
+
+// 0.0963 in of 0.0944 in are both 3/32 in, even to the 64th.
+test('a sag that no tape tells from its limit is told in thousandths', () => {
+  const sag = screen('bar-sag', 'Proof-load', lengthOf(inches(0.0963)), lengthOf(inches(0.0944)))
+  expect(saidIn(RULE, layout, rowStrength({ screens: [sag] }))[0]).toContain(
+    'sag 0.096" on rails 54" apart with every tower hung; 0.094" is allowed.',
+  )
+})

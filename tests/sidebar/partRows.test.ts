@@ -4,6 +4,7 @@ import { acceptFinding } from '../../src/layout/bayEdits'
 import { partRows } from '../../src/sidebar/partRows'
 import { placeWords } from '../../src/sidebar/placeWords'
 import { writerFor } from '../../src/units/writer'
+import { bay } from '../support/bay'
 import { firstTry } from '../support/firstTry'
 import { scenarios } from '../support/scenarios'
 import { at } from '../support/site'
@@ -39,17 +40,30 @@ test('a part shows the worst that is said of it, and its good word where nothing
 })
 
 test('what was accepted counts no more', () => {
-  const bay = firstTry()
-  const aboutPit = evaluate(bay).findings.filter(({ parts }) => parts.includes('sump-1'))
+  const before = firstTry()
+  const aboutPit = evaluate(before).findings.filter(({ parts }) => parts.includes('sump-1'))
   expect(aboutPit.length).toBeGreaterThan(0)
   const accepted = aboutPit.reduce((layout, { key }) => {
     const edited = acceptFinding(layout, key, 'Moved on Monday', 'Foreman')
     return edited.ok ? edited.layout : layout
-  }, bay)
-  expect(rowNamed(bay, 'Pit').rank).toBe(2)
+  }, before)
+  expect(rowNamed(before, 'Pit').rank).toBe(2)
   expect(rowNamed(accepted, 'Pit')).toMatchObject({
     word: 'Fits',
     rank: 0,
     water: { word: 'Holds', rank: 0 },
   })
+})
+
+test('a row says what it carries and how it stands, and no other part does', () => {
+  const layout = bay('40 x 60 ft').row('A', [100, 100], { racks: 1, midPairs: 0 }).post('Post', [300, 300])
+  const { strength, ...row } = rowNamed(layout.layout(), 'A')
+  // Rails of 120 in with nothing under them fold, and two bare pairs weigh too little to stand a push: words of their own, beside how the row fits.
+  expect(strength!.map(({ word, rank }) => [word, rank])).toEqual([
+    ['Too long', 2],
+    ['Tips', 2],
+  ])
+  expect(strength![0]!.words).toMatch(/^\d+\.\d %$/)
+  expect(row.word).not.toBe('Too long')
+  expect(rowNamed(layout.layout(), 'Post').strength).toBeUndefined()
 })

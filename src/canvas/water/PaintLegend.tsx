@@ -9,6 +9,7 @@ import { type Writer, writerFor } from '../../units/writer'
 import { stateRank } from '../stateInk'
 import { shimCounts } from '../shims/shimNotes'
 import { StateShape } from '../StateShape'
+import { strengthCounts } from '../strength/strengthWords'
 import { dryTowers, legendFacts, stateCounts, type LegendFacts } from './legendFacts'
 import { extremeWords } from './under'
 
@@ -118,8 +119,20 @@ function ShimStates({ evaluation }: { readonly evaluation: Evaluation }) {
   )
 }
 
+/** Rows by what they carry, then by how they stand. */
+function StrengthStates({ evaluation }: { readonly evaluation: Evaluation }) {
+  const { carry, stand } = strengthCounts(evaluation)
+  return (
+    <div className="water-states">
+      {[...carry, ...stand].map(({ state, rows }) => (
+        <StateLine key={state} state={state} words={`${rows} ${rows > 1 ? 'rows' : 'row'}`} />
+      ))}
+    </div>
+  )
+}
+
 const NO_WATER = 'No water runs in this bay yet, so there is nothing to paint.'
-const NO_FEET = 'No rack stands in this bay yet, so there is nothing to paint.'
+const NO_RACK = 'No rack stands in this bay yet, so there is nothing to paint.'
 
 interface LegendProps {
   readonly as: Exclude<Paint, 'plain'>
@@ -140,8 +153,9 @@ export function PaintLegend({ as }: LegendProps) {
           <ScaleBar facts={facts} />
         </div>
       ) : (
-        <p>{as === 'shims' ? NO_FEET : (fault ?? NO_WATER)}</p>
+        <p>{as === 'shims' || as === 'strength' ? NO_RACK : (fault ?? NO_WATER)}</p>
       )}
+      {as === 'strength' && <StrengthStates evaluation={evaluation} />}
       {as === 'shims' && <ShimStates evaluation={evaluation} />}
       {as === 'flow' && (
         <>

@@ -6,9 +6,10 @@ const paints: readonly { readonly paint: Paint; readonly word: string; readonly 
   { paint: 'flow', word: 'Flow', does: 'Every tower painted by its flow' },
   { paint: 'velocity', word: 'Velocity', does: 'Mains and laterals painted by the velocity of the water' },
   { paint: 'shims', word: 'Shims', does: 'Feet and gutter bearers painted by the shims under them' },
+  { paint: 'strength', word: 'Strength', does: 'Rails painted by how much of their limit they use' },
 ]
 
-/** What the plan is painted by, one of four. */
+/** What the plan is painted by, one of five. */
 export function PaintSwitch() {
   const planner = usePlanner()
   const shown = usePlannerState((state) => state.paint)

@@ -7,6 +7,7 @@ import { floorTransform, type Lens } from '../lens'
 import { Notes } from '../Notes'
 import { useSheet } from '../useBitmap'
 import { paintWater } from './paintWater'
+import { rowMarks } from './rowMarks'
 import { drawRowStates } from './rowStates'
 
 interface WaterLayerProps {
@@ -21,6 +22,7 @@ interface WaterLayerProps {
 /** The water over all that stands still: on a canvas of its own, for every move of one row changes the flow of all. */
 export function WaterLayer({ lens, evaluation, as, parts, isHeavy }: WaterLayerProps) {
   const { layer, drawing, held } = useSheet(lens, isHeavy)
+  const marks = rowMarks(as)
   const ids = useMemo(() => new Set(parts.map(({ id }) => id)), [parts])
   return (
     <Layer ref={layer} listening={false}>
@@ -31,10 +33,10 @@ export function WaterLayer({ lens, evaluation, as, parts, isHeavy }: WaterLayerP
         />
         <Notes house={evaluation.bay.house} lens={held} parts={parts} />
       </Group>
-      {as === 'flow' && (
+      {marks && (
         <Shape
           listening={false}
-          sceneFunc={(ctx) => drawRowStates(ctx, evaluation, [...ids], held.current)}
+          sceneFunc={(ctx) => drawRowStates(ctx, evaluation, [...ids], held.current, marks)}
         />
       )}
     </Layer>

@@ -5,6 +5,7 @@ import type { FlowState } from '../../model/water'
 import type { Units } from '../../units/length'
 import { writerFor, type Writer } from '../../units/writer'
 import { shimScale, tallestShimMm } from '../shims/shimScale'
+import { strengthSpans } from '../strength/strengthSpans'
 import { fastestMS } from './legs'
 import { bayScale, paintedRows } from './painted'
 import { DRY, FASTEST_MS, shareOn, velocityScale, type Scale } from './scale'
@@ -77,7 +78,22 @@ const shimLegend = (evaluation: Evaluation, units: Units, { onTape }: Writer): L
   }
 }
 
-const legends = { flow: flowLegend, velocity: velocityLegend, shims: shimLegend } as const
+/** To the limit itself: what uses more has the last shade, and is cased. */
+const strengthLegend = (evaluation: Evaluation, _: Units, { share }: Writer): LegendFacts | undefined =>
+  strengthSpans(evaluation).length === 0
+    ? undefined
+    : {
+        title: 'Rails, by the share of their limit that is used',
+        ticks: ticksOf({ low: 0, high: 1 }, share),
+        marked: { share: 1, words: 'over it they are cased; screened, not rated' },
+      }
+
+const legends = {
+  flow: flowLegend,
+  velocity: velocityLegend,
+  shims: shimLegend,
+  strength: strengthLegend,
+} as const
 
 /** The legend of a paint in the reader's units; undefined where there is nothing that could be painted. */
 export const legendFacts = (

@@ -8,7 +8,9 @@ import type { Label, Slip } from '../label'
 import type { Lens } from '../lens'
 import { noteLabels } from '../overlayPaint'
 import { shimLabels, shimNotes } from '../shims/shimNotes'
+import { strengthNotes } from '../strength/strengthWords'
 import { paintWater } from './paintWater'
+import { rowMarks } from './rowMarks'
 import { drawRowStates, rowSlips, slipBox } from './rowStates'
 import { towerNotes } from './under'
 import { drawExtremes, extremeLabels, ringBoxes, velocityLabels } from './waterLabels'
@@ -32,9 +34,9 @@ export const drawOver = (
   moved: readonly PartId[],
   lens: Lens,
 ): void => {
-  if (as !== 'flow') return
-  drawRowStates(ctx, evaluation, moved, lens)
-  drawExtremes(ctx, lens, evaluation)
+  const marks = rowMarks(as)
+  if (marks) drawRowStates(ctx, evaluation, moved, lens, marks)
+  if (as === 'flow') drawExtremes(ctx, lens, evaluation)
 }
 
 /** The least and the most fed tower, the fastest stretch of each main, or the tallest foot of each row that has too much under it. */
@@ -46,12 +48,13 @@ export const labelsOver = (as: Paint, evaluation: Evaluation, lens: Lens): reado
 
 const notesAt = (as: Paint, evaluation: Evaluation, at: Point, lens: Lens): readonly string[] => {
   if (as === 'shims') return shimNotes(evaluation, at, lens)
+  if (as === 'strength') return strengthNotes(evaluation, at, lens)
   if (as !== 'flow') return []
   const part = hitIndexOf(evaluation.bay.built, null).at(at, 0)
   return towerNotes(evaluation, part, at, lens.writer)
 }
 
-/** What the tower under the pointer takes, or what is under the foot there. */
+/** What the tower under the pointer takes, what is under the foot there, or what the rail carries. */
 export const pointerLabels = (
   as: Paint,
   evaluation: Evaluation,
@@ -63,11 +66,14 @@ export const pointerLabels = (
   return noteLabels(lens, pointer, notes).map((label) => ({ ...label, isFirm: true }))
 }
 
-/** Where the rows say how they are fed, and where the least and the most fed tower are ringed: labels step beside. */
+/** Where the rows say how they fare, and where the least and the most fed tower are ringed: labels step beside. */
 export const boxesOver = (
   as: Paint,
   evaluation: Evaluation,
   parts: readonly PartId[],
   lens: Lens,
-): readonly Slip[] =>
-  as === 'flow' ? [...rowSlips(evaluation, parts, lens).map(slipBox), ...ringBoxes(lens, evaluation)] : []
+): readonly Slip[] => {
+  const marks = rowMarks(as)
+  const slips = marks ? rowSlips(evaluation, parts, lens, marks).map(slipBox) : []
+  return as === 'flow' ? [...slips, ...ringBoxes(lens, evaluation)] : slips
+}

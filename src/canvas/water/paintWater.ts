@@ -6,6 +6,8 @@ import type { Lens } from '../lens'
 import { paintShims } from '../shims/paintShims'
 import { shimScale, tallestShimMm } from '../shims/shimScale'
 import { shimSpots } from '../shims/shimSpots'
+import { paintStrength } from '../strength/paintStrength'
+import { strengthSpans } from '../strength/strengthSpans'
 import { fastestMS, solvedLegs } from './legs'
 import { paintedRows } from './painted'
 import { paintLegs } from './paintLegs'
@@ -14,7 +16,7 @@ import { velocityScale } from './scale'
 
 type IsTaken = (part: PartId) => boolean
 
-/** Paints the towers of the parts taken by flow, their pipes by velocity, or what is under them by shims. The context's transform is in mm of floor. */
+/** Paints the towers of the parts taken by flow, their pipes by velocity, what is under them by shims, or their rails by strength. The context's transform is in mm of floor. */
 export const paintWater = (
   ctx: CanvasLike,
   as: Paint,
@@ -40,6 +42,12 @@ export const paintWater = (
       ctx,
       shimSpots(evaluation).filter(({ part }) => isTaken(part)),
       shimScale(tallestShimMm(evaluation), lens.units),
+      lens,
+    )
+  if (as === 'strength')
+    paintStrength(
+      ctx,
+      strengthSpans(evaluation).filter(({ part }) => isTaken(part)),
       lens,
     )
 }

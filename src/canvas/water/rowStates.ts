@@ -4,32 +4,40 @@ import type { Theme } from '../../drawing/theme'
 import type { Box } from '../../geometry/box'
 import type { Evaluation } from '../../evaluate/evaluation'
 import { between, distance, type Point } from '../../geometry/point'
-import { stateWords } from '../../model/finding'
+import { stateWords, type StateWord } from '../../model/finding'
 import type { PartId } from '../../model/ids'
 import type { RackFacts } from '../../model/rackFacts'
-import type { FlowState } from '../../model/water'
 import { nameOf } from '../../store/partNames'
 import type { Writer } from '../../units/writer'
 import { pxOf, type Lens } from '../lens'
-import { drawState, stateColour } from '../stateInk'
+import { drawState, stateColour, stateRank } from '../stateInk'
 
-/** How a row is fed, as it stands on the plan. */
-export interface RowState {
-  readonly state: FlowState
+/** A state of a row as it stands on the plan: its shape, then its words. */
+export interface RowMark {
+  readonly state: StateWord
   readonly words: string
 }
+
+/** What is said of a row on the plan, a mark each; nothing of what is no row. */
+export type MarksOf = (evaluation: Evaluation, part: PartId, writer: Writer) => readonly RowMark[]
 
 /** `N1: Even 6.4 %`, its spread; a row without water says so, in the shape of a starved one. Undefined for what is no row. */
 export const rowStateOf = (
   { layout, bay: { water } }: Evaluation,
   part: PartId,
   { share }: Writer,
-): RowState | undefined => {
+): RowMark | undefined => {
   const row = water.rows.get(part)
   const found = layout.parts.find(({ id }) => id === part)
   const name = found ? nameOf(found) : part
   if (row) return { state: row.state, words: `${name}: ${row.state} ${share(row.figures.spread)}` }
   return water.dry.has(part) ? { state: stateWords.flow[2], words: `${name}: no water` } : undefined
+}
+
+/** How each row is fed. */
+export const flowMarks: MarksOf = (evaluation, part, writer) => {
+  const row = rowStateOf(evaluation, part, writer)
+  return row ? [row] : []
 }
 
 const LETTER_PX = 12
@@ -43,10 +51,13 @@ interface TurnedSlip {
   /** Radians anticlockwise on the canvas, so that words read from the left or from the right. */
   readonly turn: number
   readonly lengthPx: number
-  readonly row: RowState
+  readonly marks: readonly RowMark[]
 }
 
-const widthPx = ({ words }: RowState): number => textWidth(words, LETTER_PX) + 2 * PAD_PX + SHAPE_PX
+/** Of a mark, from its shape to where the next begins. */
+const markPx = ({ words }: RowMark): number => SHAPE_PX + textWidth(words, LETTER_PX) + PAD_PX
+
+const widthPx = (marks: readonly RowMark[]): number => marks.reduce((sum, mark) => sum + markPx(mark), PAD_PX)
 
 /** A row on the canvas, px: its ends along the middle, and what lies from there to its leaves. */
 interface Run {
@@ -73,23 +84,28 @@ const besideRow = ({ start, end, halfPx, isUpright }: Run, aislePx: number): Poi
 /** A slip of a shape alone, px: beyond the row's start, where it covers no tower. */
 const BARE_PX = 14
 
-const bareSlip = ({ start, end }: Run, runPx: number, turn: number, row: RowState): TurnedSlip => ({
-  at: between(start, end, -BARE_PX / 2 / runPx),
+const bareSlip = (
+  { start, end }: Run,
+  runPx: number,
+  turn: number,
+  marks: readonly RowMark[],
+): TurnedSlip => ({
+  at: between(start, end, (-BARE_PX * marks.length) / 2 / runPx),
   turn,
-  lengthPx: BARE_PX,
-  row: { ...row, words: '' },
+  lengthPx: BARE_PX * marks.length,
+  marks: marks.map((mark) => ({ ...mark, words: '' })),
 })
 
 /**
  * Where a slip stands: its words along the row, or its shape alone where the row is too short on the screen for words;
  * the legend has the word of each shape.
  */
-const placedSlip = (run: Run, aislePx: number, row: RowState): TurnedSlip[] => {
+const placedSlip = (run: Run, aislePx: number, marks: readonly RowMark[]): TurnedSlip[] => {
   const runPx = distance(run.start, run.end)
-  const lengthPx = widthPx(row)
+  const lengthPx = widthPx(marks)
   const turn = run.isUpright ? -Math.PI / 2 : 0
-  if (runPx > lengthPx) return [{ at: besideRow(run, aislePx), turn, lengthPx, row }]
-  return runPx > 2 * BARE_PX ? [bareSlip(run, runPx, turn, row)] : []
+  if (runPx > lengthPx) return [{ at: besideRow(run, aislePx), turn, lengthPx, marks }]
+  return runPx > 2 * BARE_PX ? [bareSlip(run, runPx, turn, marks)] : []
 }
 
 /** The slips of these rows, in px of canvas. */
@@ -97,26 +113,30 @@ export const rowSlips = (
   evaluation: Evaluation,
   parts: readonly PartId[],
   lens: Lens,
+  marksOf: MarksOf,
 ): readonly TurnedSlip[] =>
   parts.flatMap((part) => {
-    const row = rowStateOf(evaluation, part, lens.writer)
+    const marks = marksOf(evaluation, part, lens.writer)
     const rack = evaluation.bay.builtOf.get(part)?.rack
     const aislePx = evaluation.bay.settings.workAisleMm * lens.view.pxPerMm
-    return row && rack ? placedSlip(runOf(rack, lens), aislePx, row) : []
+    return marks.length > 0 && rack ? placedSlip(runOf(rack, lens), aislePx, marks) : []
   })
 
 /** Half of how thick a slip is, px. */
-const slipHalf = (lengthPx: number): number => Math.min(SLIP_PX, lengthPx) / 2
+const slipHalf = ({ marks }: TurnedSlip): number => (isBare(marks) ? BARE_PX : SLIP_PX) / 2
+
+const isBare = (marks: readonly RowMark[]): boolean => marks.every(({ words }) => words === '')
 
 /** What a slip covers on the canvas, px. */
-export const slipBox = ({ at, turn, lengthPx }: TurnedSlip): Box => {
-  const half = slipHalf(lengthPx)
+export const slipBox = (slip: TurnedSlip): Box => {
+  const { at, turn, lengthPx } = slip
+  const half = slipHalf(slip)
   const [x, y] = turn === 0 ? [lengthPx / 2, half] : [half, lengthPx / 2]
   return { x0: at.x - x, y0: at.y - y, x1: at.x + x, y1: at.y + y }
 }
 
 /** The shape keeps its foot down on a slip that is turned: a triangle must not become an arrow. */
-const drawUprightState = (ctx: CanvasLike, state: FlowState, x: number, turn: number, theme: Theme) => {
+const drawUprightState = (ctx: CanvasLike, state: StateWord, x: number, turn: number, theme: Theme) => {
   ctx.save()
   ctx.translate(x, 0)
   ctx.rotate(-turn)
@@ -124,39 +144,52 @@ const drawUprightState = (ctx: CanvasLike, state: FlowState, x: number, turn: nu
   ctx.restore()
 }
 
-const drawSlip = (ctx: CanvasLike, { at, turn, lengthPx, row }: TurnedSlip, { theme }: Lens): void => {
+/** Shapes and words one after the other, from the slip's left end on. */
+const drawMarks = (ctx: CanvasLike, { turn, lengthPx, marks }: TurnedSlip, theme: Theme): void => {
+  ctx.font = `500 ${LETTER_PX}px ${theme.font}`
+  ctx.textAlign = 'start'
+  ctx.textBaseline = 'middle'
+  const bare = isBare(marks)
+  let x = -lengthPx / 2 + (bare ? BARE_PX / 2 : PAD_PX)
+  for (const mark of marks) {
+    drawUprightState(ctx, mark.state, bare ? x : x + 5, turn, theme)
+    ctx.fillStyle = theme.ink
+    if (!bare) ctx.fillText(mark.words, x + SHAPE_PX, 1)
+    x += bare ? BARE_PX : markPx(mark)
+  }
+}
+
+const worstOf = (marks: readonly RowMark[]): StateWord | undefined =>
+  marks
+    .map(({ state }) => state)
+    .reduce((worst, state) => (stateRank(state) > stateRank(worst) ? state : worst))
+
+const drawSlip = (ctx: CanvasLike, slip: TurnedSlip, { theme }: Lens): void => {
+  const { at, turn, lengthPx, marks } = slip
+  const half = slipHalf(slip)
+  const worst = worstOf(marks)
   ctx.save()
   ctx.translate(at.x, at.y)
   ctx.rotate(turn)
   ctx.beginPath()
-  ctx.rect(-lengthPx / 2, -slipHalf(lengthPx), lengthPx, 2 * slipHalf(lengthPx))
+  ctx.rect(-lengthPx / 2, -half, lengthPx, 2 * half)
   ctx.fillStyle = theme.sheet
   ctx.fill()
   ctx.setLineDash([])
   ctx.lineWidth = 1
-  ctx.strokeStyle = stateColour(row.state, theme)
+  ctx.strokeStyle = worst ? stateColour(worst, theme) : theme.ink
   ctx.stroke()
-  drawUprightState(
-    ctx,
-    row.state,
-    -lengthPx / 2 + (row.words === '' ? lengthPx / 2 : PAD_PX + 5),
-    turn,
-    theme,
-  )
-  ctx.font = `500 ${LETTER_PX}px ${theme.font}`
-  ctx.textAlign = 'start'
-  ctx.textBaseline = 'middle'
-  ctx.fillStyle = theme.ink
-  ctx.fillText(row.words, -lengthPx / 2 + PAD_PX + SHAPE_PX, 1)
+  drawMarks(ctx, slip, theme)
   ctx.restore()
 }
 
-/** Writes on each of these rows how it is fed: word, shape and spread. In px of canvas. */
+/** Writes on each of these rows how it fares: word, shape and number. In px of canvas. */
 export const drawRowStates = (
   ctx: CanvasLike,
   evaluation: Evaluation,
   parts: readonly PartId[],
   lens: Lens,
+  marksOf: MarksOf,
 ): void => {
-  for (const slip of rowSlips(evaluation, parts, lens)) drawSlip(ctx, slip, lens)
+  for (const slip of rowSlips(evaluation, parts, lens, marksOf)) drawSlip(ctx, slip, lens)
 }

@@ -1,0 +1,21 @@
+import type { RowStrength, StanceState, StrengthState } from '../model/strength'
+import type { Writer } from '../units/writer'
+
+/** How a row carries and how it stands: a state word each, with what is said of it. */
+export interface RowStrengthWords {
+  readonly carries: { readonly state: StrengthState; readonly words: string }
+  readonly stands: { readonly state: StanceState; readonly words: string }
+}
+
+/** Within, `77.0 %`, and Stands, `anchored`; a member that is refused has no share, and only a held row says by what. */
+export const rowStrengthWords = (
+  { state, screens, stance }: Pick<RowStrength, 'state' | 'screens' | 'stance'>,
+  { share }: Pick<Writer, 'share'>,
+): RowStrengthWords => {
+  const most = Math.max(0, ...screens.map(({ used }) => used))
+  const used = Number.isFinite(most) ? share(most) : 'refused'
+  return {
+    carries: { state, words: screens.length === 0 ? '' : used },
+    stands: { state: stance.state, words: stance.heldBy ?? '' },
+  }
+}
