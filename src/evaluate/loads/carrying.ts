@@ -186,11 +186,16 @@ const stretchWorst = (
 /** So many points to a span of the curve that is drawn. */
 const CURVE_STEPS = 8
 
+/** Even steps, every load, and where sag and moment are at their most. */
+const curvePlaces = (full: Bent, { fromMm, toMm }: Stretch): number[] => [
+  ...Array.from({ length: CURVE_STEPS + 1 }, (_, step) => fromMm + ((toMm - fromMm) * step) / CURVE_STEPS),
+  full.sags(fromMm, toMm).most.atMm,
+  full.moments(fromMm, toMm).most.atMm,
+]
+
 const curveOf = (full: Bent, stretches: readonly Stretch[], loads: readonly number[]): Carried['curve'] => {
-  const even = stretches.flatMap(({ fromMm, toMm }) =>
-    Array.from({ length: CURVE_STEPS + 1 }, (_, step) => fromMm + ((toMm - fromMm) * step) / CURVE_STEPS),
-  )
-  const atMm = [...new Set([...even, ...loads])].sort((a, b) => a - b)
+  const places = stretches.flatMap((stretch) => curvePlaces(full, stretch))
+  const atMm = [...new Set([...places, ...loads])].sort((a, b) => a - b)
   return { atMm, sagMm: atMm.map(full.sagAt), momentNmm: atMm.map(full.momentAt) }
 }
 
