@@ -15,7 +15,7 @@ interface StanceFinding {
   readonly terms: readonly Term[]
 }
 
-/** What a row that nothing holds is found to lack; one press gives it ground anchors. */
+/** What a row that nothing holds is found to lack; one press gives it ground anchors. What hangs from the house has no base to tip over. */
 export const stanceFinding = (
   rule: string,
   built: Built,
@@ -23,7 +23,7 @@ export const stanceFinding = (
   seen: StanceFinding | undefined,
 ): Finding[] => {
   const { rack, part } = built
-  if (!rack || !seen || stance.heldBy !== undefined) return []
+  if (!rack || !seen || stance.heldBy !== undefined || stance.baseHalfMm === 0) return []
   const mend: Mend = { kind: 'set', part, field: 'hold', value: 'anchored' }
   return [found({ rule, subject: 'stance', parts: [part], at: rowPlace(rack), mend, ...seen })]
 }
