@@ -7,7 +7,7 @@ import { runOf, runs, viewsOf } from './views'
 
 type Run = keyof typeof runs
 
-const RUNS = ['out', 'home', 'saw', 'counter', 'box'] as const satisfies readonly Run[]
+const RUNS = ['out', 'home', 'rack', 'saw', 'counter', 'box'] as const satisfies readonly Run[]
 
 const Drawer = lazy(async () => ({ default: (await import('./Drawer')).Drawer }))
 const WaterInBrief = lazy(async () => ({ default: (await import('./WaterInBrief')).WaterInBrief }))

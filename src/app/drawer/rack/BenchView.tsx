@@ -5,9 +5,8 @@ import type { Part } from '../../../layout/schema'
 import { nameOf } from '../../../store/partNames'
 import { usePlannerState } from '../../../store/react'
 import './bench.css'
-import { fallWords } from './bench/benchWords'
 import { BenchSide } from './bench/BenchSide'
-import { BenchTools } from './bench/BenchTools'
+import { type BenchLook, BenchTools } from './bench/BenchTools'
 import { Drawings } from './bench/Drawings'
 import { statesOf } from './bench/given'
 import { useBenchShown } from './bench/useBenchShown'
@@ -22,8 +21,7 @@ interface BenchProps {
 
 function Bench({ row, frame }: BenchProps) {
   const strength = usePlannerState(({ evaluation }) => strengthOf(evaluation.bay).get(row.id))
-  const [zoom, setZoom] = useState(1)
-  const [isApart, setIsApart] = useState(false)
+  const [look, setLook] = useState<BenchLook>({ isApart: false, zoom: 1, views: undefined })
   const shown = useBenchShown(frame, strength)
   const given = useBenchGiven(frame, strength, shown.stretch)
   const states = statesOf(strength)
@@ -31,20 +29,11 @@ function Bench({ row, frame }: BenchProps) {
     <div className="bench">
       <BenchSide row={row} given={given} states={states} shown={shown} />
       <div className="bench-main">
-        <BenchTools
-          racks={frame.rack.racks}
-          shown={shown}
-          zoom={zoom}
-          onZoom={setZoom}
-          isApart={isApart}
-          onApart={setIsApart}
-          note={isApart ? 'Lengths as cut.' : `Heights from the foot of a riser. ${fallWords(frame)}`}
-        />
+        <BenchTools racks={frame.rack.racks} shown={shown} look={look} onLook={setLook} />
         <Drawings
           given={given}
           name={nameOf(row)}
-          isApart={isApart}
-          zoom={zoom}
+          look={look}
           states={states}
           lit={shown.lit}
           spot={shown.screen?.at}

@@ -7,7 +7,7 @@ import { RackChoice } from '../RackChoice'
 import type { BenchGiven } from './given'
 import { MemberList } from './MemberList'
 import { RackFields } from './RackFields'
-import { screenKey, ScreenList } from './ScreenList'
+import { screenKey, MemberScreens } from './MemberScreens'
 import { countedIn } from './stretch'
 import type { BenchShown } from './useBenchShown'
 
@@ -29,7 +29,7 @@ function PanelBody({ panel, row, given, states, shown }: BenchSideProps & { read
   if (panel === 'members')
     return <MemberList members={members} states={states} words={words} lit={shown.lit} onMark={shown.light} />
   return (
-    <ScreenList
+    <MemberScreens
       screens={strength?.screens ?? []}
       words={words}
       open={shown.screen && screenKey(shown.screen)}

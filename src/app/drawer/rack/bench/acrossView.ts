@@ -5,7 +5,7 @@ import { ruled } from '../../../../sheets/ink'
 import { together } from '../../../../sheets/paperDimensions'
 import { extentOf, type Fit, ladderTexts, ROOM } from './fit'
 import { type BenchGiven, statesOf } from './given'
-import { LETTER_MM, LINE_MM } from './glass'
+import { LADDER_OFF_MM, LETTER_MM, LINE_MM } from './glass'
 import { holeMarks } from './holes'
 import { plateMarks, towerMarks } from './light'
 import { footOf } from './levels'
@@ -36,7 +36,7 @@ export const acrossView = (given: BenchGiven, fit: Fit): Drawing => {
     acrossDimensions(frame, members, { fromV: -half, topMm }, laid, write),
     ladder(
       ladderTexts(given).tape.map(({ mm, text }) => ({ y: laid.y + (mm + footMm) * laid.scale, text })),
-      rightX + 2,
+      rightX + LADDER_OFF_MM,
       { letterMm: LETTER_MM, lineMm: LINE_MM, side: 'right' },
     ),
   ])

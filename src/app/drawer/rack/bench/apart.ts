@@ -6,7 +6,9 @@ import { likeMembers } from '../../../../sheets/assembly/memberTable'
 import type { Member } from '../../../../sheets/assembly/members'
 import { FROM_HIGH_END, FROM_SIDE, type Laid, onSheet, type View } from '../../../../sheets/assembly/shapes'
 import { ruled } from '../../../../sheets/ink'
-import { extentOf, type Room, ROOM } from './fit'
+import { spread } from '../../../../sheets/spread'
+import { type Arranged, arrange, type Room, type Views } from './arrange'
+import { extentOf, ROOM } from './fit'
 import type { BenchGiven } from './given'
 import { LETTER_MM, LINE_MM, ladderWidth } from './glass'
 import { type Drawing, shapesOf } from './shape'
@@ -22,7 +24,7 @@ interface Band {
 }
 
 /** Between two bands, mm of glass. */
-const GAP_MM = 2.2
+const GAP_MM = 1.1
 
 /** Risers are one family, and so are rails; braces of both ways lie in one band, for each is seen in one view alone. */
 const familyOf = ({ stick, from, to }: Member): string => {
@@ -45,14 +47,17 @@ const byFamily = (members: readonly Member[]): ReadonlyMap<string, readonly Memb
 const meanZ = (members: readonly Member[]): number =>
   members.reduce((sum, { from, to }) => sum + (from.z + to.z) / 2, 0) / members.length
 
-const lineWords = (members: readonly Member[], given: BenchGiven): readonly string[] =>
-  likeMembers(members).map(
-    ({ first: { stick }, count }) =>
-      `${count} × ${stick.mark} ${memberName(stick.mark)} ${given.write.onTape(stick.lengthMm)}`,
+const lineWords = (members: readonly Member[], { write }: BenchGiven, isNamed: boolean): readonly string[] =>
+  likeMembers(members).map(({ first: { stick }, count }) =>
+    [
+      `${count} × ${stick.mark}`,
+      ...(isNamed ? [memberName(stick.mark)] : []),
+      write.onTape(stick.lengthMm),
+    ].join(' '),
   )
 
 /** From the top down, as they come off. What only shares a rack is drawn with it, but counted with the rack that brings it. */
-const bandsOf = (given: BenchGiven): readonly Band[] => {
+const bandsOf = (given: BenchGiven, isNamed: boolean): readonly Band[] => {
   const counted = byFamily(countedIn(given.frame, given.stretch))
   return [...byFamily(drawnIn(given.frame, given.stretch))]
     .toSorted(([, a], [, b]) => meanZ(b) - meanZ(a))
@@ -63,13 +68,16 @@ const bandsOf = (given: BenchGiven): readonly Band[] => {
         members,
         lowMm: Math.max(y0, Math.min(...own)),
         highMm: y1,
-        lines: lineWords(counted.get(family) ?? [], given),
+        lines: lineWords(counted.get(family) ?? [], given, isNamed),
       }
     })
 }
 
-const tall = ({ lowMm, highMm, lines }: Band, scale: number): number =>
-  Math.max((highMm - lowMm) * scale, lines.length * LINE_MM)
+/** However thin its members, a band is so high, mm of glass. */
+const LEAST_BAND_MM = 1.7
+
+const tall = ({ lowMm, highMm }: Band, scale: number): number =>
+  Math.max((highMm - lowMm) * scale, LEAST_BAND_MM)
 
 const heightOf = (bands: readonly Band[], scale: number): number =>
   bands.reduce((sum, band) => sum + tall(band, scale) + GAP_MM, GAP_MM)
@@ -94,16 +102,32 @@ interface Laying {
   readonly bands: readonly (Band & { readonly y: number })[]
 }
 
+const middleOf = ({ y, lowMm, highMm }: Laying['bands'][number], scale: number): number =>
+  y + ((highMm - lowMm) * scale) / 2
+
+/** How far the lines of the list reach below and above the bands that they tell of, mm of glass. */
+const listPast = ({ bands, scale, heightMm }: Laying): { belowMm: number; aboveMm: number } => {
+  const middles = bands.toReversed().flatMap((band) => band.lines.map(() => middleOf(band, scale)))
+  const ys = spread(middles, LINE_MM)
+  const half = LINE_MM / 2
+  return {
+    belowMm: Math.max(0, half - (ys[0] ?? half)),
+    aboveMm: Math.max(0, (ys.at(-1) ?? 0) + half - heightMm),
+  }
+}
+
 const laying = (bands: readonly Band[], scale: number): Laying => {
   const heightMm = heightOf(bands, scale)
   let y = heightMm
+  const laid = bands.map((band) => {
+    y -= tall(band, scale) + GAP_MM
+    return { ...band, y: y + (tall(band, scale) - (band.highMm - band.lowMm) * scale) / 2 }
+  })
+  const { belowMm, aboveMm } = listPast({ scale, heightMm, bands: laid })
   return {
     scale,
-    heightMm,
-    bands: bands.map((band) => {
-      y -= tall(band, scale) + GAP_MM
-      return { ...band, y: y + (tall(band, scale) - (band.highMm - band.lowMm) * scale) / 2 }
-    }),
+    heightMm: heightMm + belowMm + aboveMm,
+    bands: laid.map((band) => ({ ...band, y: band.y + belowMm })),
   }
 }
 
@@ -142,37 +166,51 @@ const drawn = ({ scale, heightMm, bands }: Laying, view: View, x: number, widthM
   }
 }
 
-/** Both views with all members drawn apart, each kind in a band of its own, and the list of them beside the second. */
-export interface Apart {
-  readonly along: Drawing
-  readonly across: Drawing
-  readonly seenMm: number
+const listMarks = ({ bands, scale }: Laying, x: number): readonly Mark[] => {
+  const rungs = bands
+    .toReversed()
+    .flatMap((band) => band.lines.toReversed().map((text) => ({ y: middleOf(band, scale), text })))
+  return ladder(rungs, x, { letterMm: LETTER_MM, lineMm: LINE_MM, side: 'right' }).marks
 }
 
-export const apart = (given: BenchGiven, room: Room, zoom: number): Apart => {
-  const bands = bandsOf(given)
+/** The views with all members drawn apart, each kind in a band of its own, and the list of them at the right. */
+export interface Apart extends Arranged {
+  readonly along: Drawing
+  readonly across: Drawing
+}
+
+/** Narrower than this the list has marks alone: their names stand beside the drawing, mm of glass. */
+const NAMED_MM = 105
+
+export const apart = (given: BenchGiven, room: Room, zoom: number, views: Views | undefined): Apart => {
+  const bands = bandsOf(given, room.widthMm >= NAMED_MM)
   const all = bands.flatMap(({ members }) => members)
   const long = extentOf(all, FROM_SIDE)
   const wide = extentOf(all, FROM_HIGH_END)
-  const labelMm = ladderWidth(bands.flatMap(({ lines }) => lines)) + 1
-  const besideMm = 4 * ROOM.side + labelMm
-  const byWidth = (room.widthMm - besideMm) / (long.x1 - long.x0 + wide.x1 - wide.x0)
-  const byHeight = scaleFor(bands, room.heightMm, 1)
-  const isRow = given.stretch.rack === undefined
-  const fits = isRow ? Math.min(byHeight, Math.max(byWidth, 0.6 * byHeight)) : Math.min(byHeight, byWidth)
-  const laid = laying(bands, zoom * Math.max(LEAST_SCALE, fits))
-  const { scale, heightMm } = laid
-  const endMm = 2 * ROOM.side + (wide.x1 - wide.x0) * scale
-  const across = drawn(laid, FROM_HIGH_END, ROOM.side - wide.x0 * scale, endMm + labelMm)
-  const rungs = laid.bands
-    .toReversed()
-    .flatMap(({ lines, y, lowMm, highMm }) =>
-      lines.toReversed().map((text) => ({ y: y + ((highMm - lowMm) * scale) / 2, text })),
-    )
-  const list = ladder(rungs, endMm, { letterMm: LETTER_MM, lineMm: LINE_MM, side: 'right' })
-  return {
-    along: drawn(laid, FROM_SIDE, ROOM.side - long.x0 * scale, 2 * ROOM.side + (long.x1 - long.x0) * scale),
-    across: { ...across, over: list.marks, heightMm },
-    seenMm: Math.max(40, room.widthMm - endMm - labelMm),
-  }
+  const listMm = ladderWidth(bands.flatMap(({ lines }) => lines)) + ROOM.side
+  const width = (lengthMm: number) => ({ besideMm: 2 * ROOM.side, lengthMm })
+  const arranged = arrange(
+    {
+      along: width(long.x1 - long.x0),
+      across: width(wide.x1 - wide.x0),
+      scaleFor: (heightMm) => scaleFor(bands, heightMm - 2 * LINE_MM, 1),
+      isRow: given.stretch.rack === undefined && given.frame.rack.racks > 1,
+      canStack: false,
+    },
+    { ...room, widthMm: room.widthMm - listMm },
+    views,
+  )
+  const laid = laying(bands, zoom * Math.max(LEAST_SCALE, arranged.scale))
+  const { scale } = laid
+  const [longMm, endMm] = [long, wide].map(({ x0, x1 }) => 2 * ROOM.side + (x1 - x0) * scale)
+  const along = drawn(laid, FROM_SIDE, ROOM.side - long.x0 * scale, longMm ?? 0)
+  const across = drawn(laid, FROM_HIGH_END, ROOM.side - wide.x0 * scale, endMm ?? 0)
+  const listed = (drawing: Drawing): Drawing => ({
+    ...drawing,
+    widthMm: drawing.widthMm + listMm,
+    over: listMarks(laid, drawing.widthMm),
+  })
+  return arranged.views === 'along'
+    ? { ...arranged, along: listed(along), across }
+    : { ...arranged, along, across: listed(across) }
 }

@@ -10,12 +10,16 @@ export const stretchWords = ({ rack: { racks } }: Frame, { rack }: Stretch): str
   return rack === undefined ? `the whole row, ${racks} racks` : `rack ${rack} of ${racks}`
 }
 
-/** Which way the gutters fall on the drawing along the row. */
-export const fallWords = (frame: Frame): string => {
+const fallsRight = (frame: Frame): boolean | undefined => {
   const [gutter] = frame.sticks.get('GT') ?? []
-  if (!gutter) return ''
-  const { from, to } = gutter
-  return from.z > to.z === from.u < to.u ? 'Gutters fall to the right.' : 'Gutters fall to the left.'
+  return gutter && gutter.from.z > gutter.to.z === gutter.from.u < gutter.to.u
+}
+
+/** Which way the gutters fall on the drawing along the row. */
+export const fallSign = (frame: Frame): string => {
+  const falls = fallsRight(frame)
+  if (falls === undefined) return ''
+  return falls ? 'gutters fall →' : '← gutters fall'
 }
 
 /** All that is drawn in a sentence, for who hears it. */

@@ -1,3 +1,4 @@
+import { textWidth } from '../../../../drawing/lettering'
 import type { Point } from '../../../../geometry/point'
 import type { Mark } from '../../../../model/drawing'
 import type { RailSpan } from '../../../../model/strength'
@@ -8,7 +9,7 @@ import { ruled } from '../../../../sheets/ink'
 import { together, type Worded, wordsAt } from '../../../../sheets/paperDimensions'
 import { extentOf, type Fit, ladderTexts, ROOM } from './fit'
 import { type BenchGiven, statesOf } from './given'
-import { LETTER_MM, LINE_MM } from './glass'
+import { LADDER_OFF_MM, LETTER_MM, LINE_MM } from './glass'
 import { holeMarks } from './holes'
 import { breakMarks, plateMarks, towerMarks } from './light'
 import { footOf, levelsOf } from './levels'
@@ -16,7 +17,8 @@ import { alongDimensions } from './measures'
 import { pillsOf } from './pills'
 import { sagging, type SagLine, sagLine } from './sagLine'
 import { type Drawing, type Pill, shapesOf } from './shape'
-import { breaksOf, drawnIn, risersOf, runsAcross } from './stretch'
+import { breaksOf, drawnIn, risersOf, runsAcross, type Stretch } from './stretch'
+import { fallSign } from './benchWords'
 
 /** The drawing along the row, with the sag of its rails. */
 export interface Elevation extends Drawing {
@@ -32,7 +34,7 @@ export const alongLaid = (given: BenchGiven, members: readonly Member[], { scale
 /** Levels across the whole drawing, as thin as a line may be. */
 const levelLines = (given: BenchGiven, fit: Fit, laid: Laid): readonly Mark[] =>
   levelsOf(given.frame, given.stretch)
-    .filter(({ words }) => !words.includes('left'))
+    .filter(({ words }) => words !== 'lip' && words !== 'invert')
     .map(({ mm }) => {
       const y = laid.y + (mm + footOf(given.frame)) * laid.scale
       return ruled({ x: fit.leftMm - 2, y }, { x: fit.longMm - 1, y }, 'grid')
@@ -42,7 +44,7 @@ const levelLadder = (given: BenchGiven, fit: Fit, laid: Laid): Worded => {
   const footMm = footOf(given.frame)
   return ladder(
     ladderTexts(given).levels.map(({ mm, text }) => ({ y: laid.y + (mm + footMm) * laid.scale, text })),
-    fit.leftMm - 2,
+    fit.leftMm - LADDER_OFF_MM,
     { letterMm: LETTER_MM, lineMm: LINE_MM, side: 'left' },
   )
 }
@@ -50,15 +52,32 @@ const levelLadder = (given: BenchGiven, fit: Fit, laid: Laid): Worded => {
 /** How far under a rail the words of its sag stand, mm of glass. */
 const UNDER_RAIL_MM = 2.8
 
-const sagWords = (sag: SagLine, railMm: number, { stretch, write }: BenchGiven, laid: Laid): Worded => {
+/** Words under a rail, within the drawing. */
+const underRail = ({ x, y }: Point, text: string, { leftMm, longMm }: Fit): Worded => {
+  const half = textWidth(text, LETTER_MM) / 2 + 1
+  const inside = Math.max(leftMm + half, Math.min(longMm - half, x))
+  return wordsAt(text, { x: inside, y: y - UNDER_RAIL_MM }, LETTER_MM, 'middle')
+}
+
+const timesWords = (times: number): string => (times === 1 ? 'as it is' : `drawn ${times} times`)
+
+const sagWords = (
+  sag: SagLine,
+  railMm: number,
+  { stretch, write }: BenchGiven,
+  laid: Laid,
+  fit: Fit,
+): Worded => {
   const { deepest, times, bent } = sag
   const middle = ({ fromU, toU }: RailSpan) =>
     (Math.max(fromU, stretch.fromU) + Math.min(toU, stretch.toU)) / 2
-  const under = ({ x, y }: Point, text: string) =>
-    wordsAt(text, { x, y: y - UNDER_RAIL_MM }, LETTER_MM, 'middle')
   return together([
-    ...bent.map((span) => under(onSheet(laid, { x: middle(span), y: railMm }), 'folds or stays bent')),
-    ...(deepest ? [under(deepest.at, `sag ${write.onTape(deepest.sagMm)}, drawn ${times} times`)] : []),
+    ...bent.map((span) =>
+      underRail(onSheet(laid, { x: middle(span), y: railMm }), 'folds or stays bent', fit),
+    ),
+    ...(deepest
+      ? [underRail(deepest.at, `sag ${write.onTape(deepest.sagMm)}, ${timesWords(times)}`, fit)]
+      : []),
   ])
 }
 
@@ -91,6 +110,10 @@ const pillsAlong = (
   })
 }
 
+/** Rails that a rack's neighbours bring are not measured with it. */
+const ownRails = (members: readonly Member[], { rack }: Stretch): readonly Member[] =>
+  members.filter(({ stick }) => rack === undefined || stick.rack === rack - 1 || !stick.mark.startsWith('RL'))
+
 /** A row, or a rack of it, from its right side: its start at the left. */
 export const elevation = (given: BenchGiven, fit: Fit): Elevation => {
   const { frame, stretch, rack, write, strength, yieldMpa } = given
@@ -100,9 +123,10 @@ export const elevation = (given: BenchGiven, fit: Fit): Elevation => {
   const rail = sagging(strength?.rails ?? [])
   const sag = rail && sagLine(rail, stretch, laid, yieldMpa)
   const words = together([
-    alongDimensions(members, topMm, laid, write),
+    alongDimensions(ownRails(members, stretch), topMm, laid, write),
     levelLadder(given, fit, laid),
-    ...(sag && rail ? [sagWords(sag, rail.z, given, laid)] : []),
+    wordsAt(fallSign(frame), { x: fit.longMm - 1, y: fit.heightMm - 1.8 }, LETTER_MM, 'end'),
+    ...(sag && rail ? [sagWords(sag, rail.z, given, laid, fit)] : []),
   ])
   const risers = risersOf(frame).filter((riser) => members.includes(riser))
   return {

@@ -1,6 +1,7 @@
 import { type Box, boxOf } from '../../../../geometry/box'
 import type { Member } from '../../../../sheets/assembly/members'
 import { FROM_HIGH_END, FROM_SIDE, type View } from '../../../../sheets/assembly/shapes'
+import { type Arranged, arrange, type Room, type Views } from './arrange'
 import type { BenchGiven } from './given'
 import { ladderWidth } from './glass'
 import { levelsOf, tapeOf } from './levels'
@@ -8,18 +9,10 @@ import { looked } from './shape'
 import { breaksOf, drawnIn } from './stretch'
 
 /** Room round the drawings for what is written there, mm of glass. */
-export const ROOM = { head: 6, foot: 10.5, side: 3, upright: 9 }
-
-/** As many racks as a screen shows at once may be drawn so much smaller to have room, rather than be scrolled. */
-const SHRINKS_TO = 0.6
+export const ROOM = { head: 6, foot: 10.5, side: 2.5, upright: 5.5 }
 
 /** Never smaller than this, however low the drawer, mm of glass a rack is high. */
 const LEAST_HEIGHT_MM = 22
-
-export interface Room {
-  readonly widthMm: number
-  readonly heightMm: number
-}
 
 export interface Sizes {
   readonly lengthMm: number
@@ -27,9 +20,11 @@ export interface Sizes {
   readonly topMm: number
 }
 
+/** However narrow the room, so much of the long drawing is taken to be seen at once, mm of glass. */
+const LEAST_SEEN_MM = 40
+
 /** How both drawings of a row lie on the glass; lengths in mm of glass, `scale` mm of glass a mm of the rack. */
-export interface Fit {
-  readonly scale: number
+export interface Fit extends Arranged {
   readonly heightMm: number
   readonly longMm: number
   readonly endMm: number
@@ -74,24 +69,35 @@ export const sizesOf = ({ frame, stretch }: BenchGiven): Sizes => {
   }
 }
 
-/** Both drawings at one scale: a rack as large as there is room, a row of many as high as there is room. */
-export const fitOf = (given: BenchGiven, sizes: Sizes, room: Room, zoom: number): Fit => {
+/** How the views of a row lie on the glass: a rack as large as there is room, a row of many as high as there is room. */
+export const fitOf = (given: BenchGiven, room: Room, zoom: number, views: Views | undefined): Fit => {
+  const { lengthMm, acrossMm, topMm } = sizesOf(given)
   const { levels, tape } = ladderTexts(given)
   const leftMm = ladderWidth(levels.map(({ text }) => text)) + ROOM.side
   const rightMm = ladderWidth(tape.map(({ text }) => text)) + ROOM.side
-  const besideMm = leftMm + ROOM.side + ROOM.upright + rightMm
-  const byHeight = (room.heightMm - ROOM.head - ROOM.foot) / sizes.topMm
-  const byWidth = (room.widthMm - besideMm) / (sizes.lengthMm + sizes.acrossMm)
-  const least = LEAST_HEIGHT_MM / sizes.topMm
-  const shrunk = given.stretch.rack === undefined ? Math.max(byWidth, SHRINKS_TO * byHeight) : byWidth
-  const scale = zoom * Math.max(least, Math.min(byHeight, shrunk))
-  const endMm = ROOM.upright + sizes.acrossMm * scale + rightMm
+  const arranged = arrange(
+    {
+      along: { besideMm: leftMm + ROOM.side, lengthMm },
+      across: { besideMm: ROOM.upright + rightMm, lengthMm: acrossMm },
+      scaleFor: (heightMm) => (heightMm - ROOM.head - ROOM.foot) / topMm,
+      isRow: given.stretch.rack === undefined && given.frame.rack.racks > 1,
+      canStack: true,
+    },
+    room,
+    views,
+  )
+  const scale = zoom * Math.max(LEAST_HEIGHT_MM / topMm, arranged.scale)
+  const endMm = ROOM.upright + acrossMm * scale + rightMm
   return {
+    ...arranged,
     scale,
-    heightMm: ROOM.head + ROOM.foot + sizes.topMm * scale,
-    longMm: leftMm + sizes.lengthMm * scale + ROOM.side,
+    heightMm: ROOM.head + ROOM.foot + topMm * scale,
+    longMm: leftMm + lengthMm * scale + ROOM.side,
     endMm,
-    seenMm: Math.max(40, room.widthMm - endMm),
+    seenMm: Math.max(
+      LEAST_SEEN_MM,
+      room.widthMm - (arranged.views === 'both' && !arranged.isStacked ? endMm : 0),
+    ),
     leftMm,
     rightMm,
   }

@@ -17,6 +17,9 @@ export const LINE_MM = 3.3
 /** Half as high as a mark's ring is, mm. */
 export const PILL_MM = 1.9
 
-/** How far from its foot to its words' end a ladder with these words reaches, mm. */
+/** How far from a drawing its ladder stands, mm. */
+export const LADDER_OFF_MM = 0.8
+
+/** How far from a drawing the words of its ladder reach, mm. */
 export const ladderWidth = (texts: readonly string[]): number =>
-  LADDER_MM + 2 + Math.max(0, ...texts.map((text) => textWidth(text, LETTER_MM)))
+  LADDER_OFF_MM + LADDER_MM + Math.max(0, ...texts.map((text) => textWidth(text, LETTER_MM)))

@@ -23,7 +23,7 @@ const invertAt = (frame: Frame, u: number): { invertMm: number; depthMm: number 
   return { invertMm: from.z + (to.z - from.z) * share, depthMm: stick.heightMm }
 }
 
-/** The levels at the left end of what is drawn, from the foot of a riser, from the lowest up. */
+/** The levels at the left end of what is drawn, from the foot of a riser, from the lowest up: of a rail its middle. */
 export const levelsOf = (frame: Frame, { fromU }: Stretch): readonly Height[] => {
   const { rack } = frame
   const footMm = footOf(frame)
@@ -33,17 +33,19 @@ export const levelsOf = (frame: Frame, { fromU }: Stretch): readonly Height[] =>
     { mm: footMm, words: 'foot' },
     ...(gutter
       ? [
-          { mm: gutter.invertMm, words: 'invert, left' },
-          { mm: gutter.invertMm + gutter.depthMm, words: 'lip, left' },
+          { mm: gutter.invertMm, words: 'invert' },
+          { mm: gutter.invertMm + gutter.depthMm, words: 'lip' },
         ]
       : []),
     { mm: rack.tipMm, words: 'tip' },
-    ...(rail ? [{ mm: rail.from.z, words: 'rail middle' }] : []),
+    ...(rail ? [{ mm: rail.from.z, words: 'rail' }] : []),
     { mm: rack.barTopMm, words: 'bar top' },
   ]
   return levels.map(({ mm, words }) => ({ mm: mm - footMm, words })).toSorted((a, b) => a.mm - b.mm)
 }
 
-/** What the carpenter reads beside the rack, from the foot up; its levels stand at the other side. */
+/** What the carpenter reads beside the rack, from the foot up; the row's levels stand at the other side. */
 export const tapeOf = (rack: RackBuilt): readonly Height[] =>
-  heightsOf(rack).filter(({ words }) => words !== 'bar top')
+  heightsOf(rack)
+    .filter(({ words }) => words !== 'bar top' && !words.startsWith('lip'))
+    .map((height) => (height.isDrilled ? { ...height, words: 'hole bottom' } : height))

@@ -5,7 +5,6 @@ import { measured, together, type Worded } from '../../../../sheets/paperDimensi
 import { textWidth } from '../../../../drawing/lettering'
 import type { Writer } from '../../../../units/writer'
 import { LETTER_MM } from './glass'
-import { footOf } from './levels'
 import { isRiser } from './stretch'
 
 /** How far under the floor each line of dimensions stands, mm of glass. */
@@ -13,7 +12,7 @@ const UNDER = { first: 4, second: 8.2 }
 /** How far over the highest member, mm of glass. */
 const OVER_MM = 2.4
 /** How far out of the end view its heights stand, mm of glass. */
-const ASIDE_MM = 2.6
+const ASIDE_MM = 1.6
 
 const distinct = (places: readonly number[]): readonly number[] =>
   [...new Set(places.map((mm) => Math.round(mm * 10) / 10))].toSorted((a, b) => a - b)
@@ -73,7 +72,7 @@ export const alongDimensions = (
 const upright = (x: number, fromZ: number, toZ: number, laid: Laid, text: string): Worded =>
   measured({ x, y: laid.y + fromZ * laid.scale }, { x, y: laid.y + toZ * laid.scale }, 0, text)
 
-/** From line to line, rail to rail, end to end of a bar; how long riser and tower are. */
+/** From line to line, rail to rail, end to end of a bar; how long a tower is. */
 export const acrossDimensions = (
   frame: Frame,
   members: readonly Member[],
@@ -85,7 +84,6 @@ export const acrossDimensions = (
   const rails = distinct(sticksOf(frame, 'RL', 'RL-b').map(({ from }) => from.v))
   const lines = distinct(frame.towers.map(({ v }) => v))
   const [bar] = marked(members, 'HB')
-  const [riser] = members.filter(isRiser)
   const [tower] = frame.towers
   const [left, right] = [rails[0], rails.at(-1)]
   const [one, two] = lines
@@ -116,19 +114,8 @@ export const acrossDimensions = (
           ),
         ]
       : []),
-    ...(riser
-      ? [upright(aside, footOf(frame), riser.to.z, laid, `riser ${write.onTape(riser.stick.lengthMm)}`)]
-      : []),
     ...(tower
-      ? [
-          upright(
-            aside - 3.6,
-            frame.rack.tipMm,
-            tower.z,
-            laid,
-            `tower ${write.onTape(tower.z - frame.rack.tipMm)}`,
-          ),
-        ]
+      ? [upright(aside, frame.rack.tipMm, tower.z, laid, `tower ${write.onTape(tower.z - frame.rack.tipMm)}`)]
       : []),
   ])
 }

@@ -4,7 +4,7 @@ import { type Laid, onSheet } from '../../../../sheets/assembly/shapes'
 import type { Stretch } from './stretch'
 
 /** Magnifications that a person can reckon with. */
-const TIMES = [1, 2, 5, 10, 20, 50, 100, 200]
+const TIMES = [1, 2, 5, 10, 20, 50, 100]
 
 /** No sag is drawn deeper than this, mm of glass. */
 const DEEPEST_MM = 5

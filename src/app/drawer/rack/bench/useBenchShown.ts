@@ -1,7 +1,7 @@
 import { useMemo, useState } from 'react'
 import type { Frame } from '../../../../evaluate/loads/frame'
 import type { RowStrength, Screen } from '../../../../model/strength'
-import { screenKey } from './ScreenList'
+import { screenKey } from './MemberScreens'
 import { rackAt, racksOf, type Stretch, wholeRow } from './stretch'
 
 /** What of a row is looked at: a rack of it or all of it, a mark that is lit up, a screen that is open. */

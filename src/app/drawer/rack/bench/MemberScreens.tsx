@@ -1,5 +1,4 @@
 import type { Screen } from '../../../../model/strength'
-import { memberName } from '../../../../model/memberNames'
 import { strengthBasis } from '../../../../model/strengthBasis'
 import { StateMark } from '../../../../sidebar/StateMark'
 import type { Writer } from '../../../../units/writer'
@@ -10,9 +9,7 @@ import { strengthRank } from '../shownRack'
 /** Same screen, same key, whatever its numbers. */
 export const screenKey = ({ id, mark }: Screen): string => `${id} ${mark}`
 
-const titleOf = ({ id }: Screen): string => strengthBasis[id]?.title ?? id.replaceAll('-', ' ')
-
-interface ScreenListProps {
+interface ScreensProps {
   readonly screens: readonly Screen[]
   readonly words: Writer
   /** Key of the one that is lit up on the drawing and open. */
@@ -32,7 +29,7 @@ function Line({
   return (
     <button className="bench-line" aria-expanded={isOpen} onClick={onOpen}>
       <span className="bench-line-what">
-        <b>{screen.mark}</b> {memberName(screen.mark)}: {titleOf(screen).toLowerCase()}
+        <b>{screen.mark}</b> {strengthBasis[screen.id].title}
       </span>
       <StateMark word={screen.state} rank={strengthRank(screen.state)} />
       <span className="bench-line-used">
@@ -43,7 +40,7 @@ function Line({
 }
 
 /** Every screen of every member, worst first. One that is opened shows its arithmetic and lights up its member. */
-export function ScreenList({ screens, words, open, onOpen }: ScreenListProps) {
+export function MemberScreens({ screens, words, open, onOpen }: ScreensProps) {
   if (screens.length === 0) return <p className="water-note">Nothing of this row is screened.</p>
   return (
     <ul className="bench-lines" aria-label="Screens, worst first">
