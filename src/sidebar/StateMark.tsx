@@ -1,3 +1,4 @@
+import type { LiftWord } from '../evaluate/handling/lifted'
 import type { StateWord } from '../model/finding'
 import type { PaperState } from '../sheets/sheetState'
 import './state.css'
@@ -15,7 +16,7 @@ function Shape({ rank }: { readonly rank: number }) {
 }
 
 interface StateMarkProps {
-  readonly word: StateWord | PaperState
+  readonly word: StateWord | PaperState | LiftWord
   /** 0 good, 1 to be looked at, 2 to be mended. */
   readonly rank: number
   readonly count?: number
