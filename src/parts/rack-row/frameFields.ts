@@ -154,7 +154,7 @@ export const railFields = {
     inches(12),
   ),
   rackGapMm: length(
-    inches(12),
+    inches(11),
     {
       label: 'J2 gap between racks, riser centres',
       group: 'Rails',

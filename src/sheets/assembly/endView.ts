@@ -16,7 +16,7 @@ import { type Height, heightsOf } from './heights'
 import { ladder } from './ladder'
 import type { Member } from './members'
 import { rings } from './rings'
-import type { RackBuilt } from './rowBuilt'
+import { type RackBuilt, STRAP_OVER_MM, strapsU } from './rowBuilt'
 import { coverOf, FROM_HIGH_END, type Laid, memberMarks, onSheet, pointedAt } from './shapes'
 
 /** Room about the two drawings, mm of paper. */
@@ -45,8 +45,11 @@ const heightLadder = (
     { letterMm: LETTERS.body, lineMm: LINE_MM, side: 'right' },
   )
 
-const risersV = (rack: RackBuilt): readonly number[] =>
-  (framesOf(rack)[0]?.risers.map(({ from }) => from.v) ?? []).toSorted((a, b) => a - b)
+/** Where risers stand; the rails of a rack that hangs. */
+const risersV = (rack: RackBuilt): readonly number[] => {
+  const risers = framesOf(rack)[0]?.risers ?? rack.members.filter(({ stick }) => /^RL/.test(stick.mark))
+  return risers.map(({ from }) => from.v).toSorted((a, b) => a - b)
+}
 
 const plates = (rack: RackBuilt, footMm: number, laid: Laid): Mark[] => {
   const { plate } = rack
@@ -56,6 +59,18 @@ const plates = (rack: RackBuilt, footMm: number, laid: Laid): Mark[] => {
     const high = onSheet(laid, { x: v + plate.acrossMm, y: footMm })
     return panel({ x0: low.x, y0: low.y, x1: high.x, y1: high.y }, 'outline', 'none')
   })
+}
+
+/** Straps that carry rails and bearers. */
+const straps = (rack: RackBuilt, laid: Laid): Mark[] => {
+  if (strapsU(rack).length === 0) return []
+  const [low, high] = [
+    Math.min(...rack.members.map(({ from }) => from.z)),
+    extentOf(rack).topMm + STRAP_OVER_MM,
+  ]
+  return risersV(rack).map((v) =>
+    ruled(onSheet(laid, { x: v, y: low }), onSheet(laid, { x: v, y: high }), 'hidden'),
+  )
 }
 
 const widths = (rack: RackBuilt, laid: Laid, write: Writer): Worded => {
@@ -110,6 +125,7 @@ const standing = (rack: RackBuilt, laid: Laid, heightMm: number, write: Writer, 
   return [
     ruled({ x: ROOM.side - 2, y: laid.y }, { x: x - 2, y: laid.y }, 'wall'),
     ...plates(rack, footMm, laid),
+    ...straps(rack, laid),
     ...memberMarks(shown, FROM_HIGH_END, laid),
     ...words.marks,
     ...rings(pointedAt(shown, FROM_HIGH_END, laid, 0), covers, words.boxes, within),
@@ -152,6 +168,9 @@ const draw = (
 /** A rack across the row, with its heights from the foot, and one of its frames as it is squared on the floor. */
 export const endView = (rack: RackBuilt, name: string, write: Writer, units: Units): FigurePiece => ({
   as: 'figure',
-  caption: `${name} from its high end, heights from the foot of a riser, and a frame as it is squared on the flat`,
+  caption:
+    rack.facts.carriedBy === 'house'
+      ? `${name} from its high end, heights over the floor; straps carry rails and bearers`
+      : `${name} from its high end, heights from the foot of a riser, and a frame as it is squared on the flat`,
   draw: (room) => draw(rack, write, units, room),
 })

@@ -20,8 +20,13 @@ export const flatFrame = (frame: Frame, laid: Laid, write: Writer): Worded => {
   const middle = onSheet(laid, { x: 0, y: sizes.tieTopMm / 2 })
   const label = wordsAt(`both ${write.onTape(sizes.diagonalMm)}`, middle, LETTERS.body + 0.3, 'middle')
   const holes = frame.risers.flatMap(({ stick, from }) =>
-    stick.holes.map(({ centreMm, diameterMm }) =>
-      discMark(onSheet(laid, { x: from.v, y: centreMm }), (diameterMm / 2) * laid.scale, 'outline', 'paper'),
+    stick.holes.map(({ centreMm, diameterMm, asideMm = 0 }) =>
+      discMark(
+        onSheet(laid, { x: from.v + asideMm, y: centreMm }),
+        (diameterMm / 2) * laid.scale,
+        'outline',
+        'paper',
+      ),
     ),
   )
   const pastMm = ((flatWidth(frame) - sizes.crossMm) / 2) * laid.scale

@@ -20,13 +20,13 @@ const many = (count: number, one: string, more = `${one}s`): string => `${count}
 const hasShortRunners = ({ frames }: Work): boolean => (frames[0]?.feet.length ?? 0) > 1
 
 /** J5: holes off the middle of their risers make right and left ones. */
-const aside = ({ rack, write }: Work): string => {
+const aside = ({ rack, units }: Work): string => {
   const [rail] = marked(rack, 'RL').filter(({ from }) => from.v > 0)
   const [riser] = marked(rack, 'RS-p', 'RS-d').filter(({ from }) => from.v > 0)
   const outMm = rail && riser ? rail.from.v - riser.from.v : 0
   return Math.abs(outMm) < inches(1 / 32)
     ? ''
-    : ` Turn each so that its own hole stands ${write.onTape(Math.abs(outMm))} ${outMm > 0 ? 'outside' : 'inside'} of its middle.`
+    : ` Turn each so that its own hole stands ${writerFor(units, atDrill).onTape(Math.abs(outMm))} ${outMm > 0 ? 'outside' : 'inside'} of its middle.`
 }
 
 const layFrames = (work: Work): Step => {

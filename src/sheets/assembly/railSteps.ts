@@ -39,7 +39,7 @@ const chainWords = ({ rack, write }: WorkOnRack): string => {
     case 'J1':
       return ` Slide SV home in the shared risers; each rail goes ${into} into it from its side. ${SCREWS}`
     case 'J2':
-      return ` Push SV wholly on to one rail, bring the next rack up, and slide it home in the gap between them, ${into} over each rail. ${SCREWS} With these out, and the splices of the runners off, the racks come apart.`
+      return ` Push SV wholly on to one rail, bring the next rack up, and slide it home in the gap between them, ${into} over each rail. ${SCREWS} With these out${rack.runners.length > 0 ? ', and the splices of the runners off,' : ''} the racks come apart.`
     case 'J3':
       return ` The small rail goes ${into} into the big one, which runs through the shared risers. ${SCREWS}`
     case 'J4':

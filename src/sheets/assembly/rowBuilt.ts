@@ -106,6 +106,18 @@ const sorted = (built: Built, axes: RowAxes) => {
   return { racks, base }
 }
 
+/** Straps are drawn so far over the bars that they carry, mm of the rack. */
+export const STRAP_OVER_MM = 60
+
+/** Where a rack that the house carries hangs in its straps, mm from its high line: over its bearers; none of one that stands. */
+export const strapsU = ({ facts, members }: RackBuilt): readonly number[] =>
+  facts.carriedBy === 'house'
+    ? members
+        .filter(({ stick }) => stick.mark === 'GB')
+        .map(({ from }) => from.u)
+        .toSorted((a, b) => a - b)
+    : []
+
 /** Whether the next rack brings the risers at its low line. */
 export const sharesNext = ({ isLowEnd, facts: { joint, carriedBy } }: RackBuilt): boolean =>
   !isLowEnd && joint !== 'J2' && carriedBy === 'floor'

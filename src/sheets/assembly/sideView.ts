@@ -11,7 +11,7 @@ import type { Drawn, FigurePiece } from '../piece'
 import { framesOf } from './frames'
 import type { Member } from './members'
 import { rings } from './rings'
-import { type RackBuilt, sharesNext } from './rowBuilt'
+import { type RackBuilt, sharesNext, STRAP_OVER_MM, strapsU } from './rowBuilt'
 import { coverOf, FROM_SIDE, type Laid, memberMarks, onSheet, pointedAt, seenAs, seenMark } from './shapes'
 
 /** Room about the rack on the paper, mm: dimensions stand under it, the fall over it. */
@@ -68,7 +68,7 @@ const sharedRiser = (rack: RackBuilt): readonly Member[] => {
 }
 
 const dimensions = (rack: RackBuilt, laid: Laid, write: Writer): Worded => {
-  const us = framesOf(rack).map(({ u }) => u)
+  const us = [...framesOf(rack).map(({ u }) => u), ...strapsU(rack)]
   const ends = sharesNext(rack) ? [...us, rack.rackMm] : us
   const x = (u: number) => onSheet(laid, { x: u, y: 0 }).x
   const rail = rack.members.find(({ stick }) => stick.mark.startsWith('RL'))
@@ -86,6 +86,14 @@ const dimensions = (rack: RackBuilt, laid: Laid, write: Writer): Worded => {
         ]
       : []),
   ])
+}
+
+/** Straps come from the house: they are drawn to the top of the drawing. */
+const straps = (rack: RackBuilt, laid: Laid, topMm: number): Mark[] => {
+  const low = Math.min(...rack.members.map(({ from }) => from.z))
+  return strapsU(rack).map((u) =>
+    ruled(onSheet(laid, { x: u, y: low }), onSheet(laid, { x: u, y: topMm + STRAP_OVER_MM }), 'hidden'),
+  )
 }
 
 /** Which end is high, and the way the gutters fall. */
@@ -162,6 +170,7 @@ const draw = (
           ...(floor[0] && floor[1] ? [ruled(floor[0], floor[1], 'wall')] : []),
           ...plates(rack, laid),
           ...sharedRiser(rack).map((riser) => seenMark(seenAs(riser, FROM_SIDE), laid, 'hidden', 'none')),
+          ...straps(rack, laid, topMm),
           ...memberMarks(shownOf(rack), FROM_SIDE, laid),
           ...words.marks,
           ...ringed(rack, laid, words, within),
@@ -174,6 +183,6 @@ const draw = (
 /** A rack along the row, high end at the left, to scale. */
 export const sideView = (rack: RackBuilt, name: string, write: Writer, units: Units): FigurePiece => ({
   as: 'figure',
-  caption: `${name} from its side, this way up: each member with its mark; riser middles and rail below`,
+  caption: `${name} from its side, this way up: each member with its mark; ${rack.facts.carriedBy === 'house' ? 'straps' : 'riser middles'} and rail below`,
   draw: (room) => draw(rack, write, units, room),
 })

@@ -18,7 +18,7 @@ const pairsU = (part: RackRow): number[] =>
   )
 
 describe('J2, a sleeve in the gap between two racks', () => {
-  const part = row({ joint: 'J2' })
+  const part = row({ joint: 'J2', rackGapMm: inches(12) })
   const built = build(part)
 
   /*
@@ -88,6 +88,11 @@ describe('J2, a sleeve in the gap between two racks', () => {
     expect(places(built)).toEqual(places(sleeved))
     expect(built.rack!.runMm).toBe(sleeved.rack!.runMm)
     expect(built.rack!.barToSleeveMm).toBe(sleeved.rack!.barToSleeveMm)
+  })
+
+  test('the gap that the schema has keeps risers off the bars at a pitch of 15', () => {
+    // Bars 7-1/2 from the middle of the gap, risers 5-1/2: 2 - 0.75 - 0.461.
+    expect(toInches(facts(row({ joint: 'J2' })).barToRiserMm)).toBeCloseTo(0.789, 3)
   })
 
   test('a single rack is a single rack, whatever its joint', () => {

@@ -29,9 +29,9 @@ describe('end pairs moved in', () => {
 
   test('of racks that come apart: each end of each rack, 24 in on either side of the gap of 12', () => {
     // Two racks: 24 to 120 - 6 - 24 = 90, and 120 + 6 + 24 = 150 to 216.
-    expect(pairsU(row({ racks: 2, midPairs: 0, joint: 'J2', endInMm: inches(24) }))).toEqual([
-      24, 90, 150, 216,
-    ])
+    expect(
+      pairsU(row({ racks: 2, midPairs: 0, joint: 'J2', rackGapMm: inches(12), endInMm: inches(24) })),
+    ).toEqual([24, 90, 150, 216])
   })
 
   test('a third of a rack is left between them', () => {
