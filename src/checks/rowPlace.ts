@@ -21,6 +21,6 @@ export const placeOfSpot = (
 ): Point => {
   const start = between(leftFace.from, rightFace.from, 0.5)
   const along = towards(leftFace.from, leftFace.to)
-  const right = towards(leftFace.from, rightFace.from)
-  return { x: start.x + u * along.x + v * right.x, y: start.y + u * along.y + v * right.y }
+  // To the right of it, even where a row of one bare line is no wider than a line.
+  return { x: start.x + u * along.x + v * along.y, y: start.y + u * along.y - v * along.x }
 }

@@ -26,6 +26,15 @@ const expectAlike = (layout: Layout): void => {
 describe('what is found of a row is what it says of itself', () => {
   test.each(Object.entries(scenarios))('in %s', (_, build) => expectAlike(build()))
 
+  // Nothing grows: its two faces are one, and say nothing of where its right is.
+  test('in a row of one bare line', () => {
+    const layout = bay('40 x 60 ft').settings({ growth: 0 }).row('A', [165, 100], { lines: 1 }).layout()
+    const { rails, at } = strengthOf(evaluate(layout).bay).get('rack-row-1')!
+    expect(rails.map(({ v }) => Math.sign(v))).toEqual([-1, 1])
+    expect([at.x, at.y].every(Number.isFinite)).toBe(true)
+    expectAlike(layout)
+  })
+
   const values: fc.Arbitrary<Partial<RackRow>> = fc.record({
     racks: fc.integer({ min: 1, max: 3 }),
     midPairs: fc.integer({ min: 0, max: 4 }),

@@ -40,12 +40,15 @@ const unit = (from: Point, to: Point): Point => {
   return { x: (to.x - from.x) / mm, y: (to.y - from.y) / mm }
 }
 
-/** The centreline lies midway between the two faces of the row. */
-const axesOf = (left: RackFace, right: RackFace): RowAxes => ({
-  origin: { x: (left.from.x + right.from.x) / 2, y: (left.from.y + right.from.y) / 2 },
-  along: unit(left.from, left.to),
-  right: unit(left.from, right.from),
-})
+/** The centreline lies midway between the two faces of the row, which are one where a row of one bare line has no width. */
+const axesOf = (left: RackFace, right: RackFace): RowAxes => {
+  const along = unit(left.from, left.to)
+  return {
+    origin: { x: (left.from.x + right.from.x) / 2, y: (left.from.y + right.from.y) / 2 },
+    along,
+    right: { x: along.y, y: -along.x },
+  }
+}
 
 /** Floor places are sums of ticks turned by quarters: what is below this, mm, is noise of the machine. */
 const GRAIN_MM = 1e-6
