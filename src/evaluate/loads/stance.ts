@@ -5,13 +5,13 @@ import type { RowInput } from './rowInput'
 import { hungIn, onSide, type Piece, piecesOf, sumOf } from './stancePieces'
 
 /** A row stands that tips at so many times the push, no sooner. Source: IBC 1807.2.3, of retaining walls, borrowed. */
-const STANDS_AT = 1.5
+export const STANDS_AT = 1.5
 
 /** How far out the towers of one side may hang, of half the base. Common practice, no source. */
 const ONE_SIDE_SHARE = 0.8
 
 /** How tall risers may be, of the base's width, before they are tied. Common practice, no source. */
-const TALLEST_TO_BASE = 2.5
+export const TALLEST_TO_BASE = 2.5
 
 /** With some spans harvested a row weighs something between empty and full. */
 const STATES = ['empty', 'one-side', 'full'] as const satisfies readonly LoadState[]

@@ -10,10 +10,11 @@ import { massOfWeight } from '../../../units/force'
 import { alongFloor } from '../chart/measures'
 import { AssumedFields } from './AssumedFields'
 import { NoRack, RackChoice } from './RackChoice'
+import './rackRow.css'
 import './rail/rail.css'
 import { RailDrawing } from './rail/RailDrawing'
 import { ReactionTable, SpacingFold, SpanTable } from './rail/RailTables'
-import { governing, governsWords, namedSpans } from './rail/railWords'
+import { governing, governsWords, lifts, namedSpans } from './rail/railWords'
 import { ScreenList } from './ScreenList'
 import { strengthRank } from './shownRack'
 import { useShownRack } from './useShownRack'
@@ -80,7 +81,7 @@ function WeighedRail({ strength }: { readonly strength: RowStrength }) {
   const shared = { line, settings: layout.settings, write: words }
   return (
     <>
-      <div className="water-side">
+      <div className="water-side rack-side">
         <RackChoice shown={strength.part} />
         <RailChoice strength={strength} shown={index} onShow={setChosen} />
         <p role="status" className="rail-says">
@@ -91,17 +92,22 @@ function WeighedRail({ strength }: { readonly strength: RowStrength }) {
           <AssumedFields keys={ASSUMED} />
         </Fold>
       </div>
-      <RailDrawing
-        {...shared}
-        named={named}
-        measure={alongFloor(units)}
-        says={`${sideOf(line.v)} rail. ${says}`}
-      />
-      <div className="water-told rail-told">
+      <div className="rack-told">
+        <RailDrawing
+          {...shared}
+          named={named}
+          measure={alongFloor(units)}
+          says={`${sideOf(line.v)} rail. ${says}`}
+        />
         <SpanTable {...shared} named={named} />
         <section>
           <h3>What each riser carries off this rail</h3>
           <ReactionTable {...shared} />
+          {line.reactions.some(lifts) && (
+            <p className="water-note">
+              Where it lifts, its hole holds the rail down, and the riser with it by what stands on it.
+            </p>
+          )}
         </section>
         <SpacingFold {...shared} measured={evaluation.bay.site.measured} />
         <section>
@@ -120,7 +126,7 @@ export default function RailView() {
   if (shown === undefined) return <NoRack />
   const strength = strengthOf(bay).get(shown)
   return (
-    <div className="water-row">
+    <div className="rack-row">
       {strength ? (
         <WeighedRail key={shown} strength={strength} />
       ) : (

@@ -13,7 +13,8 @@ import { isBent, lifts, type NamedSpan } from './railWords'
 const HEIGHT_PX = 250
 
 /** A label of a span, or of what a riser carries, has no room in less, px. */
-const SPAN_LABEL_PX = 40
+const SPAN_LABEL_PX = 44
+const SPAN_SHAPE_PX = 12
 const REACTION_LABEL_PX = 48
 
 interface DrawnProps {
@@ -35,7 +36,9 @@ function Spans({ picture, settings }: Pick<DrawnProps, 'picture' | 'settings'>) 
     const hasWords = widthPx >= SPAN_LABEL_PX && span.used !== Infinity
     return (
       <g key={`${name}-${span.fromU}`}>
-        <SpanShape rank={strengthRank(span.state)} x={hasWords ? x - 16 : x} y={levels.used - 4} />
+        {(widthPx >= SPAN_SHAPE_PX || span.state !== 'Within') && (
+          <SpanShape rank={strengthRank(span.state)} x={hasWords ? x - 16 : x} y={levels.used - 4} />
+        )}
         {hasWords && (
           <text className="rail-number" x={x - 9} y={levels.used}>
             {Math.round(span.used * 100)} %

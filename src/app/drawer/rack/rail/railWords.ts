@@ -56,11 +56,15 @@ const sagShare = (span: RailSpan): string => {
   return over > LEAST_SHARE ? `under L/${LEAST_SHARE}` : `L/${Math.floor(over)}`
 }
 
+/** Less than this is not told as a length, mm: no tape finds it. */
+const LEAST_SAG_MM = 0.4
+
+const amountWords = ({ sagMm }: RailSpan, write: Writer, share: string): string =>
+  Math.abs(sagMm) < LEAST_SAG_MM ? share : `${write.exact().onTape(Math.abs(sagMm))} (${share})`
+
 /** `7/64" (L/307)`, or that it won't come back. */
 export const sagWords = (span: RailSpan, settings: Settings, write: Writer): string =>
-  isBent(span, settings)
-    ? 'folds or stays bent'
-    : `${write.exact().onTape(Math.abs(span.sagMm))} (${sagShare(span)})`
+  isBent(span, settings) ? 'folds or stays bent' : amountWords(span, write, sagShare(span))
 
 const isBySag = (span: RailSpan, settings: Settings): boolean =>
   Math.abs(span.sagMm) / allowedSag({ ...span, fromMm: span.fromU, toMm: span.toU }, settings) >
@@ -172,5 +176,5 @@ export const reactionCells = (reaction: Reaction, { force }: Writer): readonly s
   force(reaction.fullN),
   force(reaction.mostN),
   lifts(reaction) ? `−${force(-reaction.leastN)}` : force(Math.max(0, reaction.leastN)),
-  lifts(reaction) ? 'lifts: its hole holds the rail down' : '',
+  lifts(reaction) ? 'lifts' : '',
 ]
