@@ -44,7 +44,7 @@ export const judgeStress = (
 }
 
 export const judgeSag = (stretch: Length & Pick<StretchWorst, 'sag'>, settings: ConduitSettings): Judged => {
-  const used = Math.abs(stretch.sag.value) / allowedSag(stretch, settings)
+  const used = Math.max(0, stretch.sag.value) / allowedSag(stretch, settings)
   if (used <= 1) return { state: 'Within', used }
   return { state: used <= PROOF_SAG_TIMES ? 'Proof-load' : 'Too long', used }
 }

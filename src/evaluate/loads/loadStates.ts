@@ -41,9 +41,6 @@ type Reading = (bent: Bent) => number
 /** What a harvest changes by less than this share is told as if everything hung. */
 const SAME_SHARE = 1e-6
 
-const largerOf = (a: Worst, b: Worst): Worst =>
-  Math.abs(b.value) > Math.abs(a.value) * (1 + SAME_SHARE) ? b : a
-
 /** Most and least of a reading over every set of groups that hang, N or mm as read. */
 const harvested = ({ empty, groups }: BentStates, reading: Reading): readonly [number, number] => {
   const always = reading(empty)
@@ -78,8 +75,9 @@ export interface StretchReading {
  */
 export const worstOf = (states: BentStates, { worst, at, places, isBadBelow }: StretchReading): Worst => {
   let found: Worst = { ...worst(states.full), under: 'full' }
+  const badOf = ({ value }: Place): number => (isBadBelow ? Math.abs(value) : value)
   const hold = (place: Place, under: LoadState): void => {
-    found = largerOf(found, { ...place, under })
+    if (badOf(place) > badOf(found) * (1 + SAME_SHARE)) found = { ...place, under }
   }
   for (const side of states.sides) hold(worst(side), 'one-side')
   hold(worst(states.empty), 'empty')

@@ -85,7 +85,7 @@ const stressScreens = (rails: readonly CarriedRail[], settings: ConduitSettings)
 const sagScreens = (rails: readonly CarriedRail[], settings: ConduitSettings): Screen[] =>
   worstByMark(rails, (stretch) => judgeSag(stretch, settings)).map((worst) => {
     const { stretch } = worst
-    const sagMm = Math.abs(stretch.sag.value)
+    const sagMm = stretch.sag.value
     return {
       id: 'rail-sag',
       mark: worst.mark,
