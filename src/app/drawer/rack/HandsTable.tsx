@@ -2,6 +2,7 @@ import type { LineLift, RowHandling } from '../../../evaluate/handling/handling'
 import { type Lifted, liftRank } from '../../../evaluate/handling/lifted'
 import { StateMark } from '../../../sidebar/StateMark'
 import type { Writer } from '../../../units/writer'
+import '../chart/chart.css'
 import { HeadRow } from '../chart/HeadRow'
 import { ARM_WORDS, indexWords, multiplierRows, sideWords } from './handsWords'
 

@@ -22,7 +22,14 @@ import { useShownRack } from './useShownRack'
 
 const FIELDS: readonly (keyof Settings)[] = ['wetTowerKg', 'grip', 'liftsAMin', 'shinMm', 'swingC']
 
-const useHandsWriter = () => writerFor(usePlannerState((state) => state.units))
+/** Where hands and feet are is known to a quarter of an inch at best. */
+const AT_HANDS = { inchParts: 4, mmParts: 1 } as const
+
+const useHandsWriter = () =>
+  writerFor(
+    usePlannerState((state) => state.units),
+    AT_HANDS,
+  )
 
 function RowOf({ shown, rows }: { readonly shown: PartId; readonly rows: ReadonlyMap<PartId, RowHandling> }) {
   const parts = usePlannerState((state) => state.evaluation.layout.parts)
@@ -56,7 +63,7 @@ function Easings({ row }: { readonly row: RowHandling }) {
 function Travel({ part }: { readonly part: PartId }) {
   const { bay, layout } = usePlannerState((state) => state.evaluation)
   const { name } = useWords(layout.parts)
-  const writer = useHandsWriter()
+  const writer = writerFor(usePlannerState((state) => state.units))
   const travels = travelsOf(bay).filter(
     (run) => run.part === part || run.what === 'main' || run.what === 'drain',
   )

@@ -100,8 +100,8 @@ const RUNS: Readonly<Record<RunTravel['what'], readonly [title: string, advice: 
   gutter: ['Gutters', 'Fix each at one point, slots elsewhere; clamped at both ends it bows and ponds.'],
   lateral: ['Laterals', 'Tie it fast where water comes in, loosely elsewhere.'],
   rail: ['Rails', 'One stop at the first riser; joints slide.'],
-  main: ['Main', 'Lay it in a snake, clips loose.'],
-  drain: ['Drain', 'Buried it moves a fraction of this; cover it before noon.'],
+  main: ['', 'Lay it in a snake, clips loose.'],
+  drain: ['', 'Buried it moves a fraction of this; cover it before noon.'],
 }
 
 export interface TravelRow {
@@ -125,7 +125,7 @@ export const travelRows = (
     const [title, advice] = RUNS[what]
     return {
       key: `${part} ${what} ${index}`,
-      title: what === 'main' || what === 'drain' ? `${title} ${name(part)}` : title,
+      title: what === 'main' || what === 'drain' ? name(part) : title,
       of: of.title,
       run: length(lengthMm),
       travel: onTape(travelMm),
