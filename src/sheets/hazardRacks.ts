@@ -16,8 +16,6 @@ interface Row {
 
 /** Assumed of a tower that is planted and flooded until one is weighed. Common practice, no source. */
 export const WET_TOWER_KG = pounds(25)
-const LIGHT_TOWER_KG = pounds(12)
-const HEAVY_TOWER_KG = pounds(30)
 /** The first rack is tried with so much more than it will carry. Common practice, no source. */
 export const PROOF = 1.5
 
@@ -88,7 +86,7 @@ const conduit = (walk: Walk, rows: readonly Row[]): Hazard[] =>
   })
 
 /** A height over the floor for whoever fetches a step: up to the whole inch or 25 mm, since floors are no closer. */
-const heightWords = (mm: number, { units, write }: Walk): string => {
+export const heightWords = (mm: number, { units, write }: Walk): string => {
   const step = units === 'metric' ? 25 : MM_PER_INCH
   return write.onTape(Math.ceil(mm / step) * step)
 }
@@ -128,25 +126,8 @@ const barEnds = (walk: Walk, rows: readonly Row[]): Hazard[] =>
     },
   )
 
-const handling = (walk: Walk, rows: readonly Row[]): Hazard[] => {
-  const { units } = walk
-  const between = `${massWords(LIGHT_TOWER_KG, units).replace(/ .*/, '')} to ${massWords(HEAVY_TOWER_KG, units)}`
-  return atRows(
-    walk,
-    rows.filter(({ rack }) => rack.towers > 0),
-    ({ rack, shimMm }) => `lifted to ${heightWords(rack.liftTopMm + shimMm, walk)}`,
-    {
-      key: 'handling',
-      title: 'Lifting, and wet floors',
-      words: `A wet tower weighs ${between}: two people or a trolley. Wet aisles: boots that grip.`,
-      sheets: ['assembly', 'round', 'safety'],
-      source: 'Common practice, no source',
-    },
-  )
-}
-
 /** What can hurt whoever puts racks up and works under them. */
 export const rackHazardsOf = (walk: Walk): readonly Hazard[] => {
   const rows = rowsOf(walk)
-  return [loads, conduit, ladders, barEnds, handling].flatMap((hazard) => hazard(walk, rows))
+  return [loads, conduit, ladders, barEnds].flatMap((hazard) => hazard(walk, rows))
 }

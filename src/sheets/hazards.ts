@@ -2,6 +2,7 @@ import type { Evaluation } from '../evaluate/evaluation'
 import type { Units } from '../units/length'
 import { walkOf, type Hazard } from './hazard'
 import { digHazardsOf } from './hazardDigs'
+import { handsHazardsOf } from './hazardHands'
 import { pitHazardsOf } from './hazardPit'
 import { powerHazardsOf } from './hazardPower'
 import { rackHazardsOf } from './hazardRacks'
@@ -19,6 +20,7 @@ export const hazardsOf = (plan: Evaluation, units: Units): readonly Hazard[] => 
     ...sawHazardsOf(walk),
     ...timberHazardsOf(walk),
     ...rackHazardsOf(walk),
+    ...handsHazardsOf(walk),
     ...waterHazardsOf(walk),
   ]
 }
