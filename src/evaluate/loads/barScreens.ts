@@ -1,7 +1,7 @@
 import { forceOf, lengthOf, ratioOf, stressOf, term } from '../../checks/found'
 import type { Term } from '../../model/finding'
 import type { Screen } from '../../model/strength'
-import { allowedMpa, allowedSag, judgeSag, judgeStress, type ConduitSettings } from './allowed'
+import { allowedMpa, allowedSag, judgeSag, judgeStress, worstOfAll, type ConduitSettings } from './allowed'
 import { worstBarBy, type BarStretch, type CarriedBar } from './bars'
 import { stressTerms } from './railScreens'
 
@@ -69,27 +69,26 @@ const sagScreen = (bars: readonly CarriedBar[], settings: ConduitSettings): Scre
 /** Below this, N, a bar lies on its rail all the same. */
 const NO_LIFT_N = 1
 
+/** How far a bar is from lying still: what lifts one end of it, against what it carries in all. */
+const liftsOf = (of: CarriedBar) => {
+  const carriedN = of.carried.supports.reduce((sum, { fullN }) => sum + fullN, 0)
+  return of.carried.supports.map((support) => {
+    const liftN = -support.leastHungN
+    return { of, support, liftN, state: 'Too long' as const, used: 1 + liftN / Math.max(NO_LIFT_N, carriedN) }
+  })
+}
+
 /** A bar only lies on its rails: one whose towers all hang past a rail, or on one side, may tip over it. */
 const liftScreen = (bars: readonly CarriedBar[]): Screen[] => {
-  const lifts = bars.flatMap((of) =>
-    of.carried.supports.map((support) => ({ of, support, liftN: -support.leastHungN })),
-  )
-  const [first, ...others] = lifts
-  if (!first) return []
-  const { of, support, liftN } = others.reduce((a, b) => (b.liftN > a.liftN ? b : a), first)
-  if (liftN < NO_LIFT_N) return []
+  const worst = worstOfAll(bars.flatMap(liftsOf).filter(({ liftN }) => liftN >= NO_LIFT_N))
+  if (!worst) return []
+  const { of, support, liftN, state, used } = worst
   return [
     {
       id: 'rail-uplift',
       mark: 'HB',
-      state: 'Too long',
-      used:
-        1 +
-        liftN /
-          Math.max(
-            NO_LIFT_N,
-            of.carried.supports.reduce((sum, { fullN }) => sum + fullN, 0),
-          ),
+      state,
+      used,
       measured: forceOf(liftN),
       limit: forceOf(0),
       under: support.leastHungN < support.fullN ? 'one-side' : 'full',
