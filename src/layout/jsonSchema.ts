@@ -2,6 +2,7 @@ import * as z from 'zod/mini'
 import { fields } from '../model/fields'
 import { benchSchema } from './bench'
 import { counterSchema } from './counter'
+import { helpOf } from './fieldHelp'
 import { houseSchema } from './house'
 import { layoutSchema, partSchema, planSchema } from './schema'
 import { settingsSchema } from './settings'
@@ -22,7 +23,8 @@ const withWords = (zodSchema: z.core.$ZodType, jsonSchema: Published): void => {
   const meta = fields.get(zodSchema)
   if (!meta) return
   jsonSchema.title = meta.label
-  if (meta.help) jsonSchema.description = meta.help
+  const help = helpOf(meta)
+  if (help) jsonSchema.description = help
   jsonSchema['x-unit'] = meta.unit
   if (meta.choices) jsonSchema['x-choices'] = meta.choices
 }

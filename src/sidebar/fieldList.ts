@@ -1,5 +1,6 @@
 import type * as z from 'zod/mini'
 import { unwrapped } from '../layout/fieldAt'
+import { helpOf } from '../layout/fieldHelp'
 import { defOf } from '../layout/limits'
 import type { FieldMeta } from '../model/fields'
 
@@ -52,7 +53,9 @@ const fieldOf = (key: string, schema: Schema): Field[] => {
   const { schema: bare, meta } = unwrapped(schema)
   if (!meta) return []
   const whenNull = isNullable(schema) ? (meta.whenNull ?? 'Left to the program') : undefined
-  return [{ key, meta, whenNull, start: startOf(schema), choices: choicesOf(bare, meta) }]
+  const help = helpOf(meta)
+  const told = help === undefined ? meta : { ...meta, help }
+  return [{ key, meta: told, whenNull, start: startOf(schema), choices: choicesOf(bare, meta) }]
 }
 
 /** Every field of a record that has words, in the order of its schema; what is changed on the plan has none. */

@@ -21,7 +21,6 @@ export const frameFields = {
     {
       label: 'End riser pairs, moved in',
       group: 'Frame',
-      help: 'Of a single rack, of each J2 rack, and of the two ends of other rows, by a third of a rack at most. Rails overhang and sag less between. Runners and gutters stay as long; on short runners gutters overhang too.',
     },
     0,
     inches(36),
@@ -35,7 +34,6 @@ export const frameFields = {
       across: 'Across the row only',
       none: 'None',
     },
-    help: 'A riser that nothing braces one way is not screened: it is refused.',
   }),
   hold: choice(['free', 'anchored', 'tied'], 'free', {
     label: 'Kept from tipping',
@@ -45,19 +43,16 @@ export const frameFields = {
       anchored: 'Ground anchors at the braced pairs',
       tied: 'Tied to a wall post or to the next row',
     },
-    help: 'Two anchors, or one tie, at each end of the row and wherever racks meet.',
   }),
   carriedBy: choice(['floor', 'house'], 'floor', {
     label: 'Rails are carried by',
     group: 'Frame',
     choices: { floor: 'Risers on the floor', house: 'The house frame' },
-    help: 'By the house: straps in place of riser pairs, for rails and gutter bearers. No risers, runners, feet or braces. What the straps are fixed to is not counted.',
   }),
   treated: choice(['none', 'base', 'all'], 'none', {
     label: 'Preserved lumber',
     group: 'Frame',
     choices: { none: 'None', base: 'Runners and base pieces', all: 'All of it' },
-    help: 'Its copper is poison to fish where drips reach the water, and wants stainless or coated screws. It costs what the price book has for lumber: put its own price there.',
   }),
   drips: choice(['tied', 'painted', 'bare'], 'tied', {
     label: 'Drips off galvanised conduit',
@@ -67,7 +62,6 @@ export const frameFields = {
       painted: 'Conduit is painted or sleeved',
       bare: 'Fall where they fall',
     },
-    help: 'The stops of the hanger bars are the drip ties: no more are counted. Paint is counted by the foot.',
   }),
   base: choice(['long-runners', 'short-runners'], 'long-runners', {
     label: 'Base',
@@ -114,7 +108,6 @@ export const railFields = {
   rail: choice(rails, '3/4', {
     label: 'Rail',
     group: 'Rails',
-    help: 'With J3 this is the small stick; the big one is the next size.',
   }),
   bar: choice(conduits, '3/4', { label: 'Hanger bar', group: 'Rails' }),
   barEndMm: length(
@@ -133,7 +126,6 @@ export const railFields = {
   oneBit: toggle(false, {
     label: 'Drill all holes with the big bit',
     group: 'Rails',
-    help: 'Rails then rise at each sleeve.',
   }),
   insertionMm: length(
     inches(4),
@@ -158,7 +150,6 @@ export const railFields = {
     {
       label: 'J2 gap between racks, riser centres',
       group: 'Rails',
-      help: 'Out of the rack length, half at each side. Never less than lets the sleeve slide home, nor more than half a rack.',
     },
     inches(4),
     inches(48),
@@ -169,7 +160,6 @@ export const railFields = {
     {
       label: 'J3 overlap',
       group: 'Rails',
-      help: 'Never less than what puts the double wall over the shared riser.',
     },
     inches(2),
     inches(24),

@@ -75,7 +75,7 @@ export const rackRowSchema = z.object({
   racks: count(3, { label: 'Racks chained', group: 'Row' }, 1, 20),
   rackLengthMm: length(inches(120), { label: 'Rack length', group: 'Row' }, inches(48), inches(120)),
   barsPerRack: count(8, { label: 'Hanger bars a rack', group: 'Row' }, 4, 12),
-  lines: count(4, { label: 'Lines', group: 'Row', help: 'Towers on one hanger bar.' }, 1, 5),
+  lines: count(4, { label: 'Lines', group: 'Row' }, 1, 5),
   lineSpacingMm: length(inches(18), { label: 'Line spacing', group: 'Row' }, inches(5), inches(30)),
   /**
    * Towers taken out, as (station - 1) * lines + (line - 1), ascending. Stations count from the start of the row, lines
@@ -95,7 +95,6 @@ export const rackRowSchema = z.object({
           label: 'Tower, weighed planted and flooded',
           group: 'Tower',
           whenNull: 'As the bay assumes',
-          help: 'Weigh three on a fish scale and type the heaviest.',
         },
         pounds(2),
         pounds(200),
@@ -148,14 +147,12 @@ export const rackRowSchema = z.object({
       'double-split': 'Split twice, in at the quarter points',
       ring: 'Ring, both ends of the laterals joined',
     },
-    help: 'The shorter the way of the water, the more alike the towers; every split costs fittings. A ring takes two lines at least.',
   }),
   laterals: count(
     2,
     {
       label: 'Laterals',
       group: 'Feed',
-      help: 'One a row, half as many as lines for one a pair, or as many as lines for one a line.',
     },
     1,
     5,
@@ -164,7 +161,6 @@ export const rackRowSchema = z.object({
     label: 'Lateral pipe',
     group: 'Feed',
     choices: wordsOf(LATERALS),
-    help: 'Poly pipe and drip tubing of one name differ in bore, and neither takes the other’s fittings.',
   }),
   header: choice(['next-up', ...HEADERS], 'next-up', {
     label: 'Header and riser pipe',
@@ -175,11 +171,10 @@ export const rackRowSchema = z.object({
     label: 'Laterals lie',
     group: 'Feed',
     choices: { 'above-bars': 'Above the hanger bars', 'under-rail': 'Along the underside of the rails' },
-    help: 'Under the rails they pass the risers on the inside and rest on the top ties.',
   }),
   lateralSagMm: length(
     inches(1 / 8),
-    { label: 'Lateral sags between its ties', group: 'Feed', help: 'Measured or assumed.' },
+    { label: 'Lateral sags between its ties', group: 'Feed' },
     0,
     inches(12),
   ),
@@ -187,7 +182,6 @@ export const rackRowSchema = z.object({
     label: 'Far end of the laterals over their inlet',
     group: 'Feed',
     unit: 'length',
-    help: 'Measured; less than 0 where the far end lies lower. With water in at the middle: the end of the row over its start.',
   }),
   microtube: choice(['tube-1/8', 'tube-1/4'], 'tube-1/8', {
     label: 'Microtube',
@@ -201,7 +195,6 @@ export const rackRowSchema = z.object({
     {
       label: 'Slack of a microtube, least',
       group: 'Tubes',
-      help: 'No tube is shorter than the way from its barb to the tower’s top and so much more, so that a tower can be turned.',
     },
     0,
     inches(24),
@@ -221,25 +214,21 @@ export const rackRowSchema = z.object({
   sightTube: toggle(true, {
     label: 'Sight tube at each end',
     group: 'Feed',
-    help: 'Shows the head, and lets air out and in.',
   }),
   inlet: choice(['start', 'end'], 'start', {
     label: 'Water enters at',
     group: 'Feed',
     choices: { start: 'Start of row', end: 'End of row' },
-    help: 'Of a straight feed or a ring; a split one is fed in the middle.',
   }),
   riserAt: choice(['middle', 'inlet-end'], 'middle', {
     label: 'Riser pipe of a split feed',
     group: 'Feed',
     choices: { middle: 'In the middle of the row', 'inlet-end': 'Where a straight feed has it' },
-    help: 'At an end of the row the header runs along it to the middle, at the height of the laterals.',
   }),
   riserSide: choice(['left', 'right'], 'left', {
     label: 'Riser pipe on the',
     group: 'Feed',
     choices: { left: 'Left side of the row', right: 'Right side of the row' },
-    help: 'Looking from the start of the row to its end.',
   }),
   valveSet: choice(['own', 'shared'], 'own', {
     label: 'Valves',
@@ -267,7 +256,6 @@ export const rackRowSchema = z.object({
           label: 'Trim valve, turns open',
           group: 'Valves',
           whenNull: 'Wide open',
-          help: 'The valve card in the water run sets the trim valves of all zones.',
         },
         LEAST_TURNS,
         MOST_TURNS,
