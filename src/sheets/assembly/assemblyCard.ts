@@ -97,7 +97,7 @@ const piecesOf = ({ now }: PlanOnPaper, options: SheetOptions): readonly Piece[]
       // The first card says where; who has read it needs only the reminder.
       rackPieces(kind, write, options, mind(index === 0 ? cautionText : cautionInBrief)),
     ),
-    ...loadTest(kinds, write, units, mind(cautionText)('overhead-loads')),
+    ...loadTest(kinds, now, write, units, mind(cautionText)('overhead-loads')),
   ]
 }
 

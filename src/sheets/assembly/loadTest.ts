@@ -1,59 +1,104 @@
-import { counted, said, type Table } from '../../model/table'
+import type { Words } from '../../checks/context'
+import { strengthOf } from '../../evaluate/5-loads'
+import type { Evaluation } from '../../evaluate/evaluation'
+import { blank, type Cell, counted, said, type Table } from '../../model/table'
 import { inches, type Units } from '../../units/length'
+import { writeDecimal } from '../../units/writeDecimal'
 import type { Writer } from '../../units/writer'
-import { PROOF, WET_TOWER_KG } from '../hazardRacks'
 import { massWords } from '../massWords'
 import { heading, type Piece, tableOf, words } from '../piece'
+import { wetTowerOf } from '../wetTower'
 import type { NamedKind } from './naming'
+import { proofSag } from './proofSag'
 
-/** What one kind of rack is tried with: a bar's worth of towers, and the rack's. */
-const loadTable = (kinds: readonly NamedKind[], units: Units): Table => ({
+interface Tried {
+  readonly plan: Pick<Evaluation, 'bay' | 'layout'>
+  readonly write: Words
+  readonly units: Units
+}
+
+/** Racks of a kind that are built alike may hang unlike towers: the heaviest count. */
+const heaviestKg = ({ kind }: NamedKind, { settings }: Evaluation['layout']): number =>
+  Math.max(...kind.all.map(({ facts }) => wetTowerOf(facts, settings)))
+
+/** A string is read to this, and what a rail sags to no less is told, mm. */
+const LEFT_MM = inches(1 / 16)
+
+const sagCell = (sagMm: number | undefined, { onTape }: Writer): Cell => {
+  if (sagMm === undefined) return blank('too long: do not hang it')
+  return counted(sagMm, sagMm < LEFT_MM ? `under ${onTape(LEFT_MM)}` : onTape(sagMm))
+}
+
+const sagCells = ({ kind }: NamedKind, { plan: { bay, layout }, write }: Tried): readonly Cell[] => {
+  const strength = strengthOf(bay).get(kind.first.part)
+  if (!strength) return [blank(), blank()]
+  const { leftMm, rightMm } = proofSag(kind.first, strength, layout.settings.proofTimes)
+  return [sagCell(leftMm, write), sagCell(rightMm, write)]
+}
+
+const loadRow = (named: NamedKind, tried: Tried): Table['rows'][number] => {
+  const { kind, letter } = named
+  const { layout } = tried.plan
+  const { lines } = kind.first.facts
+  const bars = kind.first.members.filter(({ stick }) => stick.mark === 'HB').length
+  const towerKg = heaviestKg(named, layout)
+  const kg = (value: number) => counted(Math.round(value * 10) / 10, massWords(value, tried.units))
+  const abarKg = layout.settings.proofTimes * lines * towerKg
+  return {
+    key: kind.key,
+    cells: [
+      said(letter),
+      counted(lines),
+      counted(bars),
+      counted(Math.round(towerKg * 10) / 10, tried.write.mass(towerKg)),
+      kg(abarKg),
+      kg(abarKg * bars),
+      ...sagCells(named, tried),
+    ],
+  }
+}
+
+/** What one kind of rack is tried with: a bar's worth of towers, and the rack's; and what its rails should do then. */
+const loadTable = (kinds: readonly NamedKind[], tried: Tried): Table => ({
   id: 'load-test',
-  title: 'What to hang on the first rack of each kind',
+  title: 'What to hang on the first rack of each kind, and how far its rails go down',
   columns: [
     { key: 'rack', title: 'Rack', unit: 'text', isMain: true },
     { key: 'towersABar', title: 'Towers a bar', unit: 'count' },
     { key: 'bars', title: 'Bars', unit: 'count' },
-    { key: 'wetKg', title: 'Wet towers on it', unit: 'count' },
-    { key: 'hangABarKg', title: 'Hang on each bar', unit: 'count', isMain: true },
-    { key: 'hangKg', title: 'Hang on the rack', unit: 'count' },
+    { key: 'towerKg', title: 'Each tower', unit: 'kg' },
+    { key: 'hangABarKg', title: 'Hang on each bar', unit: 'kg', isMain: true },
+    { key: 'hangKg', title: 'Hang on the rack', unit: 'kg' },
+    { key: 'leftSagMm', title: 'Left rail down', unit: 'mm' },
+    { key: 'rightSagMm', title: 'Right rail down', unit: 'mm' },
   ],
-  rows: kinds.map(({ kind, letter }) => {
-    const { lines } = kind.first.facts
-    const bars = kind.first.members.filter(({ stick }) => stick.mark === 'HB').length
-    const wetKg = lines * bars * WET_TOWER_KG
-    const kg = (value: number) => counted(Math.round(value * 10) / 10, massWords(value, units))
-    return {
-      key: kind.key,
-      cells: [
-        said(letter),
-        counted(lines),
-        counted(bars),
-        kg(wetKg),
-        kg(PROOF * lines * WET_TOWER_KG),
-        kg(PROOF * wetKg),
-      ],
-    }
-  }),
+  rows: kinds.map((named) => loadRow(named, tried)),
 })
 
-/** The least set that an eye and a tape find on a string. */
-const LEFT_MM = inches(1 / 16)
+/** `Assumed: a tower weighs 25 lb`, or that rows were weighed. */
+const weightWords = (kinds: readonly NamedKind[], { plan: { layout }, write }: Tried): string => {
+  const isWeighed = kinds.some(({ kind }) => kind.all.some(({ facts }) => facts.towerKg !== undefined))
+  const { wetTowerKg, proofTimes } = layout.settings
+  const times = `The proof load is ${writeDecimal(proofTimes, 0, 2)} times the towers`
+  const recipe = 'The recipe is common practice, no source: it is a trial, not a rating.'
+  const assumed = `Assumed: a planted tower, flooded, weighs ${write.mass(wetTowerKg)}`
+  return isWeighed
+    ? `${times}. Towers of rows that were weighed are as weighed. ${assumed} elsewhere. ${recipe}`
+    : `${times}. ${assumed}. Weigh one; if it is heavier, hang more in proportion. ${recipe}`
+}
 
 /** The strength of conduit is nobody's promise: the recipe by which the crew finds out. Common practice, no source. */
 export const loadTest = (
   kinds: readonly NamedKind[],
-  write: Writer,
+  plan: Tried['plan'],
+  write: Words,
   units: Units,
   mind: string | undefined,
 ): readonly Piece[] => [
   heading('Load test of the first rack of each kind'),
   ...(mind === undefined ? [] : [words(mind, 'caution')]),
-  words(
-    `Assumed: a planted tower, flooded, weighs ${massWords(WET_TOWER_KG, units)}. Weigh one; if it is heavier, hang more in proportion. The recipe is common practice, no source: it is a trial, not a rating.`,
-    'note',
-  ),
-  tableOf(loadTable(kinds, units)),
+  words(weightWords(kinds, { plan, write, units }), 'note'),
+  tableOf(loadTable(kinds, { plan, write, units })),
   {
     as: 'steps',
     steps: [
@@ -63,15 +108,15 @@ export const loadTest = (
       },
       {
         key: 'hang',
-        text: 'Hang the loads bar by bar, low, from the middle of the rack outwards: sand bags or buckets of water on rope, a hand’s breadth over the floor. Nobody under it, nobody on it.',
+        text: 'Hang the loads bar by bar, low, from the middle of the rack outwards: sand bags or buckets of water on rope, a hand’s breadth over the floor. Feet clear of them. Nobody under the rack, nobody on it.',
       },
       {
         key: 'wait',
-        text: 'Leave it 24 hours. Write the gaps again: sag is the difference. Look at every hole, screw, sleeve and bar end.',
+        text: 'Leave it 24 hours. Write the gaps again: the difference is what the rail has gone down. Twice what the table says or more: take it off, and find out why. Look at every hole, screw, sleeve and bar end.',
       },
       {
         key: 'release',
-        text: `Take it all off and read once more. What stays bent by more than ${write.onTape(LEFT_MM)}, a split riser, or a bar that has walked: stop, and put risers closer or hang less before the next rack is built.`,
+        text: `Take it all off and read once more: it should spring back to the first gaps. What stays bent by more than ${write.onTape(LEFT_MM)}, a split riser, or a bar that has walked: stop, and put risers closer or hang less before the next rack is built.`,
       },
     ],
   },

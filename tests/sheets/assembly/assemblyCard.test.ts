@@ -102,7 +102,7 @@ describe('the card of the high rack of three', () => {
 
   // 4 towers of 25 lb a bar: 100 lb, half as much again 150; 8 bars 1,200 lb. Hand arithmetic; 25 lb assumed.
   test('is tried with half as much again as it will carry', () => {
-    expect(texts(pieces, 'load-test')[0]).toBe('A | 4 | 8 | 800 lb | 150 lb | 1,200 lb')
+    expect(texts(pieces, 'load-test')[0]).toMatch(/^A \| 4 \| 8 \| 25 lb \| 150 lb \| 1,200 lb \| /)
   })
 })
 
