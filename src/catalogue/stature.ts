@@ -1,7 +1,7 @@
 import { inches } from '../units/length'
 
 /** Heights and reaches of four people, mm: of women every twentieth and the middle one, of men the middle one and nineteen of twenty. */
-export interface Stature {
+interface Stature {
   readonly key: 'grip-up' | 'grip-ahead' | 'eyes' | 'shoulder' | 'elbow'
   readonly title: string
   readonly woman5Mm: number

@@ -7,7 +7,7 @@ import { growthMm } from '../solvers/gravity/growth'
 import type { Bay } from './context'
 
 /** What runs so long that it moves. */
-export type RunWhat = 'gutter' | 'lateral' | 'rail' | 'main' | 'drain'
+type RunWhat = 'gutter' | 'lateral' | 'rail' | 'main' | 'drain'
 
 /** How far a run moves from the coldest to the hottest of the air, unrestrained and held at one point; mm. */
 export interface RunTravel {

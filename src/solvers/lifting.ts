@@ -7,7 +7,7 @@ import { pounds } from '../units/mass'
  * firm dry floor; wet floors, one hand, and carrying are outside it.
  */
 
-export type Grip = 'good' | 'fair' | 'poor'
+type Grip = 'good' | 'fair' | 'poor'
 
 /** A lift as it is at the end of it that is judged. */
 export interface Lift {
@@ -24,7 +24,7 @@ export interface Lift {
 }
 
 /** Each is 1 where nothing is taken off, and 0 where the lift is outside of what the equation allows. */
-export interface Multipliers {
+interface Multipliers {
   readonly reach: number
   readonly height: number
   readonly travel: number

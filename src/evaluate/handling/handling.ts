@@ -19,7 +19,7 @@ export interface LineLift extends Lifted, HungLine {
 }
 
 /** Ends of bars or rails, over the floor where it is lowest and where it is highest along the row, mm. */
-export interface EndsAt {
+interface EndsAt {
   readonly what: 'bars' | 'rails'
   readonly lowMm: number
   readonly highMm: number

@@ -6,8 +6,6 @@ import type { BodyRole } from '../../model/built'
 /** Looking from the row's start to its end. */
 export type Side = 'left' | 'right'
 
-export const sidesOfRow: readonly Side[] = ['left', 'right']
-
 /** Which way v grows out of the row on a side. */
 export const outOf = (side: Side): 1 | -1 => (side === 'left' ? -1 : 1)
 

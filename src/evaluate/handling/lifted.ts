@@ -2,8 +2,7 @@ import { stature } from '../../catalogue/stature'
 import { type Lift, liftingIndex, type RecommendedWeight, recommendedWeight } from '../../solvers/lifting'
 
 /** Words of the lifting index. None of them says that a lift is safe. */
-export const liftWords = ['Under limit', 'Over limit', 'Far over', 'Out of reach'] as const
-export type LiftWord = (typeof liftWords)[number]
+export type LiftWord = 'Under limit' | 'Over limit' | 'Far over' | 'Out of reach'
 
 /** Over 1 risk is raised for some workers, over 3 for many: NIOSH Publication 94-110, from memory. */
 const SOME_OVER = 1

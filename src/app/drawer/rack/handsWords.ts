@@ -104,7 +104,7 @@ const RUNS: Readonly<Record<RunTravel['what'], readonly [title: string, advice: 
   drain: ['', 'Buried it moves a fraction of this; cover it before noon.'],
 }
 
-export interface TravelRow {
+interface TravelRow {
   readonly key: string
   readonly title: string
   readonly of: string
