@@ -1,3 +1,4 @@
+import { cartsOf } from './carts'
 import type { BayRule } from './context'
 import { doorsOf } from './doors'
 import { CLOSE_MM, found, lengthOf, term } from './found'
@@ -13,11 +14,11 @@ export const cartReachMin: BayRule = {
   limit: 'The bay’s cart comes alongside one long side of every row from a door',
   source: 'Geometry: free floor eroded by half the cart’s width',
   mending: 'Widen the narrowest place on the way, or take a narrower cart.',
-  check: ({ built, carts, builtOf, settings }) =>
-    (doorsOf(built).length > 0 ? [...carts] : []).flatMap(([part, cart]) => {
+  check: (bay) =>
+    (doorsOf(bay.built).length > 0 ? [...cartsOf(bay)] : []).flatMap(([part, cart]) => {
       const widest = Math.max(cart.leftMm, cart.rightMm)
-      const rack = builtOf.get(part)?.rack
-      if (!rack || widest >= settings.cartMm - CLOSE_MM) return []
+      const rack = bay.builtOf.get(part)?.rack
+      if (!rack || widest >= bay.settings.cartMm - CLOSE_MM) return []
       return [
         found({
           rule: RULE,
@@ -26,7 +27,7 @@ export const cartReachMin: BayRule = {
           parts: [part],
           at: rowPlace(rack),
           measured: lengthOf(widest),
-          limit: lengthOf(settings.cartMm),
+          limit: lengthOf(bay.settings.cartMm),
           terms: [
             term('Widest cart at the left side', lengthOf(cart.leftMm)),
             term('Widest cart at the right side', lengthOf(cart.rightMm)),

@@ -30,8 +30,6 @@ export interface Bay {
   readonly aisles: readonly Aisle[]
   /** The aisles at each row. */
   readonly aislesAt: ReadonlyMap<PartId, readonly Aisle[]>
-  /** Widest cart, mm, that comes alongside each row from a door that carts use. */
-  readonly carts: ReadonlyMap<PartId, CartReach>
 }
 
 /** The widest cart that can come alongside each long face of a row, mm; 0 where none of 10 in or more can. */

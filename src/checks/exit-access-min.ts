@@ -1,3 +1,4 @@
+import { cartsOf } from './carts'
 import type { BayRule } from './context'
 import { doorsOf } from './doors'
 import { CLOSE_MM, found, lengthOf, term } from './found'
@@ -15,10 +16,10 @@ export const exitAccessMin: BayRule = {
   source:
     '29 CFR 1910.36(g)(2): good practice on a farm, binding in a school, shop or laboratory (29 CFR 1928.21(b))',
   mending: 'Open an aisle to the row, or take away what stands in it.',
-  check: ({ built, carts, builtOf }) =>
-    (doorsOf(built).length > 0 ? [...carts] : []).flatMap(([part, cart]) => {
+  check: (bay) =>
+    (doorsOf(bay.built).length > 0 ? [...cartsOf(bay)] : []).flatMap(([part, cart]) => {
       const widest = cart.outMm
-      const rack = builtOf.get(part)?.rack
+      const rack = bay.builtOf.get(part)?.rack
       if (!rack || widest >= EXIT_ACCESS_MM - CLOSE_MM) return []
       return [
         found({

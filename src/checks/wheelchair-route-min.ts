@@ -1,5 +1,6 @@
 import { inches } from '../units/length'
 import type { Finding } from '../model/finding'
+import { cartsOf } from './carts'
 import type { Bay, BayRule, CartReach } from './context'
 import { doorsOf } from './doors'
 import { CLOSE_MM, found, lengthOf, term } from './found'
@@ -48,7 +49,7 @@ export const wheelchairRouteMin: BayRule = {
   mending: 'Widen the aisle to 36 in, and leave 60 in square at a row end.',
   check: (bay) =>
     bay.settings.wheelchair && doorsOf(bay.built).length > 0
-      ? [...bay.carts].flatMap(([part, reach]) => findingsOf(part, reach, bay))
+      ? [...cartsOf(bay)].flatMap(([part, reach]) => findingsOf(part, reach, bay))
       : [],
   say: ({ parts, measured, limit, facts }, { onTape, name }) =>
     facts['what'] === 'turn'

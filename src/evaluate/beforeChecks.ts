@@ -13,7 +13,6 @@ import { returns } from './4-returns'
 import { cutLists } from './6-cutting'
 import { takeOff } from './7-take-off'
 import { draw } from './9-drawing'
-import { cartReach } from './carts'
 
 const sumOf = (built: readonly Built[], count: (rack: NonNullable<Built['rack']>) => number): number =>
   built.reduce((sum, { rack }) => sum + (rack ? count(rack) : 0), 0)
@@ -42,7 +41,6 @@ const bayOf = (layout: Layout): Bay => {
     headroomAt: shell.headroomAt,
     aisles,
     aislesAt: aislesByRow(aisles),
-    carts: cartReach(built, house.outline, settings.wheelchair),
   }
 }
 

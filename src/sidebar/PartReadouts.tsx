@@ -1,3 +1,4 @@
+import { cartsOf } from '../checks/carts'
 import type { Evaluation } from '../evaluate/evaluation'
 import { levelReading } from '../layout/levelReading'
 import type { Part } from '../layout/schema'
@@ -77,7 +78,7 @@ const readoutsOf = (
 ): readonly Readout[] => {
   const rack = bay.builtOf.get(part.id)?.rack
   const run = bay.levels.drains.get(part.id)
-  if (rack) return rackReadouts(rack, bay.carts.get(part.id), bay.settings.wheelchair, units)
+  if (rack) return rackReadouts(rack, cartsOf(bay).get(part.id), bay.settings.wheelchair, units)
   if (run) return drainReadouts(run, trench)
   return pitReadouts(part.id, bay.joins, bay.levels, nameOf, trench)
 }

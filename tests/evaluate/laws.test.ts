@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { evaluate } from '../../src/evaluate/evaluate'
+import { cartsOf } from '../../src/checks/carts'
 import type { Judged } from '../../src/evaluate/evaluation'
 import { movePoint, quarterTurn, shift, type Mirror, type Motion } from '../../src/geometry/motion'
 import { length3, type Point } from '../../src/geometry/point'
@@ -108,7 +109,7 @@ const expectSound = ({ bay, cuts, counts, findings, marksOf, towers, sites }: Ju
     towers,
     sites,
     levels: bay.levels,
-    carts: bay.carts,
+    carts: cartsOf(bay),
     aisles: bay.aisles,
   }
   for (const [name, whole] of Object.entries(wholes)) expect(isSound(whole), name).toBe(true)
@@ -195,7 +196,7 @@ const told = ({ bay, cuts, counts, findings, marksOf, towers, sites }: Judged) =
   joinedPipes: bay.joinedPipes,
   levels: bay.levels,
   aisles: bay.aisles,
-  carts: bay.carts,
+  carts: cartsOf(bay),
 })
 
 /** Flows are solved from those of the bay before, to a tolerance: numbers of findings may differ by that, and by no more. */

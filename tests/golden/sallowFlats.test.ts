@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { evaluate } from '../../src/evaluate/evaluate'
+import { cartsOf } from '../../src/checks/carts'
 import { applyMend } from '../../src/layout/mend'
 import { rankOf } from '../../src/model/finding'
 import { toInches } from '../../src/units/length'
@@ -40,7 +41,7 @@ describe('one acre', () => {
   })
 
   test('a 36 in cart comes alongside every row', () => {
-    for (const { leftMm, rightMm } of bay.carts.values())
+    for (const { leftMm, rightMm } of cartsOf(bay).values())
       expect(toInches(Math.max(leftMm, rightMm))).toBeGreaterThanOrEqual(36)
   })
 })

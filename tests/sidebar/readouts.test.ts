@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { evaluate } from '../../src/evaluate/evaluate'
+import { cartsOf } from '../../src/checks/carts'
 import type { RackFacts } from '../../src/model/rackFacts'
 import { drainPegs, drainReadouts, pitReadouts, rackReadouts } from '../../src/sidebar/readouts'
 import { inTrench } from '../../src/units/precision'
@@ -19,7 +20,7 @@ const rackOf = (name: string): RackFacts => bay.builtOf.get(partOf(name).id)!.ra
 
 describe('a row of three racks', () => {
   const id = partOf('N1').id
-  const readouts = rackReadouts(rackOf('N1'), bay.carts.get(id), false, 'feet-inches')
+  const readouts = rackReadouts(rackOf('N1'), cartsOf(bay).get(id), false, 'feet-inches')
 
   // 96 towers, holes 69.3748 and 69.4428 in, riser half a 12 ft board: worked example of the trade notes, hand arithmetic.
   test('comes to its towers, its holes from the foot and its riser', () => {
@@ -36,7 +37,7 @@ describe('a row of three racks', () => {
   })
 
   test('names its long sides by the compass', () => {
-    const { leftMm, rightMm } = bay.carts.get(id)!
+    const { leftMm, rightMm } = cartsOf(bay).get(id)!
     expect(valueOf(readouts, 'Widest cart, west side')).toBe(saw.onTape(leftMm))
     expect(valueOf(readouts, 'Widest cart, east side')).toBe(saw.onTape(rightMm))
     expect(readouts.filter(({ name }) => name.startsWith('Widest cart'))).toHaveLength(2)

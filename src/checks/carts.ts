@@ -1,7 +1,3 @@
-import { obstacleThings, rowBoxes } from '../checks/standing'
-import type { CartReach } from '../checks/context'
-import { doorsOf } from '../checks/doors'
-import { EXIT_ACCESS_MM } from '../checks/exitAccess'
 import { boxOf, type Box } from '../geometry/box'
 import { type Heading, turnHeading } from '../geometry/motion'
 import { widestPassage } from '../geometry/passage'
@@ -9,6 +5,10 @@ import type { Point } from '../geometry/point'
 import type { Body, Built } from '../model/built'
 import type { PartId } from '../model/ids'
 import { rememberEach } from '../model/remember'
+import { obstacleThings, rowBoxes } from './standing'
+import type { Bay, CartReach } from './context'
+import { doorsOf } from './doors'
+import { EXIT_ACCESS_MM } from './exitAccess'
 
 interface Side {
   readonly from: Point
@@ -64,11 +64,8 @@ const waysOut = (
  * A pit blocks: its lid bears a person, not a cart. The ends of the rows are looked at only for a wheelchair, which
  * must turn there.
  */
-export const cartReach = (
-  built: readonly Built[],
-  outline: readonly Point[],
-  areEndsAsked: boolean,
-): ReadonlyMap<PartId, CartReach> => {
+const reachOf = ({ built, house: { outline }, settings }: Bay): ReadonlyMap<PartId, CartReach> => {
+  const areEndsAsked = settings.wheelchair
   const rows = rowBoxes(built)
   const things = obstacleThings(built, outline)
   const blocks = [...[...rows, ...things].map(({ box }) => box), ...built.flatMap((b) => pitsIn(b, null))]
@@ -90,3 +87,11 @@ export const cartReach = (
     }),
   )
 }
+
+const ofBay = rememberEach<Bay, undefined, ReadonlyMap<PartId, CartReach>>(reachOf)
+
+/**
+ * The widest cart that comes alongside each row from a door that carts use. Asked for apart from the evaluation, by rules and readouts, and
+ * remembered for the bay.
+ */
+export const cartsOf = (bay: Bay): ReadonlyMap<PartId, CartReach> => ofBay(bay, undefined)
