@@ -1,4 +1,4 @@
-import { Calculator, Check, LocateFixed, Wrench } from 'lucide-react'
+import { Calculator, Check, Hammer, LocateFixed, Wrench } from 'lucide-react'
 import { useEffect, useRef, useState } from 'react'
 import type { Rule, Words } from '../checks/context'
 import { mendWords, tellingWords } from '../checks/words'
@@ -8,7 +8,7 @@ import { AcceptForm } from './AcceptForm'
 import { Arithmetic } from './Arithmetic'
 import { Said } from './Said'
 import { StateMark } from './StateMark'
-import { jumpTo, mendNow } from './floorActions'
+import { jumpTo, mendNow, showMends } from './floorActions'
 
 const ICON = { size: 15, 'aria-hidden': true } as const
 
@@ -48,6 +48,11 @@ export function WarningCard({ rule, finding, words: given, isChosen }: WarningCa
         <button onClick={() => jumpTo(planner, finding)} aria-label={`Show on the plan: ${said}`}>
           <LocateFixed {...ICON} /> Show
         </button>
+        {rule.over === 'frame' && (
+          <button onClick={() => showMends(planner, finding)} aria-label={`What would mend it: ${said}`}>
+            <Hammer {...ICON} /> Mends
+          </button>
+        )}
         <button
           aria-expanded={opened === 'arithmetic'}
           aria-label={`Arithmetic of: ${said}`}

@@ -18,6 +18,12 @@ export const jumpTo = ({ store, select, set }: Planner, { key, parts, at }: Find
   set({ finding: key, view: centredOn(view, at, size, JUMP_PX_PER_MM) })
 }
 
+/** Opens the drawer at what would mend the row that a finding is about. */
+export const showMends = ({ select, set }: Planner, { parts }: Finding): void => {
+  select(parts)
+  set({ drawer: 'mends' })
+}
+
 /** Moves the floor under the screen where a part's place is out of sight; the zoom stays. */
 export const bringInSight = ({ store, set }: Planner, id: PartId): void => {
   const { view, size, layout } = store.getState()

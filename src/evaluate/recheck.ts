@@ -1,4 +1,4 @@
-import { type Finding, rankOf } from '../../model/finding'
+import { type Finding, rankOf } from '../model/finding'
 
 /** A finding may drift by this share of how far it is from its limit before it counts as worse: solved flows move by less. */
 const DRIFT = 0.01
@@ -8,8 +8,14 @@ const ROUNDING = 0.01
 
 const beyond = ({ measured, limit }: Finding): number => Math.abs(measured.value - limit.value)
 
-const isWorse = (now: Finding, was: Finding): boolean =>
-  rankOf(now) > rankOf(was) || beyond(now) > beyond(was) * (1 + DRIFT) + ROUNDING
+/** A rule that tells the worst of several things may tell of another one now: a sag is not held against a stress. */
+const isOfOneSort = (a: Finding, b: Finding): boolean =>
+  a.measured.unit === b.measured.unit && a.facts['screen'] === b.facts['screen']
+
+const isWorse = (now: Finding, was: Finding): boolean => {
+  if (rankOf(now) !== rankOf(was)) return rankOf(now) > rankOf(was)
+  return isOfOneSort(now, was) && beyond(now) > beyond(was) * (1 + DRIFT) + ROUNDING
+}
 
 /** What a change breaks: findings of the changed bay that the bay did not have, or had less badly. */
 export const brokenBy = (after: readonly Finding[], before: readonly Finding[]): readonly Finding[] => {

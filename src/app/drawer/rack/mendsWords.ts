@@ -1,0 +1,208 @@
+import type { Words } from '../../../checks/context'
+import { ruleOf } from '../../../checks'
+import { quantityWords } from '../../../checks/measuredWords'
+import { tellingWords } from '../../../checks/words'
+import type { BayChange } from '../../../evaluate/shop/change'
+import { strengthRank, stanceRank } from '../../../evaluate/strengthMends/ailments'
+import type { RefusedMend, RowMend } from '../../../evaluate/strengthMends/mends'
+import type { RowValues } from '../../../evaluate/strengthMends/rowTrial'
+import type { Settings } from '../../../layout/settings'
+import type { StateWord } from '../../../model/finding'
+import { fieldNumberWords } from '../../../model/fieldWords'
+import type { RowStrength, Screen, ScreenId, Tip } from '../../../model/strength'
+import { strengthBasis } from '../../../model/strengthBasis'
+import { rackRowSchema, type RackRow } from '../../../parts/rack-row/schema'
+import { type Field, fieldList } from '../../../sidebar/fieldList'
+import { money } from '../../../units/money'
+
+/** One reader: units and names of parts, and the sign of the job's money. */
+export interface Reader {
+  readonly words: Words
+  readonly currency: string
+}
+
+const rowFields: ReadonlyMap<string, Field> = new Map(
+  fieldList(rackRowSchema).map((field) => [field.key, field]),
+)
+
+/** Conduit sizes are told as what they are, not as bare numbers. */
+const CONDUIT_FIELDS = ['rail', 'bar']
+
+const choiceWords = ({ key, choices }: Field, value: string): string => {
+  const words = choices.find((choice) => choice.value === value)?.words ?? value
+  return CONDUIT_FIELDS.includes(key) ? `${words} in conduit` : words
+}
+
+const valueWords = (field: Field | undefined, value: unknown, { words }: Reader): string => {
+  if (value === null) return (field?.whenNull ?? '').toLowerCase()
+  if (typeof value === 'boolean') return value ? 'yes' : 'no'
+  if (typeof value !== 'number') return field ? choiceWords(field, String(value)) : String(value)
+  return field?.meta.unit === 'length'
+    ? words.exact().onTape(value)
+    : fieldNumberWords(value, field?.meta.unit, words)
+}
+
+/** What changes, a line a field: `Riser pairs between rack ends: 0 to 1`. */
+export const changeWords = (row: RackRow, values: RowValues, reader: Reader): readonly string[] =>
+  Object.entries(values).map(([key, value]) => {
+    const field = rowFields.get(key)
+    const was: unknown = Reflect.get(row, key)
+    return `${field?.meta.label ?? key}: ${valueWords(field, was, reader)} to ${valueWords(field, value, reader)}`
+  })
+
+/** The label of the one entry in the history: `Mend N1: riser pairs between rack ends 1`. */
+export const mendLabel = (
+  { values, changes }: Pick<RowMend, 'values' | 'changes'>,
+  reader: Reader,
+): string => {
+  const [first, ...others] = changes.map(({ part }) => reader.words.name(part))
+  const where = others.length > 0 ? `${first} and ${others.length} like it` : first
+  const what = Object.entries(values).map(([key, value]) => {
+    const field = rowFields.get(key)
+    return `${(field?.meta.label ?? key).toLowerCase()} ${valueWords(field, value, reader)}`
+  })
+  return `Mend ${where}: ${what.join(', ')}`
+}
+
+/** One thing that is other than it was, before and after, with the state that it is then in. */
+export interface Effect {
+  readonly what: string
+  readonly before: string
+  readonly after: string
+  readonly state: StateWord
+  readonly rank: number
+}
+
+const worstOf = ({ screens }: RowStrength, id: ScreenId): Screen | undefined =>
+  screens
+    .filter((screen) => screen.id === id)
+    .reduce<Screen | undefined>((worst, each) => (worst && worst.used >= each.used ? worst : each), undefined)
+
+/** The stress that goes with a sag: over the yield the sag never happens as reckoned. */
+const stressOf: Partial<Record<ScreenId, ScreenId>> = { 'rail-sag': 'rail-stress', 'bar-sag': 'bar-stress' }
+
+const foundWords = (
+  row: RowStrength,
+  screen: Screen,
+  { words }: Reader,
+  { conduitYieldMpa }: Pick<Settings, 'conduitYieldMpa'>,
+): string => {
+  const stress = stressOf[screen.id]
+  const folds = stress && (worstOf(row, stress)?.measured.value ?? 0) > conduitYieldMpa
+  return folds ? 'folds or stays bent' : quantityWords(screen.measured, words)
+}
+
+const screenEffects = (
+  before: RowStrength,
+  after: RowStrength,
+  reader: Reader,
+  settings: Pick<Settings, 'conduitYieldMpa'>,
+): Effect[] => {
+  const ids = [...new Set([...before.screens, ...after.screens].map(({ id }) => id))]
+  return ids.flatMap((id) => {
+    const [was, is] = [worstOf(before, id), worstOf(after, id)]
+    if (!was || !is || (strengthRank(was) === 0 && strengthRank(is) === 0)) return []
+    return [
+      {
+        what: strengthBasis[id].title,
+        before: foundWords(before, was, reader, settings),
+        after: foundWords(after, is, reader, settings),
+        state: is.state,
+        rank: strengthRank(is),
+      },
+    ]
+  })
+}
+
+const leastTip = ({ stance }: RowStrength): Tip | undefined =>
+  stance.tips.reduce<Tip | undefined>(
+    (least, tip) => (least && least.tipsAtN <= tip.tipsAtN ? least : tip),
+    undefined,
+  )
+
+const HELD = { anchored: 'held by anchors', tied: 'held by ties' } as const
+
+const tipWords = (row: RowStrength, { words }: Reader): string => {
+  if (row.stance.heldBy) return HELD[row.stance.heldBy]
+  const tip = leastTip(row)
+  return tip ? words.force(tip.tipsAtN) : 'nothing'
+}
+
+const stanceEffects = (before: RowStrength, after: RowStrength, reader: Reader): Effect[] =>
+  stanceRank(before.stance) === 0 && stanceRank(after.stance) === 0
+    ? []
+    : [
+        {
+          what: 'Push that tips it',
+          before: tipWords(before, reader),
+          after: tipWords(after, reader),
+          state: after.stance.state,
+          rank: stanceRank(after.stance),
+        },
+      ]
+
+/** What ailed and what ails then, before and after. */
+export const effectsOf = (
+  before: RowStrength,
+  after: RowStrength,
+  reader: Reader,
+  settings: Pick<Settings, 'conduitYieldMpa'>,
+): readonly Effect[] => [
+  ...screenEffects(before, after, reader, settings),
+  ...stanceEffects(before, after, reader),
+]
+
+const signed = (value: number, words: string): string => `${value < 0 ? '−' : '+'} ${words}`
+
+const many = (count: number, noun: string): string => `${count} ${count === 1 ? noun : `${noun}s`}`
+
+/** Fewer hours than this are no more than a rounding. */
+const LEAST_HOURS = 0.05
+
+/** Longer than this, hours are told whole. */
+const MOST_TENTHS = 10
+
+const hoursWords = (hours: number): string =>
+  `${Math.abs(hours).toFixed(Math.abs(hours) < MOST_TENTHS ? 1 : 0)} h`
+
+/** What it costs beside what the bay costs: `+ $18.40, + 2 boards, + 0.4 h`, or nothing. */
+export const takesWords = (
+  { cents, unpriced, boards, hours }: Omit<BayChange, 'isPlaceholder'>,
+  currency: string,
+): string => {
+  const parts = [
+    ...(unpriced > 0 ? [`${many(unpriced, 'thing')} without a price`] : []),
+    ...(cents !== 0 ? [signed(cents, money(Math.abs(cents), currency))] : []),
+    ...(boards !== 0 ? [signed(boards, many(Math.abs(boards), 'board'))] : []),
+    ...(Math.abs(hours) >= LEAST_HOURS ? [signed(hours, hoursWords(hours))] : []),
+  ]
+  return parts.join(', ') || 'Nothing'
+}
+
+/** `Gives up 30 towers`; nothing where all stay. */
+export const lostWords = (towersLost: number): string =>
+  towersLost > 0 ? `Gives up ${many(towersLost, 'tower')}` : ''
+
+/** Why the bay does not allow it. */
+export const refusedWords = ({ findings }: RefusedMend, { words }: Reader): string => {
+  const [finding] = findings
+  const rule = ruleOf(finding.rule)
+  const more = findings.length - 1
+  const others = more > 0 ? ` And ${many(more, 'more warning')}.` : ''
+  return `${rule.title}. ${rule.say(finding, tellingWords(finding, words))}${others}`
+}
+
+/** What a row that is within and stands has in hand. */
+export const inHandWords = (row: RowStrength, pushN: number, { words }: Reader): string => {
+  const [most] = row.screens.toSorted((a, b) => b.used - a.used)
+  const used = most
+    ? ` What is used most is ${words.share(most.used)} of its limit (${strengthBasis[most.id].title.toLowerCase()}); ${words.share(1 - most.used)} is in hand.`
+    : ''
+  const tip = leastTip(row)
+  const stands = row.stance.heldBy
+    ? ` It is ${HELD[row.stance.heldBy]}.`
+    : tip
+      ? ` It takes ${words.force(tip.tipsAtN)} at its rails to tip it; a person leans with ${words.force(pushN)}.`
+      : ''
+  return `${words.name(row.part)} is within and stands: nothing is to be mended.${used}${stands}`
+}
