@@ -7,6 +7,12 @@ const conduits = ['1/2', '3/4', '1', '1-1/4'] as const
 /** A rail needs a next bigger conduit to be sleeved or taken up in, so the biggest of the catalogue is not offered. */
 const rails = ['1/2', '3/4', '1'] as const
 
+/** Of no row that the house carries. */
+const standing = { field: 'carriedBy', values: ['floor'] }
+
+/** Of these joints alone. */
+const joined = (...values: readonly string[]) => ({ field: 'joint', values })
+
 /** What a row stands on and how it is kept upright. */
 export const frameFields = {
   railSpacingMm: length(
@@ -28,6 +34,7 @@ export const frameFields = {
   bracing: choice(['both', 'along', 'across', 'none'], 'both', {
     label: 'Braces',
     group: 'Frame',
+    appliesTo: standing,
     choices: {
       both: 'Along the row and across it',
       along: 'Along the row only',
@@ -38,6 +45,7 @@ export const frameFields = {
   hold: choice(['free', 'anchored', 'tied'], 'free', {
     label: 'Kept from tipping',
     group: 'Frame',
+    appliesTo: standing,
     choices: {
       free: 'By its weight alone',
       anchored: 'Ground anchors at the braced pairs',
@@ -66,6 +74,7 @@ export const frameFields = {
   base: choice(['long-runners', 'short-runners'], 'long-runners', {
     label: 'Base',
     group: 'Frame',
+    appliesTo: standing,
     choices: {
       'long-runners': 'Runners along the whole row',
       'short-runners': 'Two halved runners a riser pair',
@@ -76,7 +85,7 @@ export const frameFields = {
     z.nullable(
       length(
         inches(66),
-        { label: 'Riser length', group: 'Frame', whenNull: 'As long as the levels ask' },
+        { label: 'Riser length', group: 'Frame', appliesTo: standing, whenNull: 'As long as the levels ask' },
         inches(24),
         inches(120),
       ),
@@ -119,23 +128,24 @@ export const railFields = {
   railBitMm: length(inches(15 / 16), { label: 'Bit for the rail', group: 'Rails' }, inches(0.5), inches(2)),
   sleeveBitMm: length(
     inches(1 + 3 / 16),
-    { label: 'Bit for the sleeve or big stick', group: 'Rails' },
+    { label: 'Bit for the sleeve or big stick', group: 'Rails', appliesTo: joined('J1', 'J3') },
     inches(0.5),
     inches(2),
   ),
   oneBit: toggle(false, {
     label: 'Drill all holes with the big bit',
     group: 'Rails',
+    appliesTo: joined('J1', 'J3'),
   }),
   insertionMm: length(
     inches(4),
-    { label: 'Rail in sleeve, each side', group: 'Rails' },
+    { label: 'Rail in sleeve, each side', group: 'Rails', appliesTo: joined('J1', 'J2', 'J4') },
     inches(3),
     inches(8),
   ),
   railGapMm: length(
     inches(0.25),
-    { label: 'Gap between rail ends', group: 'Rails' },
+    { label: 'Gap between rail ends', group: 'Rails', appliesTo: joined('J1', 'J2', 'J4') },
     inches(0.125),
     inches(0.5),
   ),
@@ -150,23 +160,30 @@ export const railFields = {
     {
       label: 'J2 gap between racks, riser centres',
       group: 'Rails',
+      appliesTo: joined('J2'),
     },
     inches(4),
     inches(48),
   ),
-  lapMm: length(inches(8), { label: 'J5 rails lap by', group: 'Rails' }, inches(4), inches(24)),
+  lapMm: length(
+    inches(8),
+    { label: 'J5 rails lap by', group: 'Rails', appliesTo: joined('J5') },
+    inches(4),
+    inches(24),
+  ),
   overlapMm: length(
     inches(6),
     {
       label: 'J3 overlap',
       group: 'Rails',
+      appliesTo: joined('J3'),
     },
     inches(2),
     inches(24),
   ),
   pastRiserMm: length(
     inches(3),
-    { label: 'J3 big stick past the shared riser', group: 'Rails' },
+    { label: 'J3 big stick past the shared riser', group: 'Rails', appliesTo: joined('J3') },
     inches(1),
     inches(12),
   ),
