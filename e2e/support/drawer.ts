@@ -1,6 +1,6 @@
 import { expect, type Locator, type Page } from '@playwright/test'
 
-type Run = 'Water run' | 'Falls home' | 'Saw bench' | 'Counter' | 'Crew box'
+type Run = 'Water run' | 'Falls home' | 'Rack bench' | 'Saw bench' | 'Counter' | 'Crew box'
 
 /** The drawer at the foot of the page, as a person has it before them. */
 export interface Drawer {

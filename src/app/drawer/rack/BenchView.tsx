@@ -1,4 +1,4 @@
-import { useState } from 'react'
+import { useMemo, useState } from 'react'
 import { strengthOf } from '../../../evaluate/5-loads'
 import { type Frame, frameOf } from '../../../evaluate/loads/frame'
 import type { Part } from '../../../layout/schema'
@@ -24,7 +24,7 @@ function Bench({ row, frame }: BenchProps) {
   const [look, setLook] = useState<BenchLook>({ isApart: false, zoom: 1, views: undefined })
   const shown = useBenchShown(frame, strength)
   const given = useBenchGiven(frame, strength, shown.stretch)
-  const states = statesOf(strength)
+  const states = useMemo(() => statesOf(strength), [strength])
   return (
     <div className="bench">
       <BenchSide row={row} given={given} states={states} shown={shown} />

@@ -7,7 +7,7 @@ import type { Mark } from '../../../../model/drawing'
 import type { RowSpot, StrengthState } from '../../../../model/strength'
 import { ringHalf } from '../../../../sheets/assembly/rings'
 import { LETTER_MM, PILL_MM, PX_PER_MM } from './glass'
-import type { SagLine } from './sagLine'
+import type { SagLine, Strip } from './sagLine'
 import type { Drawing, MemberShape, Pill } from './shape'
 
 /** The same marks as on paper, in the inks of the page. */
@@ -112,6 +112,19 @@ function Sag({ sag, heightMm }: { readonly sag: SagLine; readonly heightMm: numb
   ))
 }
 
+function Strips({ strips, heightMm }: { readonly strips: readonly Strip[]; readonly heightMm: number }) {
+  return strips.map(({ state, from, to }) => (
+    <g key={from.x} className={`bench-strip${stateClass(state)}`}>
+      <path d={`M${from.x} ${heightMm - from.y}L${to.x} ${heightMm - to.y}`} />
+      <g transform={`translate(${(from.x + to.x) / 2} ${heightMm - from.y}) scale(${1 / PX_PER_MM})`}>
+        <StateShape state={state} x={0} y={0} />
+      </g>
+    </g>
+  ))
+}
+
+const isRail = (mark: string): boolean => mark.startsWith('RL')
+
 interface BenchDrawingProps {
   readonly drawing: Drawing
   readonly title: string
@@ -121,14 +134,20 @@ interface BenchDrawingProps {
   /** Where a chosen screen is worst. */
   readonly spot: RowSpot | undefined
   readonly sag?: SagLine | undefined
+  /** Spans of a rail that are shown instead of the whole rail's state. */
+  readonly strips?: readonly Strip[]
   readonly onMark: (mark: string) => void
 }
 
 /** One drawing of the bench at its own size, in mm of glass. */
-export function BenchDrawing({ drawing, title, states, lit, spot, sag, onMark }: BenchDrawingProps) {
+export function BenchDrawing({ drawing, title, states, lit, spot, sag, strips, onMark }: BenchDrawingProps) {
   const id = useId()
   const { widthMm, heightMm, behind, members, over, pills, placeOf } = drawing
   const at = spot && placeOf(spot)
+  const memberStates = useMemo(
+    () => (strips ? new Map([...states].filter(([mark]) => !isRail(mark))) : states),
+    [states, strips],
+  )
   return (
     <svg
       className="bench-svg"
@@ -140,7 +159,8 @@ export function BenchDrawing({ drawing, title, states, lit, spot, sag, onMark }:
     >
       <title id={id}>{title}</title>
       <Marks marks={behind} heightMm={heightMm} />
-      <Members members={members} heightMm={heightMm} states={states} lit={lit} onMark={onMark} />
+      <Members members={members} heightMm={heightMm} states={memberStates} lit={lit} onMark={onMark} />
+      {strips && <Strips strips={strips} heightMm={heightMm} />}
       {sag && <Sag sag={sag} heightMm={heightMm} />}
       <Marks marks={over} heightMm={heightMm} />
       {pills.map((pill) => (

@@ -12,7 +12,7 @@ import type { BenchLook } from './BenchTools'
 import { fitOf } from './fit'
 import type { BenchGiven } from './given'
 import { PX_PER_MM } from './glass'
-import type { SagLine } from './sagLine'
+import type { SagLine, Strip } from './sagLine'
 import type { Drawing } from './shape'
 
 /** Under a drawing that is longer than its box lies the bar that scrolls it, px. */
@@ -22,6 +22,7 @@ interface Pair extends Arranged {
   readonly along: Drawing
   readonly across: Drawing
   readonly sag: SagLine | undefined
+  readonly strips: readonly Strip[]
 }
 
 const pairOf = (
@@ -30,10 +31,10 @@ const pairOf = (
   { width, height }: PlotSize,
 ): Pair => {
   const room = { widthMm: width / PX_PER_MM, heightMm: (height - SCROLL_PX) / PX_PER_MM }
-  if (isApart) return { ...apart(given, room, zoom, views), sag: undefined }
+  if (isApart) return { ...apart(given, room, zoom, views), sag: undefined, strips: [] }
   const fit = fitOf(given, room, zoom, views)
   const along = elevation(given, fit)
-  return { ...fit, along, across: acrossView(given, fit), sag: along.sag }
+  return { ...fit, along, across: acrossView(given, fit), sag: along.sag, strips: along.strips }
 }
 
 interface DrawingsProps {
@@ -51,7 +52,7 @@ export const Drawings = memo(function Drawings(props: DrawingsProps) {
   const { given, name, look, states, lit, spot, onMark } = props
   const box = useRef<HTMLDivElement>(null)
   const size = useSize(box)
-  const { along, across, sag, views, isStacked } = useMemo(
+  const { along, across, sag, strips, views, isStacked } = useMemo(
     () => pairOf(given, look, size),
     [given, look, size],
   )
@@ -63,7 +64,7 @@ export const Drawings = memo(function Drawings(props: DrawingsProps) {
     <div ref={box} className={isStacked ? 'bench-drawings bench-stacked' : 'bench-drawings'}>
       {views !== 'across' && (
         <div className="bench-sheet bench-along" role="region" aria-label="Along the row" tabIndex={0}>
-          <BenchDrawing {...shared} drawing={along} title={title('along')} sag={sag} />
+          <BenchDrawing {...shared} drawing={along} title={title('along')} sag={sag} strips={strips} />
         </div>
       )}
       {views !== 'along' && (

@@ -15,7 +15,7 @@ import { breakMarks, plateMarks, towerMarks } from './light'
 import { footOf, levelsOf } from './levels'
 import { alongDimensions } from './measures'
 import { pillsOf } from './pills'
-import { sagging, type SagLine, sagLine } from './sagLine'
+import { sagging, type SagLine, sagLine, type Strip, stripsOf } from './sagLine'
 import { type Drawing, type Pill, shapesOf } from './shape'
 import { breaksOf, drawnIn, risersOf, runsAcross, type Stretch } from './stretch'
 import { fallSign } from './benchWords'
@@ -23,6 +23,7 @@ import { fallSign } from './benchWords'
 /** The drawing along the row, with the sag of its rails. */
 export interface Elevation extends Drawing {
   readonly sag: SagLine | undefined
+  readonly strips: readonly Strip[]
 }
 
 export const alongLaid = (given: BenchGiven, members: readonly Member[], { scale, leftMm }: Fit): Laid => {
@@ -147,5 +148,6 @@ export const elevation = (given: BenchGiven, fit: Fit): Elevation => {
     ],
     pills: pillsAlong(given, members, fit, laid, words),
     sag,
+    strips: rail ? stripsOf(rail, stretch, laid) : [],
   }
 }

@@ -1,5 +1,5 @@
 import type { Point } from '../../../../geometry/point'
-import type { RailLine, RailSpan } from '../../../../model/strength'
+import type { RailLine, RailSpan, StrengthState } from '../../../../model/strength'
 import { type Laid, onSheet } from '../../../../sheets/assembly/shapes'
 import type { Stretch } from './stretch'
 
@@ -14,6 +14,23 @@ export const sagTimes = (mostMm: number, scale: number): number =>
   TIMES.findLast((times) => mostMm * scale * times <= DEEPEST_MM) ?? 1
 
 const mostSag = ({ curve }: RailLine): number => Math.max(0, ...curve.sagMm)
+
+/** A span of a rail that is not within what it may, mm of glass. */
+export interface Strip {
+  readonly state: StrengthState
+  readonly from: Point
+  readonly to: Point
+}
+
+/** The spans of a rail to look at, as far as they are drawn. */
+export const stripsOf = ({ spans, z }: RailLine, { fromU, toU }: Stretch, laid: Laid): readonly Strip[] =>
+  spans
+    .filter((span) => span.state !== 'Within' && span.toU > fromU && span.fromU < toU)
+    .map((span) => ({
+      state: span.state,
+      from: onSheet(laid, { x: Math.max(span.fromU, fromU), y: z }),
+      to: onSheet(laid, { x: Math.min(span.toU, toU), y: z }),
+    }))
 
 /** Rails of a row lie behind each other in the elevation: the one that sags most is drawn. */
 export const sagging = (rails: readonly RailLine[]): RailLine | undefined =>

@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'react'
+import { useCallback, useMemo, useState } from 'react'
 import type { Frame } from '../../../../evaluate/loads/frame'
 import type { RowStrength, Screen } from '../../../../model/strength'
 import { screenKey } from './MemberScreens'
@@ -35,15 +35,17 @@ export const useBenchShown = (frame: Frame, strength: RowStrength | undefined): 
     setLit(opened?.mark)
     if (opened && rack !== undefined) setRack(rackAt(racks, opened.at.u)?.rack)
   }
+  // One function for all drawings, so that members are not drawn anew.
+  const light = useCallback((mark: string) => {
+    setLit((before) => (before === mark ? undefined : mark))
+    setKey((before) => (before?.endsWith(` ${mark}`) ? before : undefined))
+  }, [])
   return {
     stretch: (rack === undefined ? undefined : racks[rack - 1]) ?? row,
     screen,
     lit,
     showRack: setRack,
-    light: (mark) => {
-      setLit(mark === lit ? undefined : mark)
-      if (screen?.mark !== mark) setKey(undefined)
-    },
+    light,
     open,
   }
 }
