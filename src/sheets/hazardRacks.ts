@@ -1,11 +1,12 @@
-import { boxOf, middle } from '../geometry/box'
 import type { Built } from '../model/built'
 import type { RackFacts } from '../model/rackFacts'
 import { inches, MM_PER_INCH } from '../units/length'
-import { pounds } from '../units/mass'
 import { thousands } from '../units/thousands'
-import { placesOf, type Hazard, type Walk } from './hazard'
+import { writeDecimal } from '../units/writeDecimal'
+import type { Hazard, Walk } from './hazard'
+import { atRows } from './hazardRows'
 import { massWords } from './massWords'
+import { wetTowerOf } from './wetTower'
 
 /** A row with what it says of itself, and how much the lowest of its floor lies under its datum. */
 interface Row {
@@ -13,11 +14,6 @@ interface Row {
   readonly rack: RackFacts
   readonly shimMm: number
 }
-
-/** Assumed of a tower that is planted and flooded until one is weighed. Common practice, no source. */
-export const WET_TOWER_KG = pounds(25)
-/** The first rack is tried with so much more than it will carry. Common practice, no source. */
-export const PROOF = 1.5
 
 /** Above this a grown person works from a step. Common practice, no source. */
 const REACH_MM = inches(66)
@@ -33,37 +29,30 @@ const rowsOf = ({ plan: { bay } }: Walk): readonly Row[] =>
     return [{ built, rack: built.rack, shimMm }]
   })
 
-type Said = Pick<Hazard, 'key' | 'title' | 'words' | 'sheets' | 'source'>
-
-const spotOf = ({ built }: Row, { write }: Walk) => ({
-  name: write.name(built.part),
-  at: middle(boxOf(built.bodies.flatMap(({ outline }) => outline))),
-})
-
-const atRows = (walk: Walk, rows: readonly Row[], says: (row: Row) => string, said: Said): Hazard[] =>
-  rows.length === 0
-    ? []
-    : [
-        {
-          ...said,
-          places: placesOf(rows.map((row) => ({ name: walk.write.name(row.built.part), says: says(row) }))),
-          stand: 'racks',
-          spots: rows.map((row) => spotOf(row, walk)),
-        },
-      ]
+/** `one and a half times`, `2 times`. */
+const timesWords = (times: number): string =>
+  times === 1.5 ? 'one and a half times' : `${writeDecimal(times, 0, 2)} times`
 
 const loads = (walk: Walk, rows: readonly Row[]): Hazard[] => {
-  const { units } = walk
-  const bar = Math.max(0, ...rows.map(({ rack }) => rack.lines))
+  const { units, write, plan } = walk
+  const { settings } = plan.layout
+  const heaviestOf = (rack: RackFacts): number => rack.lines * wetTowerOf(rack, settings)
+  const [first, ...others] = rows.map(({ rack }) => rack)
+  const bar = first && others.reduce((a, b) => (heaviestOf(b) > heaviestOf(a) ? b : a), first)
+  const hang = bar
+    ? `: ${massWords(settings.proofTimes * heaviestOf(bar), units)} on a bar of ${bar.lines}`
+    : ''
   return atRows(
     walk,
     rows.filter(({ rack }) => rack.towers > 0),
-    ({ rack }) =>
-      `${thousands(rack.towers)} towers, ${massWords(rack.towers * WET_TOWER_KG, units)} at ${massWords(WET_TOWER_KG, units)} each`,
+    ({ rack }) => {
+      const towerKg = wetTowerOf(rack, settings)
+      return `${thousands(rack.towers)} towers, ${massWords(rack.towers * towerKg, units)} at ${write.mass(towerKg)} each`
+    },
     {
       key: 'overhead-loads',
       title: 'Loads overhead',
-      words: `Hang one and a half times its towers on the first rack for 24 hours before people go under it: ${massWords(PROOF * bar * WET_TOWER_KG, units)} on a bar of ${bar}. Nothing hangs from the house.`,
+      words: `Hang ${timesWords(settings.proofTimes)} its towers on the first rack for 24 hours before people go under it${hang}. Nothing hangs from the house.`,
       sheets: ['assembly', 'safety'],
       source: 'Common practice, no source',
     },
@@ -71,19 +60,6 @@ const loads = (walk: Walk, rows: readonly Row[]): Hazard[] => {
 }
 
 const bars = ({ built }: Row): number => built.sticks.filter(({ mark }) => mark === 'HB').length
-
-const conduitRows = (rows: readonly Row[]): readonly Row[] =>
-  rows.filter(({ built }) => built.sticks.some(({ stock }) => stock.startsWith('conduit')))
-
-/** Steel Tube Institute, May 2016: conduit is neither tested nor listed for other uses, and its standards set no least strength. */
-const conduit = (walk: Walk, rows: readonly Row[]): Hazard[] =>
-  atRows(walk, conduitRows(rows), (row) => `${thousands(bars(row))} bars and their rails`, {
-    key: 'conduit',
-    title: 'Conduit as a beam',
-    words: 'It is not rated for this; the load test of the first rack says that it bears. Never climb on it.',
-    sheets: ['assembly', 'safety'],
-    source: 'Steel Tube Institute, May 2016, on conduit',
-  })
 
 /** A height over the floor for whoever fetches a step: up to the whole inch or 25 mm, since floors are no closer. */
 export const heightWords = (mm: number, { units, write }: Walk): string => {
@@ -129,5 +105,5 @@ const barEnds = (walk: Walk, rows: readonly Row[]): Hazard[] =>
 /** What can hurt whoever puts racks up and works under them. */
 export const rackHazardsOf = (walk: Walk): readonly Hazard[] => {
   const rows = rowsOf(walk)
-  return [loads, conduit, ladders, barEnds].flatMap((hazard) => hazard(walk, rows))
+  return [loads, ladders, barEnds].flatMap((hazard) => hazard(walk, rows))
 }

@@ -7,6 +7,7 @@ import { pitHazardsOf } from './hazardPit'
 import { powerHazardsOf } from './hazardPower'
 import { rackHazardsOf } from './hazardRacks'
 import { sawHazardsOf } from './hazardSaw'
+import { strengthHazardsOf } from './hazardStrength'
 import { timberHazardsOf, waterHazardsOf } from './hazardWater'
 import { words, type WordsPiece } from './piece'
 
@@ -20,6 +21,7 @@ export const hazardsOf = (plan: Evaluation, units: Units): readonly Hazard[] => 
     ...sawHazardsOf(walk),
     ...timberHazardsOf(walk),
     ...rackHazardsOf(walk),
+    ...strengthHazardsOf(walk),
     ...handsHazardsOf(walk),
     ...waterHazardsOf(walk),
   ]
