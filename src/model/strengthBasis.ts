@@ -58,16 +58,22 @@ const rails = {
   'rail-joint': {
     title: 'Slip joint beside its riser',
     formula: 'Distance along the row from the hinge of the joint to the nearest riser',
-    limit: 'Over a riser, or a few inches from one',
+    limit: 'Over a riser, or 4 in from one at most; beyond that the rail is proof-loaded',
     source: 'Common practice, no source; slop of a joint from the diameters of both conduits',
     assumptions: ['A slip joint carries no moment until it has kinked: it is a hinge'],
   },
   'rail-uplift': {
     title: 'Rail that lifts off a riser',
     formula: 'Least reaction at a riser in any state of load; less than nothing is uplift',
-    limit: 'No uplift where nothing holds the rail down; its hole does',
-    source: 'Statics of a continuous beam',
-    assumptions: ['The spans whose towers hold the rail down are harvested first', ...CONDUIT.slice(2, 3)],
+    limit:
+      'The frame’s own weight at that riser, and at its neighbours where a runner ties them, over 1.5; straps and bars are held down by nothing',
+    source:
+      'Statics of a continuous beam; 1.5 after International Building Code 1807.2.3 on overturning of retaining walls, borrowed',
+    assumptions: [
+      'The spans whose towers hold the rail down are harvested first',
+      'The hole holds the rail; of a bar, everything or one side hangs',
+      ...CONDUIT.slice(2, 3),
+    ],
   },
   'bar-stress': {
     title: 'Bending of a hanger bar',
