@@ -43,7 +43,6 @@ import { outletDropMin } from './outlet-drop-min'
 import { outletFlowMax } from './outlet-flow-max'
 import { outletTowerGap } from './outlet-tower-gap'
 import { pipeVelocityMax } from './pipe-velocity-max'
-import { pitFootClear } from './pit-foot-clear'
 import { pitFootingClear } from './pit-footing-clear'
 import { pitInletLevel } from './pit-inlet-level'
 import { pitLevelOrder } from './pit-level-order'
@@ -115,7 +114,6 @@ export const rules: readonly Rule[] = [
   pitOverflowLevel,
   pitOverflowSize,
   pitFootingClear,
-  pitFootClear,
   trenchFootClear,
   serviceCrossingMin,
   digDepthMax,

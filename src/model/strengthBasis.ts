@@ -173,6 +173,7 @@ const ground = {
     assumptions: [
       'A foot bears what its rail hands down at most and its share of all else',
       'Firm, undisturbed ground: loose, filled or muddy ground settles long before it fails, so look at gutter levels after a wetting',
+      'A foot that stands nearer to an open pit than the pit is deep (1:1) presses on its wall, which must be built to hold the ground: a competent person judges the soil',
     ],
   },
   'house-load': {
