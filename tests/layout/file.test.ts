@@ -251,7 +251,7 @@ const faults: readonly [string, (file: Json) => void, string][] = [
   [
     'an unknown choice',
     (f) => (f['parts'][0].joint = 'J9'),
-    'part 1, the rack row "Row 1": Rail joint is "J9"; it can be J1 or J3',
+    'part 1, the rack row "Row 1": Rail joint is "J9"; it can be J1, J2, J3, J4 or J5',
   ],
   [
     'a slanting row',

@@ -59,7 +59,7 @@ describe('setField', () => {
     ['racks', 4000, 'Racks chained is 4000; it can be 1 to 20.'],
     ['rackLengthMm', inches(144), `Rack length is 12' 0"; it can be 4' 0" to 10' 0".`],
     ['gutterFall', 900, 'Gutter fall is 10.8 in/ft; it can be 1/32 in/ft to 1/2 in/ft.'],
-    ['joint', 'J2', 'Rail joint is "J2"; it can be J1 or J3.'],
+    ['joint', 'J9', 'Rail joint is "J9"; it can be J1, J2, J3, J4 or J5.'],
     ['locked', 1, 'Locked in place is 1; it can be true or false.'],
     ['at', { x: 'west', y: 0 }, `At: x is "west"; it can be -2000000 to 2000000.`],
     ['raks', 3, 'A rack row has no field "raks" that can be set.'],
