@@ -1,6 +1,7 @@
 import { useId, useState } from 'react'
 import { strengthOf } from '../../../evaluate/5-loads'
 import { type Frame, frameOf } from '../../../evaluate/loads/frame'
+import type { PartId } from '../../../model/ids'
 import type { RowStrength, Stance, Tip } from '../../../model/strength'
 import { strengthBasis } from '../../../model/strengthBasis'
 import { Fold } from '../../../sidebar/Fold'
@@ -11,8 +12,9 @@ import { usePlannerState } from '../../../store/react'
 import type { Writer } from '../../../units/writer'
 import { ChartTable } from '../chart/ChartTable'
 import { HeadRow } from '../chart/HeadRow'
+import { PartChoice } from '../PartChoice'
 import { AssumedFields } from './AssumedFields'
-import { NoRack, RackChoice } from './RackChoice'
+import { NoRack } from './RackChoice'
 import './rackRow.css'
 import { BasisWords } from './ScreenDetails'
 import { loadWords } from './screenWords'
@@ -29,7 +31,17 @@ import {
   tipColumns,
   tipWords,
 } from './stance/stanceWords'
+import { rackRows } from './shownRack'
 import { useShownRack } from './useShownRack'
+
+/** Chooses a row of racks by how it stands, which selects it on the plan too. */
+function StanceChoice({ shown }: { readonly shown: PartId }) {
+  const { bay, layout } = usePlannerState((state) => state.evaluation)
+  const { name } = useWords(layout.parts)
+  const strength = strengthOf(bay)
+  const words = (row: PartId) => [name(row), strength.get(row)?.stance.state].filter(Boolean).join(': ')
+  return <PartChoice label="Row" shown={shown} parts={rackRows(bay)} words={words} />
+}
 
 interface TipChoiceProps {
   readonly stance: Stance
@@ -112,7 +124,7 @@ function Standing({ strength, frame }: StandingProps) {
   return (
     <>
       <div className="water-side rack-side">
-        <RackChoice shown={strength.part} />
+        <StanceChoice shown={strength.part} />
         {tip && <TipChoice stance={stance} shown={tip} onShow={setChosen} />}
         <p role="status" className="rail-says">
           <StateMark word={stance.state} rank={stanceRank(stance.state)} /> <Said words={says} />{' '}
