@@ -47,7 +47,7 @@ const heightLadder = (
 
 /** Where risers stand; the rails of a rack that hangs. */
 const risersV = (rack: RackBuilt): readonly number[] => {
-  const risers = framesOf(rack)[0]?.risers ?? rack.members.filter(({ stick }) => /^RL/.test(stick.mark))
+  const risers = framesOf(rack)[0]?.risers ?? rack.members.filter(({ stick }) => stick.mark.startsWith('RL'))
   return risers.map(({ from }) => from.v).toSorted((a, b) => a - b)
 }
 
