@@ -41,7 +41,7 @@ test('a riser pair taken out makes the rail too long in words, on the drawing an
   await screen.focus()
   await page.keyboard.press('Enter')
   await expect(screen).toHaveAttribute('aria-expanded', 'true')
-  await expect(bench.getByRole('rowheader', { name: 'Allowed' })).toBeVisible()
+  await expect(bench.getByRole('rowheader', { name: 'Allowed', exact: true })).toBeVisible()
   await expect(bench.getByText('A screening, not a rating.')).toBeVisible()
   await expect(bench.locator('.bench-pill.bench-lit')).toContainText('RL')
   await undo.click()

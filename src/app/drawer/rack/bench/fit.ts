@@ -36,8 +36,8 @@ export interface Fit extends Arranged {
 
 /** What members cover in a view, mm of the rack. */
 export const extentOf = (members: readonly Member[], view: View): Box =>
-  boxOf([
-    ...members
+  boxOf(
+    members
       .map((member) => looked(member, view))
       .flatMap(({ from, to, stick }) =>
         [from, to].flatMap((at) => [
@@ -45,7 +45,7 @@ export const extentOf = (members: readonly Member[], view: View): Box =>
           { x: view.across(at), y: at.z + stick.heightMm / 2 },
         ]),
       ),
-  ])
+  )
 
 /** Words of the rungs of both ladders, the long drawing's at its left and the end view's at its right. */
 export const ladderTexts = ({ frame, rack, stretch, write, drill }: BenchGiven) => ({

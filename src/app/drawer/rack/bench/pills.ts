@@ -28,10 +28,26 @@ interface PillsIn {
   readonly middle: number
 }
 
+/** What lies exactly behind another of its mark is hidden by it, and named with it: a long row has each of its frames so. */
+const seenOnce = (members: readonly Member[], view: View): readonly Member[] => {
+  const seen = new Map<string, Member>()
+  for (const member of members) {
+    const { from, to, stick } = member
+    const places = [view.across(from), from.z, view.across(to), to.z].map((mm) => Math.round(mm))
+    const key = [stick.mark, ...places].join(' ')
+    const before = seen.get(key)
+    if (!before || view.near(from) > view.near(before.from)) seen.set(key, member)
+  }
+  return [...seen.values()]
+}
+
 /** Marks beside their members, each once, off all members and words. */
 export const pillsOf = (given: PillsIn): readonly Pill[] => {
   const { view, laid, states, words, within, middle, isNamed } = given
-  const members = given.members.map((member) => looked(member, view))
+  const members = seenOnce(
+    given.members.map((member) => looked(member, view)),
+    view,
+  )
   const pointed = pointedAt(members, view, laid, middle).filter(({ mark }) => isNamed(mark))
   const texts = new Map(pointed.map(({ mark }) => [textOf(mark, states), mark]))
   const covers = members.flatMap((member) => coverOf(member, view, laid))
