@@ -5,6 +5,7 @@ import type { Writer } from '../../../../units/writer'
 import { nearestStop, steppedStop } from '../../chart/cursor'
 import type { Measure } from '../../chart/measures'
 import { useSize } from '../../chart/useSize'
+import { shareUsed } from '../screenWords'
 import { strengthRank } from '../shownRack'
 import { alongTicks, levels, type RailPicture, railPicture } from './railPicture'
 import { railStops } from './railStops'
@@ -16,6 +17,9 @@ const HEIGHT_PX = 250
 const SPAN_LABEL_PX = 44
 const SPAN_SHAPE_PX = 12
 const REACTION_LABEL_PX = 48
+
+/** A moment under this share of the greatest is not told. */
+const LEAST_SHARE = 0.05
 
 interface DrawnProps {
   readonly line: RailLine
@@ -41,7 +45,7 @@ function Spans({ picture, settings }: Pick<DrawnProps, 'picture' | 'settings'>) 
         )}
         {hasWords && (
           <text className="rail-number" x={x - 9} y={levels.used}>
-            {Math.round(span.used * 100)} %
+            {shareUsed(span.used)}
           </text>
         )}
         {isBent(span, settings) && (
@@ -115,6 +119,7 @@ function Moment({ picture, write }: DrawnProps) {
   const [first, last] = [picture.spans[0], picture.spans.at(-1)]
   const from = first ? picture.xOf(first.span.fromU) : 0
   const to = last ? picture.xOf(last.span.toU) : 0
+  const tallest = Math.max(...[picture.leastMoment, picture.mostMoment].map((top) => Math.abs(top?.nmm ?? 0)))
   const anchor = (x: number): 'start' | 'middle' | 'end' => {
     if (x - from < 40) return 'start'
     return to - x < 40 ? 'end' : 'middle'
@@ -126,7 +131,7 @@ function Moment({ picture, write }: DrawnProps) {
       {[picture.leastMoment, picture.mostMoment].map(
         (top, index) =>
           top &&
-          Math.abs(top.nmm) > 1 && (
+          Math.abs(top.nmm) > tallest * LEAST_SHARE && (
             <text
               key={index}
               className="rail-number rail-halo"
@@ -223,7 +228,8 @@ export function RailDrawing({ line, named, settings, write, measure, says }: Rai
       </p>
       <figcaption>
         With all hung. Share of its limit over each span, with the worst that can hang. Arrows: what each bar
-        hangs on the rail. Ring on the rail: slip joint. Sag drawn {picture.times} times.
+        hangs on the rail. Ring on the rail: slip joint.{' '}
+        {picture.sag.length > 0 && `Sag drawn ${picture.times} times.`}
         {bent.length > 0 && ' Kinked: folds or stays bent.'} Under it the moment, on the side that is
         stretched.
       </figcaption>

@@ -72,13 +72,22 @@ const pathOf = (points: readonly (readonly [number, number])[]): string =>
 export const alongTicks = (line: RailLine, toReader: (mm: number) => number, widthPx: number): Ticks =>
   niceTicks(...(endsOf(line).map(toReader) as [number, number]), Math.max(2, widthPx / 90)) // two ends stay two
 
+/** What is bent, and the overhangs beside it, which go with it. */
+const withOverhangs = ({ spans }: RailLine, bent: readonly RailSpan[]): readonly RailSpan[] => [
+  ...bent,
+  ...spans.filter(
+    ({ isOverhang, fromU, toU }) =>
+      isOverhang && bent.some((span) => span.toU === fromU || span.fromU === toU),
+  ),
+]
+
 /** A rail drawn along the row at the width there is: its sag so many times, and its moment, with everything hung. */
 export const railPicture = (line: RailLine, bent: readonly RailSpan[], { width }: PlotSize): RailPicture => {
   const [fromU, toU] = endsOf(line)
   const pxPerMm = Math.max(1, width - LEFT_PX - RIGHT_PX) / Math.max(1, toU - fromU)
   const xOf = (u: number): number => LEFT_PX + (u - fromU) * pxPerMm
   const points = curvePoints(line)
-  const runs = runsOf(points, bent)
+  const runs = runsOf(points, withOverhangs(line, bent))
   const deepest = Math.max(1e-9, ...runs.flat().map(({ sagMm }) => Math.abs(sagMm)))
   const times = TIMES.findLast((each) => deepest * pxPerMm * each <= DEEPEST_PX) ?? 1
   const tallest = Math.max(1e-9, ...points.map(({ nmm }) => Math.abs(nmm)))

@@ -3,7 +3,7 @@ import type { Settings } from '../../../../layout/settings'
 import type { RailLine, RailSpan } from '../../../../model/strength'
 import { writeDecimal } from '../../../../units/writeDecimal'
 import type { Writer } from '../../../../units/writer'
-import { loadWords } from '../screenWords'
+import { loadWords, shareUsed } from '../screenWords'
 import { strengthRank } from '../shownRack'
 
 /** A span with what it is called: counted from the row's start, what overhangs by where it does. */
@@ -157,7 +157,7 @@ export const spanCells = ({ span }: NamedSpan, settings: Settings, write: Writer
         write.moment(Math.abs(span.momentNmm)),
         write.stress(span.stressMpa),
         sagWords(span, settings, write),
-        `${Math.round(span.used * 100)} %`,
+        shareUsed(span.used),
       ]
 
 /** `3/4 in`, of a conduit's catalogue key. */
