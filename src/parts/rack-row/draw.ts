@@ -82,32 +82,22 @@ const mouthMarks = (part: RackRow, { mouths }: Built): DiscsMark[] => {
   ]
 }
 
-/** Beside what it stands for, so that a crossed disc is not taken for a tower. */
-const HOLD_RADIUS_MM = inches(2.5)
+/** A dot in a ring, which no tower is. */
+const HOLD_RADII_MM = [inches(3), inches(1)]
 
-const crossAt = ({ x, y }: Point, armMm: number): Mark[] =>
-  [1, -1].map((way) => ({
-    ...lineMark(
-      [
-        { x: x - armMm, y: y - way * armMm },
-        { x: x + armMm, y: y + way * armMm },
-      ],
-      'steel',
-    ),
-    nearMm: WORDS_NEAR_MM,
-  }))
-
-/** A ground anchor, a tie or a strap from the house: a crossed disc over the riser that it holds, or in its place. */
+/** A ground anchor, a tie or a strap from the house: over the riser that it holds, or in its place. */
 const holdMarks = ({ fittings }: Built): Mark[] => {
-  const places = fittings
-    .filter(({ item }) => item === 'ground-anchor' || item === 'row-tie' || item === 'house-strap')
-    .map(({ at }) => at)
+  const places = fittings.filter(
+    ({ item }) => item === 'ground-anchor' || item === 'row-tie' || item === 'house-strap',
+  )
   if (places.length === 0) return []
-  const discs = Float64Array.from(places.flatMap(({ x, y }) => [x, y, HOLD_RADIUS_MM]))
-  return [
-    { as: 'discs', pen: 'steel', wash: 'paper', nearMm: WORDS_NEAR_MM, discs },
-    ...places.flatMap((at) => crossAt(at, HOLD_RADIUS_MM * Math.SQRT1_2)),
-  ]
+  return HOLD_RADII_MM.map((radiusMm, index): DiscsMark => ({
+    as: 'discs',
+    pen: 'steel',
+    wash: index === 0 ? 'paper' : 'steel',
+    nearMm: WORDS_NEAR_MM,
+    discs: Float64Array.from(places.flatMap(({ at }) => [at.x, at.y, radiusMm])),
+  }))
 }
 
 const canopyMarks = ({ bodies }: Built): Mark[] =>

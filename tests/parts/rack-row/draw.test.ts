@@ -19,6 +19,22 @@ describe('the plan of a row', () => {
     expect(drawn).toBe(build(row()).sticks.length)
   })
 
+  test.each(['J2', 'J4', 'J5'] as const)('draws every stick of %s too', (joint) => {
+    const part = row({ joint })
+    const drawn = boxes(marksOf(part)).reduce((sum, mark) => sum + mark.boxes.length / 4, 0)
+    expect(drawn).toBe(build(part).sticks.length)
+  })
+
+  test.each([
+    [row({ hold: 'anchored' }), 8],
+    [row({ hold: 'tied' }), 4],
+    [row({ carriedBy: 'house' }), 26],
+    [row(), 0],
+  ])('marks what holds a row: a dot in a ring at each place', (part, places) => {
+    const dots = discs(marksOf(part)).filter(({ pen }) => pen === 'steel')
+    expect(dots.map((mark) => mark.discs.length / 3)).toEqual(places === 0 ? [] : [places, places])
+  })
+
   test('draws all towers in one operation, as wide as their bodies', () => {
     const towers = discs(marksOf(row({ takenOut: [1, 2] }))).find(({ pen }) => pen === 'crop')!
     expect(towers.discs).toHaveLength(94 * 3)
