@@ -62,7 +62,7 @@ const runsOf = (points: readonly At[], bent: readonly RailSpan[]): readonly (rea
     if (isWithin(point.u, bent)) runs.push([])
     else runs.at(-1)?.push(point)
   }
-  return runs.filter(({ length }) => length > 1)
+  return runs.filter((run) => (run.at(-1)?.u ?? 0) > (run[0]?.u ?? 0))
 }
 
 const pathOf = (points: readonly (readonly [number, number])[]): string =>
