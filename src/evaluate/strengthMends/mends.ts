@@ -8,7 +8,7 @@ import { beforeChecks } from '../beforeChecks'
 import type { Evaluation } from '../evaluation'
 import { brokenBy } from '../recheck'
 import { bayChange, type BayChange } from '../shop/change'
-import { ailmentsOf, isEased, isHarmed, isSound, rowRank } from './ailments'
+import { ailing, ailmentsOf, isEased, isHarmed, isSound, rowRank } from './ailments'
 import type { Idea } from './ideas'
 import { rackRowIn, type RowValues } from './rowTrial'
 import { combined, easing } from './tried'
@@ -119,10 +119,32 @@ const cheapestFirst = (a: RowMend, b: RowMend): number =>
   difference(centsOf(a), centsOf(b)) ||
   difference(a.takes.hours, b.takes.hours)
 
+const leftIll = ({ after }: RowMend): readonly string[] =>
+  after.flatMap((row) => {
+    const ailments = ailmentsOf(row)
+    return ailing(ailments).map((id) => `${row.part} ${id} ${ailments.get(id)?.rank}`)
+  })
+
+const isSubset = (some: readonly string[], all: readonly string[]): boolean =>
+  some.every((each) => all.includes(each))
+
+/** Fields with more and less of one thing; ties or anchors, or which joint, is for the builder to choose. */
+const SIZES = new Set<string>(['rail', 'bar', 'midPairs'] satisfies (keyof RowValues)[])
+
+const isOfSize = (a: RowValues, b: RowValues): boolean => {
+  const [fields, others] = [Object.keys(a), Object.keys(b)]
+  return SIZES.has(fields[0] ?? '') && fields.join() === others.join()
+}
+
+/** Whether a cheaper one is a smaller size and leaves no more to mend: a bigger one than will do is no offer. */
+const isSurpassed = (mend: RowMend, cheaper: readonly RowMend[]): boolean =>
+  cheaper.some((other) => isOfSize(other.values, mend.values) && isSubset(leftIll(other), leftIll(mend)))
+
 const isMend = (outcome: Outcome): outcome is RowMend => 'takes' in outcome
 
 const ranked = ({ rows, now }: Standing, outcomes: readonly Outcome[]): Mends => {
-  const allowed = outcomes.filter(isMend).toSorted(cheapestFirst)
+  const sorted = outcomes.filter(isMend).toSorted(cheapestFirst)
+  const allowed = sorted.filter((mend, index) => !isSurpassed(mend, sorted.slice(0, index)))
   return {
     rows,
     now,

@@ -43,7 +43,7 @@ function Effects({ found, reader, after }: GivenProps & { readonly after: RowStr
     <ul className="mends-effects">
       {effectsOf(before, after, reader, found.layout.settings).map((effect) => (
         <li key={effect.what}>
-          {effect.what}: <Said words={effect.before} /> to{' '}
+          {effect.what}: <Said words={effect.before === undefined ? 'stays' : `${effect.before} to`} />{' '}
           <b>
             <Said words={effect.after} />
           </b>{' '}

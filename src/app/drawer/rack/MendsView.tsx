@@ -61,10 +61,10 @@ function RowHead({ shown, rows, strengths, reader }: RowHeadProps) {
     <div className="water-row-choice">
       <PartChoice label="Row" shown={shown} parts={rows} words={words} />
       {row && (
-        <>
+        <span className="mends-states">
           <StateMark word={row.state} rank={strengthRank(row.state)} />
           <StateMark word={row.stance.state} rank={stanceRank(row.stance)} />
-        </>
+        </span>
       )}
     </div>
   )

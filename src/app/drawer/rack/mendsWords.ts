@@ -28,9 +28,13 @@ const rowFields: ReadonlyMap<string, Field> = new Map(
 /** Conduit sizes are told as what they are, not as bare numbers. */
 const CONDUIT_FIELDS = ['rail', 'bar']
 
+/** Words that stand within a sentence; a joint keeps its letter. */
+const inSentence = (words: string): string =>
+  words.replace(/^[A-Z](?=[a-z])/, (letter) => letter.toLowerCase())
+
 const choiceWords = ({ key, choices }: Field, value: string): string => {
   const words = choices.find((choice) => choice.value === value)?.words ?? value
-  return CONDUIT_FIELDS.includes(key) ? `${words} in conduit` : words
+  return CONDUIT_FIELDS.includes(key) ? `${words} in conduit` : inSentence(words)
 }
 
 const valueWords = (field: Field | undefined, value: unknown, { words }: Reader): string => {
@@ -64,10 +68,11 @@ export const mendLabel = (
   return `Mend ${where}: ${what.join(', ')}`
 }
 
-/** One thing that is other than it was, before and after, with the state that it is then in. */
+/** One thing that ails now or then, with the state that it is then in. */
 export interface Effect {
   readonly what: string
-  readonly before: string
+  /** Undefined where it stays as it is. */
+  readonly before: string | undefined
   readonly after: string
   readonly state: StateWord
   readonly rank: number
@@ -78,41 +83,53 @@ const worstOf = ({ screens }: RowStrength, id: ScreenId): Screen | undefined =>
     .filter((screen) => screen.id === id)
     .reduce<Screen | undefined>((worst, each) => (worst && worst.used >= each.used ? worst : each), undefined)
 
-/** The stress that goes with a sag: over the yield the sag never happens as reckoned. */
+/** In the order in which they are told. */
+const screenIds = Object.keys(strengthBasis).filter((id): id is ScreenId => id !== 'stance')
+
+/** The stress that goes with a sag: over the yield it never happens as reckoned. */
 const stressOf: Partial<Record<ScreenId, ScreenId>> = { 'rail-sag': 'rail-stress', 'bar-sag': 'bar-stress' }
 
+/** Why a sag is not told in a length. */
+const FOLDS = 'folds or stays bent'
+
+/** What a screen found. A sag of a sixteenth of an inch is told to the sixty-fourth. */
 const foundWords = (
   row: RowStrength,
-  screen: Screen,
+  { id, measured }: Screen,
   { words }: Reader,
   { conduitYieldMpa }: Pick<Settings, 'conduitYieldMpa'>,
 ): string => {
-  const stress = stressOf[screen.id]
-  const folds = stress && (worstOf(row, stress)?.measured.value ?? 0) > conduitYieldMpa
-  return folds ? 'folds or stays bent' : quantityWords(screen.measured, words)
+  const stress = stressOf[id]
+  if (stress === undefined) return quantityWords(measured, words)
+  const folds = (worstOf(row, stress)?.measured.value ?? 0) > conduitYieldMpa
+  return folds ? FOLDS : quantityWords(measured, { ...words, ...words.exact() })
 }
+
+const effect = (what: string, before: string, after: string, state: StateWord, rank: number): Effect => ({
+  what,
+  before: before === after ? undefined : before,
+  after,
+  state,
+  rank,
+})
 
 const screenEffects = (
   before: RowStrength,
   after: RowStrength,
   reader: Reader,
   settings: Pick<Settings, 'conduitYieldMpa'>,
-): Effect[] => {
-  const ids = [...new Set([...before.screens, ...after.screens].map(({ id }) => id))]
-  return ids.flatMap((id) => {
+): Effect[] =>
+  screenIds.flatMap((id) => {
     const [was, is] = [worstOf(before, id), worstOf(after, id)]
     if (!was || !is || (strengthRank(was) === 0 && strengthRank(is) === 0)) return []
-    return [
-      {
-        what: strengthBasis[id].title,
-        before: foundWords(before, was, reader, settings),
-        after: foundWords(after, is, reader, settings),
-        state: is.state,
-        rank: strengthRank(is),
-      },
+    const [wasWords, isWords] = [
+      foundWords(before, was, reader, settings),
+      foundWords(after, is, reader, settings),
     ]
+    // Its bending says it.
+    if (isWords === FOLDS) return []
+    return [effect(strengthBasis[id].title, wasWords, isWords, is.state, strengthRank(is))]
   })
-}
 
 const leastTip = ({ stance }: RowStrength): Tip | undefined =>
   stance.tips.reduce<Tip | undefined>(
@@ -132,13 +149,13 @@ const stanceEffects = (before: RowStrength, after: RowStrength, reader: Reader):
   stanceRank(before.stance) === 0 && stanceRank(after.stance) === 0
     ? []
     : [
-        {
-          what: 'Push that tips it',
-          before: tipWords(before, reader),
-          after: tipWords(after, reader),
-          state: after.stance.state,
-          rank: stanceRank(after.stance),
-        },
+        effect(
+          'Push that tips it',
+          tipWords(before, reader),
+          tipWords(after, reader),
+          after.stance.state,
+          stanceRank(after.stance),
+        ),
       ]
 
 /** What ailed and what ails then, before and after. */
