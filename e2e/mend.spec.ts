@@ -21,7 +21,7 @@ test('a row that tips is mended from its warning, the cheapest way first, and un
   await expect(panel.locator('[aria-busy="true"]')).toHaveCount(0)
   const [does, costs] = await line('Mends all, cheapest first', /Kept from tipping: .* to tied to a wall/)
   expect(does).toContain('held by ties')
-  expect(costs).toMatch(/^\+ \$/)
+  expect(costs).toMatch(/^\+\s\$/)
   expect(await faults(page, '[aria-label="Drawer"]'), 'What would mend it').toEqual([])
 
   await panel.getByRole('button', { name: /^Mend .*: kept from tipping tied/ }).press('Enter')

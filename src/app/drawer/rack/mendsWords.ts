@@ -40,7 +40,8 @@ const choiceWords = ({ key, choices }: Field, value: string): string => {
 const valueWords = (field: Field | undefined, value: unknown, { words }: Reader): string => {
   if (value === null) return (field?.whenNull ?? '').toLowerCase()
   if (typeof value === 'boolean') return value ? 'yes' : 'no'
-  if (typeof value !== 'number') return field ? choiceWords(field, String(value)) : String(value)
+  if (typeof value === 'string') return field ? choiceWords(field, value) : value
+  if (typeof value !== 'number') return ''
   return field?.meta.unit === 'length'
     ? words.exact().onTape(value)
     : fieldNumberWords(value, field?.meta.unit, words)
@@ -169,7 +170,8 @@ export const effectsOf = (
   ...stanceEffects(before, after, reader),
 ]
 
-const signed = (value: number, words: string): string => `${value < 0 ? '−' : '+'} ${words}`
+/** A sign stays on the line of its number. */
+const signed = (value: number, words: string): string => `${value < 0 ? '−' : '+'}\u00A0${words}`
 
 const many = (count: number, noun: string): string => `${count} ${count === 1 ? noun : `${noun}s`}`
 

@@ -90,10 +90,10 @@ test('what it costs: money, boards and hours with their signs, or nothing; no pr
   const none = { cents: 0, unpriced: 0, boards: 0, hours: 0 }
   expect(takesWords(none, '$')).toBe('Nothing')
   expect(takesWords({ cents: 1840, unpriced: 0, boards: 2, hours: 0.4 }, '$')).toBe(
-    '+ $18.40, + 2 boards, + 0.4 h',
+    '+\u00A0$18.40, +\u00A02 boards, +\u00A00.4 h',
   )
   expect(takesWords({ cents: -500, unpriced: 0, boards: -1, hours: -12.4 }, '$')).toBe(
-    '− $5.00, − 1 board, − 12 h',
+    '−\u00A0$5.00, −\u00A01 board, −\u00A012 h',
   )
   expect(takesWords({ ...none, unpriced: 2 }, '$')).toBe('2 things without a price')
   expect(lostWords(24)).toBe('Gives up 24 towers')
