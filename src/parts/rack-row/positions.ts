@@ -56,15 +56,25 @@ const clearOfOutlet = (u: number, outletU: number): number =>
 /** Two bearers nearer than this, mm, are one. */
 const APART_MM = 1
 
-/** Evenly along the row as far as its runners reach, and off what is shunned. */
-const bearersAlong = (lengthMm: number, shunnedU: readonly number[], outletU: number): number[] => {
-  const bays = Math.ceil(lengthMm / BEARER_SPACING_MM - ROUNDING)
-  const [firstU = 0, lastU = lengthMm] = [shunnedU[0], shunnedU.at(-1)]
+/** Evenly along a stretch as far as its runners reach, and off what is shunned. */
+const bearersIn = (fromU: number, toU: number, shunnedU: readonly number[], outletU: number): number[] => {
+  const bays = Math.ceil((toU - fromU) / BEARER_SPACING_MM - ROUNDING)
+  const [firstU = fromU, lastU = toU] = [shunnedU[0], shunnedU.at(-1)]
   const bearers = steps(bays + 1, (index) => {
-    const u = Math.min(Math.max((index * lengthMm) / bays, firstU), lastU)
+    const u = Math.min(Math.max(fromU + (index * (toU - fromU)) / bays, firstU), lastU)
     return clearOf(clearOfOutlet(u, outletU), shunnedU)
   })
   return bearers.filter((u, index) => index === 0 || u - (bearers[index - 1] ?? 0) > APART_MM)
+}
+
+/** Along the whole row; racks that come apart bear their own stretch of the gutters to both their ends. */
+const bearersAlong = (part: RackRow, shunnedU: readonly number[], outletU: number): number[] => {
+  if (sharesPairs(part)) return bearersIn(0, rowLengthMm(part), shunnedU, outletU)
+  return steps(part.racks, (rack) => rack * part.rackLengthMm).flatMap((fromU) => {
+    const toU = fromU + part.rackLengthMm
+    const within = shunnedU.filter((u) => u >= fromU && u <= toU)
+    return bearersIn(fromU, toU, within, outletU)
+  })
 }
 
 /**
@@ -116,8 +126,6 @@ export const positionsOf = (part: RackRow, materials: Materials): Positions => {
     gutterFromU,
     gutterToU: gutterFromU + lengthMm,
     outletU,
-    bearerU: hasBearersAlong(part)
-      ? bearersAlong(lengthMm, shunnedAlong(part, insetMm, pairU), outletU)
-      : pairU,
+    bearerU: hasBearersAlong(part) ? bearersAlong(part, shunnedAlong(part, insetMm, pairU), outletU) : pairU,
   }
 }
