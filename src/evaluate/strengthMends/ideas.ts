@@ -45,10 +45,10 @@ const MOST_MID_PAIRS = 4
 
 const moreMidPairs = (ill: Ailing): Idea[] =>
   isAny(ill, (id) => ofRails(id) || ofRisers(id) || id === 'stance' || id === 'ground-bearing')
-    ? [1, 2]
-        .map((more) => ill.row.midPairs + more)
-        .filter((midPairs) => midPairs <= MOST_MID_PAIRS)
-        .map((midPairs) => idea(2, { midPairs }))
+    ? Array.from(
+        { length: Math.max(0, MOST_MID_PAIRS - ill.row.midPairs) },
+        (_, k) => ill.row.midPairs + k + 1,
+      ).map((midPairs) => idea(2, { midPairs }))
     : []
 
 /** A rail goes into its sleeve by four of its diameters: common practice, no source, as rail-insertion-min asks. */

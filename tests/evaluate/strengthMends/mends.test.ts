@@ -119,6 +119,16 @@ describe('the same with lighter towers', () => {
   })
 })
 
+/*
+ * Three racks on their ends alone, 4 lines: 40 lb a foot on each 3/4 in rail. One pair leaves spans of 60 in, three times too much for
+ * it; two pairs put a trough's outlet by a tower. Risers 30 in apart are what the trade builds (table of riser spacings, trade notes:
+ * 34 in at most).
+ */
+test('as many riser pairs as it takes are tried, where one or two are too few or have no room', () => {
+  const { mending } = mendsIn(bay('40 x 60 ft').row('A', [200, 100], { midPairs: 0 }).layout())
+  expect(mending[0]!.values).toEqual({ midPairs: 3 })
+})
+
 test('ranked: towers kept first, then the cheapest, then the least work', () => {
   const { mending, easing } = mendsIn(
     bay('40 x 60 ft').row('A', [200, 100], { racks: 2, midPairs: 1, bar: '1/2' }).layout(),
