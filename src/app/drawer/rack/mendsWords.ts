@@ -122,11 +122,11 @@ const screenEffects = (
 ): Effect[] =>
   screenIds.flatMap((id) => {
     const [was, is] = [worstOf(before, id), worstOf(after, id)]
-    if (!was || !is || (strengthRank(was) === 0 && strengthRank(is) === 0)) return []
-    const [wasWords, isWords] = [
-      foundWords(before, was, reader, settings),
-      foundWords(after, is, reader, settings),
-    ]
+    if (!was || (strengthRank(was) === 0 && (!is || strengthRank(is) === 0))) return []
+    const wasWords = foundWords(before, was, reader, settings)
+    // What is hung from the house no more is no more screened for it.
+    if (!is) return [effect(strengthBasis[id].title, wasWords, 'none', 'Within', 0)]
+    const isWords = foundWords(after, is, reader, settings)
     // Its bending says it.
     if (isWords === FOLDS) return []
     return [effect(strengthBasis[id].title, wasWords, isWords, is.state, strengthRank(is))]

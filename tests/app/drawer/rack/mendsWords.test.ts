@@ -116,3 +116,13 @@ test('a sound row says what it has in hand', () => {
     'A is within and stands: nothing is to be mended. What is used most is 75.0 % of its limit (bending of a rail); 25.0 % is in hand. It takes 176 lb at its rails to tip it; a person leans with 50 lb.',
   )
 })
+
+test('what a change does away with is told too: a row on risers hangs from the house no more', () => {
+  const hung = rowStrength({
+    state: 'Too long',
+    screens: [screen('house-load', 'Too long', { value: 0.77, unit: 'kPa' }, { value: 0, unit: 'kPa' })],
+  })
+  expect(effectsOf(hung, rowStrength({ state: 'Within', screens: [] }), reader, assumed)).toEqual([
+    { what: 'Row hung from the house', before: '16 psf', after: 'none', state: 'Within', rank: 0 },
+  ])
+})
