@@ -1,5 +1,6 @@
 import { useId, useState } from 'react'
 import { strengthOf } from '../../../evaluate/5-loads'
+import { frameOf } from '../../../evaluate/loads/frame'
 import type { RowStrength } from '../../../model/strength'
 import { Fold } from '../../../sidebar/Fold'
 import { Said } from '../../../sidebar/Said'
@@ -14,7 +15,7 @@ import './rackRow.css'
 import './rail/rail.css'
 import { RailDrawing } from './rail/RailDrawing'
 import { ReactionTable, SpacingFold, SpanTable } from './rail/RailTables'
-import { governing, governsWords, lifts, namedSpans } from './rail/railWords'
+import { governing, governsWords, lifts, liftWords, namedSpans, type RestsOn } from './rail/railWords'
 import { ScreenList } from './ScreenList'
 import { strengthRank } from './shownRack'
 import { useShownRack } from './useShownRack'
@@ -67,7 +68,12 @@ function Weighed({ strength }: { readonly strength: RowStrength }) {
   )
 }
 
-function WeighedRail({ strength }: { readonly strength: RowStrength }) {
+interface WeighedRailProps {
+  readonly strength: RowStrength
+  readonly restsOn: RestsOn
+}
+
+function WeighedRail({ strength, restsOn }: WeighedRailProps) {
   const [evaluation, units] = usePlannerState((state) => [state.evaluation, state.units])
   const { layout } = evaluation
   const words = useWords(layout.parts)
@@ -77,7 +83,7 @@ function WeighedRail({ strength }: { readonly strength: RowStrength }) {
   if (!line) return <p className="water-none">This row has no rails to weigh.</p>
   const named = namedSpans(line)
   const state = governing(line)?.span.state
-  const says = governsWords(line, layout.settings, words)
+  const says = governsWords(line, layout.settings, words, restsOn)
   const shared = { line, settings: layout.settings, write: words }
   return (
     <>
@@ -101,13 +107,9 @@ function WeighedRail({ strength }: { readonly strength: RowStrength }) {
         />
         <SpanTable {...shared} named={named} />
         <section>
-          <h3>What each riser carries off this rail</h3>
-          <ReactionTable {...shared} />
-          {line.reactions.some(lifts) && (
-            <p className="water-note">
-              Where it lifts, its hole holds the rail down, and the riser with it by what stands on it.
-            </p>
-          )}
+          <h3>What each {restsOn} carries off this rail</h3>
+          <ReactionTable {...shared} restsOn={restsOn} />
+          {line.reactions.some(lifts) && <p className="water-note">{liftWords[restsOn]}</p>}
         </section>
         <SpacingFold {...shared} measured={evaluation.bay.site.measured} />
         <section>
@@ -125,10 +127,12 @@ export default function RailView() {
   const shown = useShownRack()
   if (shown === undefined) return <NoRack />
   const strength = strengthOf(bay).get(shown)
+  const built = bay.builtOf.get(shown)
+  const isHung = built && frameOf(built)?.rack.carriedBy === 'house'
   return (
     <div className="rack-row">
       {strength ? (
-        <WeighedRail key={shown} strength={strength} />
+        <WeighedRail key={shown} strength={strength} restsOn={isHung ? 'strap' : 'riser'} />
       ) : (
         <div className="water-side">
           <RackChoice shown={shown} />

@@ -139,11 +139,15 @@ function Standing({ strength, frame }: StandingProps) {
         {tip && (
           <StanceDrawing frame={frame} stance={stance} tip={tip} pushN={pushN} write={words} says={says} />
         )}
-        <TipTable stance={stance} shown={tip} pushN={pushN} write={words} />
-        <ChartTable
-          title="Rules of the trade"
-          table={{ columns: ruleColumns, rows: ruleRows(stance, words) }}
-        />
+        {tip && (
+          <>
+            <TipTable stance={stance} shown={tip} pushN={pushN} write={words} />
+            <ChartTable
+              title="Rules of the trade"
+              table={{ columns: ruleColumns, rows: ruleRows(stance, words) }}
+            />
+          </>
+        )}
         <Fold title={<h3>What it rests on</h3>}>
           <div className="arithmetic screen-details">
             <BasisWords basis={strengthBasis.stance} />

@@ -14,6 +14,7 @@ import {
   type NamedSpan,
   reactionCells,
   reactionColumns,
+  type RestsOn,
   runsWords,
   spanCells,
   spanColumns,
@@ -64,8 +65,8 @@ export function SpanTable({
   )
 }
 
-/** What each riser carries off this rail. */
-export function ReactionTable({ line, write }: RailTableProps) {
+/** What each riser, or strap, carries off this rail. */
+export function ReactionTable({ line, write, restsOn }: RailTableProps & { readonly restsOn: RestsOn }) {
   const numbered = line.reactions.map((reaction, index) => ({ reaction, name: String(index + 1) }))
   const rows = alikeRows(
     numbered,
@@ -74,9 +75,9 @@ export function ReactionTable({ line, write }: RailTableProps) {
   )
   return (
     <ChartTable
-      title="What each riser carries"
+      title={`What each ${restsOn} carries`}
       table={{
-        columns: reactionColumns,
+        columns: reactionColumns(restsOn),
         rows: rows.map(({ names, first, cells }) => [
           runsWords(names),
           names.length > 1 ? '' : write.length(first.reaction.u),

@@ -76,27 +76,35 @@ const stressClause = ({ stressMpa }: RailSpan, settings: Settings, { stress }: W
 const sagClause = (span: RailSpan, settings: Settings, write: Writer): string =>
   `${write.exact().onTape(Math.abs(span.sagMm))} or ${sagShare(span)}, where L/${settings.sagOver} is allowed`
 
-const afterWords = ({ state }: RailSpan, { proofTimes }: Settings): string => {
+/** What a rail rests on: a hole in a riser of its own row, or a strap from the house. */
+export type RestsOn = 'riser' | 'strap'
+
+const afterWords = ({ state }: RailSpan, { proofTimes }: Settings, restsOn: RestsOn): string => {
   if (state === 'Within') return ''
-  if (state === 'Too long') return ' Put risers closer, take a bigger conduit, or hang less.'
+  if (state === 'Too long') return ` Put ${restsOn}s closer, take a bigger conduit, or hang less.`
   return ` Hang ${writeDecimal(proofTimes, 0, 2)} times its towers on it for 24 hours before anyone relies on it.`
 }
 
 /** What governs a rail, in a sentence or two. */
-export const governsWords = (line: RailLine, settings: Settings, write: Writer): string => {
+export const governsWords = (
+  line: RailLine,
+  settings: Settings,
+  write: Writer,
+  restsOn: RestsOn = 'riser',
+): string => {
   const worst = governing(line)
   if (!worst) return 'This rail rests on nothing.'
   const { span } = worst
   const where = `${called(worst)}, ${write.length(span.fromU)} to ${write.length(span.toU)} along,`
   if (span.used === Infinity)
-    return `Nothing holds ${where} in its place: it rests on too little. Put a riser under it.`
+    return `Nothing holds ${where} in its place: it rests on too little. Put another ${restsOn} there.`
   const under = loadWords[span.under]
   if (isBent(span, settings))
-    return `Stress governs in ${where} with ${under}: ${write.stress(span.stressMpa)}, over the ${write.stress(settings.conduitYieldMpa)} that is assumed of its yield. It folds or stays bent.${afterWords(span, settings)}`
+    return `Stress governs in ${where} with ${under}: ${write.stress(span.stressMpa)}, over the ${write.stress(settings.conduitYieldMpa)} that is assumed of its yield. It folds or stays bent.${afterWords(span, settings, restsOn)}`
   const governs = isBySag(span, settings)
     ? `Sag governs in ${where} with ${under}: ${sagClause(span, settings, write)}`
     : `Stress governs in ${where} with ${under}: ${stressClause(span, settings, write)}`
-  return `${governs}.${afterWords(span, settings)}`
+  return `${governs}.${afterWords(span, settings, restsOn)}`
 }
 
 /** Rows of a table that say the same, in one row under all their names. */
@@ -165,7 +173,20 @@ export const stockWords = (stock: string): string => `${stock.replace('conduit-'
 
 export type Reaction = RailLine['reactions'][number]
 
-export const reactionColumns = ['Riser', 'Along', 'All hung', 'At most', 'At least', '']
+export const reactionColumns = (restsOn: RestsOn): readonly string[] => [
+  restsOn === 'strap' ? 'Strap' : 'Riser',
+  'Along',
+  'All hung',
+  'At most',
+  'At least',
+  '',
+]
+
+/** What keeps a rail down where it lifts: a hole closes round it, a strap bears from below alone. */
+export const liftWords: Readonly<Record<RestsOn, string>> = {
+  riser: 'Where it lifts, its hole holds the rail down, and the riser with it by what stands on it.',
+  strap: 'Where it lifts, nothing holds it down: a strap only carries.',
+}
 
 /** Under this a rail is not said to lift, N: what a hand would not feel. */
 const LIFT_N = 1

@@ -3,8 +3,10 @@ import {
   alikeRows,
   governing,
   governsWords,
+  liftWords,
   namedSpans,
   reactionCells,
+  reactionColumns,
   runsWords,
   spanCells,
 } from '../../../../../src/app/drawer/rack/rail/railWords'
@@ -49,6 +51,15 @@ describe('what governs a rail', () => {
     const line = railLine({ spans: [railSpan({ toU: 50, isOverhang: true }), within, marginal] })
     expect(governing(line)).toMatchObject({ name: '2', span: marginal })
     expect(namedSpans(line).map(({ name }) => name)).toEqual(['start', '1', '2'])
+  })
+
+  test('of a row that the house carries, straps are put closer and no riser is spoken of', () => {
+    const bent = railSpan({ toU: 120, state: 'Too long', used: 7, stressMpa: ksi(120) })
+    const words = governsWords(railLine({ spans: [bent] }), settings, write, 'strap')
+    expect(words).toContain('Put straps closer')
+    expect(words).not.toContain('riser')
+    expect(liftWords.strap).not.toContain('hole')
+    expect(reactionColumns('strap')[0]).toBe('Strap')
   })
 
   test('by sag, with what there is to do about it', () => {
