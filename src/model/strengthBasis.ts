@@ -63,7 +63,7 @@ const rails = {
     assumptions: ['A slip joint carries no moment until it has kinked: it is a hinge'],
   },
   'rail-uplift': {
-    title: 'Rail that lifts off a riser',
+    title: 'Rail or bar that lifts',
     formula: 'Least reaction at a riser in any state of load; less than nothing is uplift',
     limit:
       'The frame’s own weight at that riser, and at its neighbours where a runner ties them, over 1.5; straps and bars are held down by nothing',

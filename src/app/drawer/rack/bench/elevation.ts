@@ -77,7 +77,7 @@ const sagWords = (
       underRail(onSheet(laid, { x: middle(span), y: railMm }), 'folds or stays bent', fit),
     ),
     ...(deepest
-      ? [underRail(deepest.at, `sag ${write.onTape(deepest.sagMm)}, ${timesWords(times)}`, fit)]
+      ? [underRail(deepest.at, `sag ${write.exact().onTape(deepest.sagMm)}, ${timesWords(times)}`, fit)]
       : []),
   ])
 }

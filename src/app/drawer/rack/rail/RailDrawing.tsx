@@ -18,6 +18,9 @@ const SPAN_LABEL_PX = 44
 const SPAN_SHAPE_PX = 12
 const REACTION_LABEL_PX = 48
 
+/** Half of the widest number along the row, px: `100 ft`. */
+const LABEL_HALF_PX = 22
+
 /** A moment under this share of the greatest is not told. */
 const LEAST_SHARE = 0.05
 
@@ -158,10 +161,13 @@ function Along({
   return ticks.at.map((tick) => {
     const x = picture.xOf(tick / scale)
     if (x < 4 || x > widthPx - 4) return null
+    const isAtEnd = x > widthPx - LABEL_HALF_PX
+    const anchor = x < LABEL_HALF_PX ? 'start' : isAtEnd ? 'end' : 'middle'
+    const textX = anchor === 'start' ? 0 : isAtEnd ? widthPx : x
     return (
       <g key={tick}>
         <path className="rail-tick" d={`M${x} ${levels.foot}v5`} />
-        <text className="rail-along" x={x} y={levels.foot + 18} textAnchor="middle">
+        <text className="rail-along" x={textX} y={levels.foot + 18} textAnchor={anchor}>
           {tick.toFixed(ticks.decimals)} {measure.sign}
         </text>
       </g>
