@@ -60,9 +60,11 @@ const givesAt = (left: ChainStick, right: ChainStick): number => {
   return left.odMm > right.odMm ? left.toU : right.fromU
 }
 
-/** A sleeve or a dowel: what it holds together nearly meets within it. */
+const longOf = ({ fromU, toU }: ChainStick): number => toU - fromU
+
+/** A sleeve or a dowel: far shorter than what it holds together, which nearly meets within it. A short rail with long laps is none. */
 const isConnector = (before: ChainStick, stick: ChainStick, after: ChainStick): boolean =>
-  after.fromU - before.toU < (stick.toU - stick.fromU) / 2
+  longOf(stick) < Math.min(longOf(before), longOf(after)) / 2 && after.fromU - before.toU < longOf(stick) / 2
 
 const hasSupport = ({ fromU, toU }: ChainStick, supportsU: readonly number[]): boolean =>
   supportsU.some((u) => u >= fromU && u <= toU)
@@ -108,8 +110,8 @@ const meanOf = (values: readonly number[]): number =>
 
 /** The line's own place is that of its rails; a sleeve that takes one lies a little off it. */
 const chainOf = (sticks: readonly ChainStick[], supportsU: readonly number[]): RailChain => {
-  const longestMm = Math.max(...sticks.map(({ fromU, toU }) => toU - fromU))
-  const rails = sticks.filter(({ fromU, toU }) => toU - fromU > longestMm / 2)
+  const longestMm = Math.max(...sticks.map(longOf))
+  const rails = sticks.filter((stick) => longOf(stick) > longestMm / 2)
   return {
     v: meanOf(rails.map(({ v }) => v)),
     z: meanOf(rails.map(({ z }) => z)),

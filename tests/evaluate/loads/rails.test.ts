@@ -40,6 +40,18 @@ describe('where rails give way', () => {
     expect(hinges({ joint: 'J5' })).toEqual([120, 240])
   })
 
+  // By hand: racks of 48 in whose rails of 64 in lap by 16 in give way over every shared riser; the middle of a rail is no joint.
+  test('rails that lap by a third of a short rack give way at each lap, not within a rail', () => {
+    const short = { racks: 4, rackLengthMm: inches(48), barsPerRack: 4, midPairs: 0 }
+    expect(hinges({ ...short, joint: 'J5', rail: '1', lapMm: inches(16) })).toEqual([48, 96, 144])
+  })
+
+  // Big sticks run 3-1/2 in past the risers at 77, 154 and 231 in; each small one lies 24 in within them.
+  test('small sticks that lie deep in the big ones give way at the mouths alone', () => {
+    const deep = { rackLengthMm: inches(77), overlapMm: inches(24), pastRiserMm: inches(3.5) }
+    expect(hinges({ ...deep, joint: 'J3', racks: 4, barsPerRack: 5 })).toEqual([80.5, 150.5, 234.5])
+  })
+
   test('a single rack gives way nowhere', () => {
     const strength = strengthOfRow({ racks: 1 })
     expect(leftOf(strength).hingesU).toEqual([])
