@@ -24,8 +24,9 @@ export const houseLoadMax: FrameRule = {
   say: (finding, words) => {
     const { parts, measured, limit, facts } = finding
     const hung = `${words.name(parts[0] ?? '')} hangs ${quantityWords(measured, words)} from the house frame ${loadWords(finding)}`
-    return facts['isGiven'] === 'yes'
-      ? `${hung}; its maker gives ${quantityWords(limit, words)}.`
-      : `${hung}, and no figure of its maker says that it bears anything.`
+    if (facts['isGiven'] !== 'yes') return `${hung}, and no figure of its maker says that it bears anything.`
+    return limit.unit === 'N'
+      ? `One hanger of ${words.name(parts[0] ?? '')} pulls at the house frame with ${quantityWords(measured, words)} ${loadWords(finding)}; a purlin takes ${quantityWords(limit, words)} in mid span.`
+      : `${hung}; its maker gives ${quantityWords(limit, words)}.`
   },
 }

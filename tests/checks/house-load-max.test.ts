@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
-import { pressureOf } from '../../src/checks/found'
+import { forceOf, pressureOf } from '../../src/checks/found'
 import { applyMend } from '../../src/layout/mend'
-import { psf } from '../../src/units/force'
+import { poundsForce, psf } from '../../src/units/force'
 import { bay } from '../support/bay'
 import { foundIn, rowStrength, saidIn, screen } from '../support/strength'
 
@@ -15,6 +15,15 @@ test('more than the maker of the house gives', () => {
   const given = hung.settings({ houseKpa: psf(5) }).layout()
   expect(saidIn(RULE, given, rowStrength({ screens }))).toEqual([
     'Too long: A hangs 6 psf from the house frame with every tower hung; its maker gives 5 psf. Set the rails of A on risers that stand on the floor.',
+  ])
+})
+
+// Bartok, citing the National Greenhouse Manufacturers Association: 100 lb at mid span of a purlin.
+test('more at one hanger than a purlin takes', () => {
+  const given = hung.settings({ houseKpa: psf(15) }).layout()
+  const atHanger = [screen('house-load', 'Too long', forceOf(poundsForce(120)), forceOf(poundsForce(100)))]
+  expect(saidIn(RULE, given, rowStrength({ screens: atHanger }))).toEqual([
+    'Too long: One hanger of A pulls at the house frame with 120 lb with every tower hung; a purlin takes 100 lb in mid span. Set the rails of A on risers that stand on the floor.',
   ])
 })
 

@@ -26,15 +26,18 @@ export const houseScreens = (input: RowInput): readonly Screen[] => {
   const kpa = kilopascals(loads.fullN / (lengthMm * widthMm))
   const hangsN = worstHanging(input)
   const allowedKpa = settings.houseKpa ?? 0
-  const used = allowedKpa > 0 ? Math.max(kpa / allowedKpa, hangsN / MID_SPAN_N) : Infinity
+  const byArea = allowedKpa > 0 ? kpa / allowedKpa : Infinity
+  const byHanger = hangsN / MID_SPAN_N
+  const used = Math.max(byArea, byHanger)
+  const isByHanger = byHanger > byArea
   return [
     {
       id: 'house-load',
       mark: 'RL',
       state: stateOf(used),
       used,
-      measured: pressureOf(kpa),
-      limit: pressureOf(allowedKpa),
+      measured: isByHanger ? forceOf(hangsN) : pressureOf(kpa),
+      limit: isByHanger ? forceOf(MID_SPAN_N) : pressureOf(allowedKpa),
       under: 'full',
       at: { u: lengthMm / 2, v: 0, z: facts.barTopMm },
       terms: [

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { groundScreens } from '../../../src/evaluate/loads/ground'
 import type { RowInput } from '../../../src/evaluate/loads/rowInput'
-import { kilopascals, poundsForce, psf, psi, toPsf, toPsi } from '../../../src/units/force'
+import { kilopascals, poundsForce, psf, psi, toPoundsForce, toPsf, toPsi } from '../../../src/units/force'
 import { loadsOf, standing } from '../../support/standing'
 import { workedRack } from '../../support/workedRack'
 
@@ -70,6 +70,8 @@ describe('a row that hangs from the house', () => {
     const [screen] = groundScreens(hanging(psf(15), 120))
     expect(screen).toMatchObject({ state: 'Too long' })
     expect(screen!.used).toBeCloseTo(1.2, 6)
+    expect(toPoundsForce(screen!.measured.value)).toBeCloseTo(120, 6)
+    expect(toPoundsForce(screen!.limit.value)).toBeCloseTo(100, 6)
   })
 
   test('is refused without a figure of the maker', () => {
