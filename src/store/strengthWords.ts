@@ -12,10 +12,10 @@ export const rowStrengthWords = (
   { state, screens, stance }: Pick<RowStrength, 'state' | 'screens' | 'stance'>,
   { share }: Pick<Writer, 'share'>,
 ): RowStrengthWords => {
-  const most = Math.max(0, ...screens.map(({ used }) => used))
-  const used = Number.isFinite(most) ? share(most) : 'refused'
+  const [governs] = screens
+  const used = governs && (Number.isFinite(governs.used) ? share(governs.used) : 'refused')
   return {
-    carries: { state, words: screens.length === 0 ? '' : used },
+    carries: { state, words: used ?? '' },
     stands: { state: stance.state, words: stance.heldBy ?? '' },
   }
 }

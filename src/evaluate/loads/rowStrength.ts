@@ -1,6 +1,6 @@
 import type { Settings } from '../../layout/settings'
 import type { StockMeasures } from '../../model/measuredStock'
-import type { RowSpot, RowStrength, Screen } from '../../model/strength'
+import type { RowSpot, RowStrength, Screen, ScreenId } from '../../model/strength'
 import { isWorse } from './allowed'
 import { barScreen, carriedBars } from './bars'
 import { barScreens } from './barScreens'
@@ -38,8 +38,22 @@ export const isSameAssumed = (a: Assumed, b: Assumed): boolean =>
   a.measured === b.measured &&
   (a.settings === b.settings || STRENGTH_SETTINGS.every((name) => a.settings[name] === b.settings[name]))
 
+/** Kept or not as drawn, whatever hangs: close to such a limit nothing is used up. */
+const GEOMETRY: ReadonlySet<ScreenId> = new Set<ScreenId>([
+  'rail-joint',
+  'riser-slenderness',
+  'hole-edge',
+  'hole-end',
+])
+
+const isKeptGeometry = ({ id, state }: Screen): boolean => GEOMETRY.has(id) && state === 'Within'
+
+/** What is over a limit, then what a load uses most of, then geometry that is kept: the first of them governs. */
 const worstFirst = (screens: readonly Screen[]): readonly Screen[] =>
-  screens.toSorted((a, b) => Number(isWorse(b, a)) - Number(isWorse(a, b)))
+  screens.toSorted(
+    (a, b) =>
+      Number(isKeptGeometry(a)) - Number(isKeptGeometry(b)) || Number(isWorse(b, a)) - Number(isWorse(a, b)),
+  )
 
 const isLumber = ({ stick }: FrameStick): boolean => stick.stock.startsWith('lumber-')
 

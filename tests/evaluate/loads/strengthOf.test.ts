@@ -82,6 +82,29 @@ describe('step 5', () => {
     })
   })
 
+  // 1.5 x 1.163 in of 1.75 in beside a sleeve's hole, 1.7445 in by hand, is a hole that fits: nothing of the row is used up by it.
+  test('what governs is what a load uses most of; a hole close to its edge comes after', () => {
+    const [row] = strengths(twoRows())
+    const [governs, ...others] = row!.screens
+    const edge = others.find(({ id, mark }) => id === 'hole-edge' && mark === 'RS-s')!
+    expect(edge.used).toBeCloseTo(1.7445 / 1.75, 6)
+    // The end of a bar with its inner towers harvested, E I = 29,000 ksi x 0.01284 in4 = 372,360 lb-in2: 25 lb 7 in past rails 40 in
+    // apart turn it there by 175 x 40 / 2 E I = 0.0094; x 8.5 in, + 25 x 7^3 / 3 E I, + 25 x 7^2 / 2 E I x 1.5 in: 0.090 in of
+    // 2 x 8.5 / 180 = 0.094, 0.95; the weight of bar and water between the rails takes a little off it.
+    expect(governs!.id).toBe('bar-sag')
+    expect(governs!.used).toBeGreaterThan(0.92)
+    expect(governs!.used).toBeLessThan(0.956)
+    expect(governs!.used).toBeLessThan(edge.used)
+    const kept = ['rail-joint', 'riser-slenderness', 'hole-edge', 'hole-end']
+    const loaded = row!.screens.findLastIndex(({ id }) => !kept.includes(id))
+    expect(row!.screens.findIndex(({ id }) => kept.includes(id))).toBe(loaded + 1)
+  })
+
+  test('geometry that is over its limit governs all the same', () => {
+    const [row] = strengths(bay('40 x 60 ft').row('A', [120, 60], { bracing: 'none' }).layout())
+    expect(row!.screens[0]).toMatchObject({ id: 'riser-slenderness', used: Infinity, state: 'Too long' })
+  })
+
   test('conduit whose wall was measured is as strong as it measures', () => {
     const layout = twoRows()
     const thin = {

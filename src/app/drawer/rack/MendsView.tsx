@@ -28,8 +28,7 @@ const worstFirst = (rows: readonly PartId[], strengths: Strengths): readonly Par
     const row = strengths.get(id)
     return row ? rowRank(row) : 0
   }
-  const used = (id: PartId): number =>
-    Math.min(Number.MAX_VALUE, Math.max(0, ...(strengths.get(id)?.screens.map((each) => each.used) ?? [])))
+  const used = (id: PartId): number => Math.min(Number.MAX_VALUE, strengths.get(id)?.screens[0]?.used ?? 0)
   return rows.toSorted((a, b) => rank(b) - rank(a) || used(b) - used(a))
 }
 

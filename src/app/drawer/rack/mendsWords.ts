@@ -213,7 +213,7 @@ export const refusedWords = ({ findings }: RefusedMend, { words }: Reader): stri
 
 /** What a row that is within and stands has in hand. */
 export const inHandWords = (row: RowStrength, pushN: number, { words }: Reader): string => {
-  const [most] = row.screens.toSorted((a, b) => b.used - a.used)
+  const [most] = row.screens
   const used = most
     ? ` What is used most is ${words.share(most.used)} of its limit (${strengthBasis[most.id].title.toLowerCase()}); ${words.share(1 - most.used)} is in hand.`
     : ''
