@@ -1,12 +1,9 @@
+import { isTooTall, TALLEST_TO_BASE } from '../model/strength'
 import type { FrameRule } from './context'
 import { lengthOf, ratioOf, term } from './found'
 import { stanceFinding } from './stanceRule'
 
 const RULE = 'row-height-max'
-
-/** Risers may be so many times as high as the base is wide before they are tied. Common practice, no source. */
-const HEIGHT_TO_BASE = 2.5
-const CLOSE = 1e-6
 
 /** A tall row on a narrow base sways before anything is pushed. */
 export const rowHeightMax: FrameRule = {
@@ -21,15 +18,15 @@ export const rowHeightMax: FrameRule = {
       RULE,
       built,
       stance,
-      stance.heightToBase <= HEIGHT_TO_BASE + CLOSE
-        ? undefined
-        : {
+      isTooTall(stance)
+        ? {
             state: 'Shaky',
             measured: ratioOf(stance.heightToBase),
-            limit: ratioOf(HEIGHT_TO_BASE),
+            limit: ratioOf(TALLEST_TO_BASE),
             facts: { riserMm: stance.riserMm, baseMm: 2 * stance.baseHalfMm },
             terms: [term('Riser', lengthOf(stance.riserMm)), term('Base', lengthOf(2 * stance.baseHalfMm))],
-          },
+          }
+        : undefined,
     ),
   say: ({ parts, facts, measured, limit }, { name, onTape }) =>
     `${name(parts[0] ?? '')} stands ${onTape(Number(facts['riserMm']))} high on a base of ${onTape(Number(facts['baseMm']))}, ${measured.value.toFixed(2)} to 1; over ${limit.value.toFixed(1)} it is tied.`,

@@ -4,9 +4,6 @@ import type { Stance, Tip } from '../model/strength'
 import { forceOf, found, lengthOf, ratioOf, term } from './found'
 import { rowPlace } from './rowPlace'
 
-/** Against overturning: International Building Code 1807.2.3, of retaining walls, borrowed. */
-export const STANDS_OVER = 1.5
-
 interface StanceFinding {
   readonly state: StateWord
   readonly measured: Quantity

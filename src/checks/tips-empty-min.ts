@@ -1,8 +1,8 @@
 import { rankOf } from '../model/finding'
-import type { Stance, Tip } from '../model/strength'
+import { type Stance, STANDS_AT, type Tip } from '../model/strength'
 import type { FrameRule } from './context'
 import { forceOf } from './found'
-import { leastSafe, STANDS_OVER, stanceFinding, tipTerms } from './stanceRule'
+import { leastSafe, stanceFinding, tipTerms } from './stanceRule'
 
 const RULE = 'tips-empty-min'
 
@@ -30,7 +30,7 @@ export const tipsEmptyMin: FrameRule = {
       tip && {
         state: tip.state,
         measured: forceOf(tip.tipsAtN),
-        limit: forceOf(STANDS_OVER * pushN),
+        limit: forceOf(STANDS_AT * pushN),
         facts: { under: tip.under, way: tip.way, pushN },
         terms: tipTerms(tip, stance, pushN),
       },

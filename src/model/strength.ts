@@ -110,6 +110,12 @@ export interface BarScreen {
   readonly bestSpacingMm: number | undefined
 }
 
+/** A row stands that tips at so many times the push, no sooner. Source: IBC 1807.2.3, of retaining walls, borrowed. */
+export const STANDS_AT = 1.5
+
+/** How tall risers may be, of the base's width, before they are tied. Common practice, no source. */
+export const TALLEST_TO_BASE = 2.5
+
 /** How a row stands in one state of load against a person who pushes or pulls at the height of its rails. */
 export interface Tip {
   readonly under: LoadState
@@ -140,6 +146,13 @@ export interface Stance {
   readonly state: StanceState
 }
 
+/** Noise of a machine, of a ratio. */
+const CLOSE_RATIO = 1e-6
+
+/** Whether a row's risers are too tall for its base to stand untied. */
+export const isTooTall = ({ heightToBase }: Pick<Stance, 'heightToBase'>): boolean =>
+  heightToBase > TALLEST_TO_BASE + CLOSE_RATIO
+
 /** What a row carries and weighs, N and N/mm. */
 export interface RowLoads {
   readonly towerN: number
@@ -157,7 +170,7 @@ export interface RowLoads {
 export interface RowStrength {
   readonly part: PartId
   readonly loads: RowLoads
-  /** Every screen of every kind of member at its worst place, worst first. */
+  /** Every screen of every kind of member at its worst place: worst first, geometry that is kept after all that loads use. The first governs. */
   readonly screens: readonly Screen[]
   /** Left and right, looking from the row's start. */
   readonly rails: readonly RailLine[]

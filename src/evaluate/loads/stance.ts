@@ -1,17 +1,18 @@
-import type { LoadState, Stance, StanceState, Tip } from '../../model/strength'
+import {
+  isTooTall,
+  type LoadState,
+  type Stance,
+  type StanceState,
+  STANDS_AT,
+  type Tip,
+} from '../../model/strength'
 import { type HungAt, sticksOf } from './frame'
 import { RISERS } from './risersBuilt'
 import type { RowInput } from './rowInput'
 import { hungIn, onSide, type Piece, piecesOf, sumOf } from './stancePieces'
 
-/** A row stands that tips at so many times the push, no sooner. Source: IBC 1807.2.3, of retaining walls, borrowed. */
-export const STANDS_AT = 1.5
-
 /** How far out the towers of one side may hang, of half the base. Common practice, no source. */
 const ONE_SIDE_SHARE = 0.8
-
-/** How tall risers may be, of the base's width, before they are tied. Common practice, no source. */
-export const TALLEST_TO_BASE = 2.5
 
 /** With some spans harvested a row weighs something between empty and full. */
 const STATES = ['empty', 'one-side', 'full'] as const satisfies readonly LoadState[]
@@ -109,7 +110,7 @@ export const stanceOf = (input: RowInput): Stance => {
   const heightToBase = baseHalfMm > 0 ? riserMm / (2 * baseHalfMm) : 0
   const isFree = facts.hold === 'free'
   const keepsRules =
-    pieces.length === 0 || (sideMm <= oneSideLimitMm + CLOSE_MM && heightToBase <= TALLEST_TO_BASE)
+    pieces.length === 0 || (sideMm <= oneSideLimitMm + CLOSE_MM && !isTooTall({ heightToBase }))
   return {
     baseHalfMm,
     railMm,

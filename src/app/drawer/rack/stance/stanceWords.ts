@@ -1,6 +1,12 @@
-import { STANDS_AT, TALLEST_TO_BASE } from '../../../../evaluate/loads/stance'
 import type { RackFacts } from '../../../../model/rackFacts'
-import type { LoadState, Stance, StanceState, Tip } from '../../../../model/strength'
+import {
+  type LoadState,
+  type Stance,
+  type StanceState,
+  STANDS_AT,
+  TALLEST_TO_BASE,
+  type Tip,
+} from '../../../../model/strength'
 import { massOfWeight } from '../../../../units/force'
 import { writeDecimal } from '../../../../units/writeDecimal'
 import type { Writer } from '../../../../units/writer'
