@@ -70,7 +70,7 @@ function ViewPick({ views, onViews }: ViewPickProps) {
       // Keys of `viewWords` are all that can be chosen beside the first.
       onChange={({ target: { value } }) => onViews(value === 'room' ? undefined : (value as Views))}
     >
-      <option value="room">As there is room</option>
+      <option value="room">What fits</option>
       {known.map(([key, words]) => (
         <option key={key} value={key}>
           {words}

@@ -35,6 +35,31 @@ const onOneSide = (members: readonly Member[]): readonly Member[] => {
     .toSorted((a, b) => Math.min(a.from.u, a.to.u) - Math.min(b.from.u, b.to.u))
 }
 
+/** Bars lie evenly within this, mm: the tick of a tape. */
+const EVEN_MM = 1
+
+/** From bar to bar, or over as many even ones as give its number room: `3 at 14-1/4"`. */
+const barsDimension = (
+  bars: readonly number[],
+  x: (u: number) => number,
+  y: number,
+  write: Writer,
+): Worded => {
+  const [first, second] = bars
+  if (first === undefined || second === undefined) return together([])
+  const tape = write.onTape(second - first)
+  const isEven = (count: number) =>
+    Math.abs((bars[count] ?? Infinity) - first - count * (second - first)) < EVEN_MM * count
+  const to = (count: number) => first + count * (second - first)
+  const hasRoom = (count: number) =>
+    textWidth(`${count} at ${tape}`, LETTER_MM) < 0.92 * (x(to(count)) - x(first))
+  const isNarrow = textWidth(tape, LETTER_MM) >= 0.92 * (x(second) - x(first))
+  const count = isNarrow ? [2, 3, 4].find((each) => isEven(each) && hasRoom(each)) : undefined
+  return count === undefined
+    ? named(x(first), x(second), y, 'bars', tape)
+    : measured({ x: x(first), y }, { x: x(to(count)), y }, 0, `${count} at ${tape}`)
+}
+
 /** From riser to riser, each rail or, where the rack is on its own, its runner; and from bar to bar. */
 export const alongDimensions = (
   members: readonly Member[],
@@ -46,7 +71,6 @@ export const alongDimensions = (
   const risers = distinct(members.filter(isRiser).map(({ from }) => from.u))
   const bars = distinct(marked(members, 'HB').map(({ from }) => from.u))
   const rails = onOneSide(marked(members, 'RL', 'RL-b'))
-  const [first, second] = bars
   return together([
     ...risers.slice(1).map((to, index) => {
       const from = risers[index] ?? to
@@ -55,17 +79,7 @@ export const alongDimensions = (
     ...rails.map(({ from, to, stick }) =>
       named(x(from.u), x(to.u), laid.y - UNDER.second, 'rail', write.onTape(stick.lengthMm)),
     ),
-    ...(first !== undefined && second !== undefined
-      ? [
-          named(
-            x(first),
-            x(second),
-            laid.y + topMm * laid.scale + OVER_MM,
-            'bars',
-            write.onTape(second - first),
-          ),
-        ]
-      : []),
+    barsDimension(bars, x, laid.y + topMm * laid.scale + OVER_MM, write),
   ])
 }
 
