@@ -72,12 +72,27 @@ function Hangers({ line: { hangers }, picture: { xOf } }: DrawnProps) {
   })
 }
 
+/** The places of a row of labels, ascending, that have so much room from the one before that is told. */
+const spreadOut = (places: readonly number[], leastPx: number): ReadonlySet<number> => {
+  const told = new Set<number>()
+  let last = -Infinity
+  for (const x of places)
+    if (x - last >= leastPx) {
+      told.add(x)
+      last = x
+    }
+  return told
+}
+
 /** Risers under the rail, what each carries, and where the rail lifts. */
 function Risers({ line: { reactions }, picture: { xOf }, write }: DrawnProps) {
-  return reactions.map((reaction, index) => {
+  const labelled = spreadOut(
+    reactions.map(({ u }) => xOf(u)),
+    REACTION_LABEL_PX,
+  )
+  return reactions.map((reaction) => {
     const x = xOf(reaction.u)
-    const before = reactions[index - 1]
-    const hasRoom = before === undefined || x - xOf(before.u) >= REACTION_LABEL_PX
+    const hasRoom = labelled.has(x)
     return (
       <g key={reaction.u}>
         <path
