@@ -44,22 +44,22 @@ const SCATTER_HELP =
   'How much like tubes differ at one head: standard deviation of their flows over the mean. 3 % is an assumption; a cup and a watch at some twenty tubes tell yours.'
 
 const WET_TOWER_HELP =
-  'Weigh one: 12 to 30 lb is usual, and 25 lb an assumption. A row whose towers were weighed has its own number.'
+  'Weigh one: 12 to 30 lb (5 to 14 kg) is usual, and 25 lb (11 kg) an assumption. A row whose towers were weighed has its own number.'
 
 const PUSH_HELP =
-  '50 lb at the height of the rails is an assumption. A rack that a person can tip is tied or anchored.'
+  '50 lb (222 N) at the height of the rails is an assumption. A rack that a person can tip is tied or anchored.'
 
 const YIELD_HELP =
-  'No published standard gives conduit a least strength, and it is not listed for structural use. 30 ksi is an assumption; 0.6 of it is what a rail is screened at.'
+  'No published standard gives conduit a least strength, and it is not listed for structural use. 30 ksi (207 MPa) is an assumption; 0.6 of it is what a rail is screened at.'
 
 const SAG_HELP =
   '180 is an assumption, after farm buildings in IBC Table 1604.3; over two thirds of the number a rail is Too long.'
 
 const SOIL_HELP =
-  '1500 psf is what model codes presume of firm clay and silt (IBC Table 1806.2, from memory). Loose, filled or muddy ground bears a fraction of it.'
+  '1500 psf (72 kPa) is what model codes presume of firm clay and silt (IBC Table 1806.2, from memory). Loose, filled or muddy ground bears a fraction of it.'
 
 const SHIN_HELP =
-  'Leaves are pushed aside, and shins stop at towers, gutters, bearers or foot plates. 3 in is an assumption: more where toes find no room under them.'
+  'Leaves are pushed aside, and shins stop at towers, gutters, bearers or foot plates. 3 in (76 mm) is an assumption: more where toes find no room under them.'
 
 const SWING_HELP =
   'From a frosty night to a hot noon under plastic; 60 °F (33 °C) is an assumption. Plastic grows and shrinks with it.'
