@@ -15,6 +15,12 @@ const unitsInFile: Readonly<Partial<Record<FieldMeta['unit'], string>>> = {
   fall: 'mm/m',
   flow: 'L/h',
   temperature: '°C',
+  volume: 'L',
+  minutes: 'min',
+  mass: 'kg',
+  force: 'N',
+  stress: 'MPa',
+  pressure: 'kPa',
 }
 
 /** Numbers as they stand in a file: in the file's own units, every digit. */

@@ -11,9 +11,14 @@ import { massWords } from './massWords'
 const LIGHT_TOWER_KG = pounds(12)
 const HEAVY_TOWER_KG = pounds(30)
 
-/** `lines 2, 3 2.4x; 1, 4 1.1x`: the words say of what. */
+/** `2.4x on lines 2, 3; 1.1x on 1, 4`: the words say of what. */
 const overLines = (over: readonly AlikeLines[]): string =>
-  `lines ${over.map(({ lines, lift: { index } }) => `${lines.join(', ')} ${index < Infinity ? `${writeDecimal(index, 1)}x` : 'out of reach'}`).join('; ')}`
+  over
+    .map(({ lines, lift: { index } }, place) => {
+      const times = index < Infinity ? `${writeDecimal(index, 1)}x` : 'out of reach'
+      return `${times} on ${place === 0 ? 'lines ' : ''}${lines.join(', ')}`
+    })
+    .join('; ')
 
 /** Lines whose towers are more than is recommended where they are hung, from the better side; the worst first. */
 const overLimit = ({ best }: RowHandling): readonly AlikeLines[] =>
@@ -35,7 +40,7 @@ const overWords = (rows: readonly RowHandling[], { units }: Walk): string => {
   const over = rows.filter((row) => overLimit(row).length > 0)
   if (over.length === 0) return ''
   const loadKg = Math.max(...over.map((row) => row.loadKg))
-  return ` x: times the limit at ${massWords(loadKg, units)}.`
+  return ` 2x: twice the recommended lift, at ${massWords(loadKg, units)}.`
 }
 
 /** Whoever hangs towers and takes them down. */

@@ -3,7 +3,7 @@ import type { RackFacts } from '../model/rackFacts'
 import { inches, MM_PER_INCH } from '../units/length'
 import { thousands } from '../units/thousands'
 import { writeDecimal } from '../units/writeDecimal'
-import type { Hazard, Walk } from './hazard'
+import { namesTogether, type Hazard, type Walk } from './hazard'
 import { atRows } from './hazardRows'
 import { massWords } from './massWords'
 import { wetTowerOf } from './wetTower'
@@ -33,6 +33,16 @@ const rowsOf = ({ plan: { bay } }: Walk): readonly Row[] =>
 const timesWords = (times: number): string =>
   times === 1.5 ? 'one and a half times' : `${writeDecimal(times, 0, 2)} times`
 
+/** What a grower hangs from a house carries its weather too, and only its maker knows what is left of it. */
+const houseWords = ({ write }: Walk, rows: readonly Row[]): string => {
+  const hung = rows
+    .filter(({ rack }) => rack.carriedBy === 'house')
+    .map(({ built }) => write.name(built.part))
+  return hung.length === 0
+    ? 'Nothing hangs from the house.'
+    : `From the house hang only ${namesTogether(hung)}, as its maker allows in writing, load test included.`
+}
+
 const loads = (walk: Walk, rows: readonly Row[]): Hazard[] => {
   const { units, write, plan } = walk
   const { settings } = plan.layout
@@ -52,7 +62,7 @@ const loads = (walk: Walk, rows: readonly Row[]): Hazard[] => {
     {
       key: 'overhead-loads',
       title: 'Loads overhead',
-      words: `Hang ${timesWords(settings.proofTimes)} its towers on the first rack for 24 hours before people go under it${hang}. Nothing hangs from the house.`,
+      words: `Hang ${timesWords(settings.proofTimes)} its towers on the first rack for 24 hours before people go under it${hang}. ${houseWords(walk, rows)}`,
       sheets: ['assembly', 'safety'],
       source: 'Common practice, no source',
     },
@@ -96,7 +106,7 @@ const barEnds = (walk: Walk, rows: readonly Row[]): Hazard[] =>
     {
       key: 'bar-ends',
       title: 'Bar ends at face height',
-      words: 'Cap each end as soon as the bar is in.',
+      words: 'Cap each end as its bar goes in.',
       sheets: ['assembly', 'safety'],
       source: 'Common practice, no source',
     },

@@ -42,7 +42,7 @@ const conduit = (walk: Walk, rows: readonly Row[]): Hazard[] =>
     {
       key: 'conduit',
       title: 'Conduit as a beam',
-      words: `Not rated: load-test the first rack. ${climbWords(walk, rows)}`,
+      words: `Not rated for this use, screened only: load-test the first rack. ${climbWords(walk, rows)}`,
       sheets: ['assembly', 'round', 'safety'],
       source: 'Steel Tube Institute, May 2016, on conduit',
     },
@@ -81,7 +81,7 @@ const tipping = (walk: Walk, rows: readonly Row[]): Hazard[] =>
       words:
         'A push at the rails tips these. Anchor or tie them before the first tower; hang both sides in turn.',
       sheets: ['assembly', 'round', 'safety'],
-      source: 'International Building Code 1807.2.3 on overturning, borrowed; the push is an assumption',
+      source: 'International Building Code 1807.2.3 on overturning, borrowed',
     },
   )
 

@@ -179,7 +179,7 @@ const lime = (walk: Walk): Hazard[] =>
           key: 'lime',
           title: 'Lime wash',
           words:
-            'Goggles, gloves, sleeves; eyes or skin 15 minutes under water. None into pit, gutter or drain: it kills fish.',
+            'Goggles, gloves, sleeves; rinse eyes or skin 15 minutes. None into pit, gutter or drain: it kills fish.',
           places: [],
           sheets: ['setting-out', 'start-up', 'round', 'safety'],
           stand: 'water',
@@ -197,7 +197,7 @@ const food = (walk: Walk): Hazard[] =>
           key: 'food',
           title: 'Food',
           words:
-            'System water is not clean water. Never on leaves; harvest with clean hands and tools; keep fish hands and harvest hands apart.',
+            'System water is not clean: never on leaves. Clean hands and tools; hands that touch fish do not harvest.',
           places: [`${thousands(walk.plan.towers)} towers`],
           sheets: ['floor', 'round', 'safety'],
           stand: 'crop',

@@ -249,6 +249,12 @@ const faults: readonly [string, (file: Json) => void, string][] = [
     'part 1, the rack row "Row 1": Riser length is 9000 mm; it can be 609.6 mm to 3048 mm',
   ],
   [
+    // 2 lb are 0.90718474 kg and 200 lb 90.718474 kg.
+    'a tower too heavy',
+    (f) => (f['parts'][0].weighedKg = 900),
+    'part 1, the rack row "Row 1": Tower, weighed planted and flooded is 900 kg; it can be 0.90718474 kg to 90.718474 kg',
+  ],
+  [
     'an unknown choice',
     (f) => (f['parts'][0].joint = 'J9'),
     'part 1, the rack row "Row 1": Rail joint is "J9"; it can be J1, J2, J3, J4 or J5',

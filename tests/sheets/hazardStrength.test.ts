@@ -15,6 +15,7 @@ describe('conduit', () => {
   test('is told not to be climbed on, with what a person does to it', () => {
     const { places, words, sheets } = hazard('conduit', row())!
     expect(places).toEqual(['A: 24 bars, their rails'])
+    expect(words).toMatch(/^Not rated for this use, screened only: /)
     expect(words).toContain('200 lb at mid span, 53.8 ksi, fold it.')
     expect(sheets).toEqual(['assembly', 'round', 'safety'])
     expect(hazard('conduit', row(), 'metric')!.words).toContain('90 kg at mid span, 371.2 MPa, fold it.')
@@ -59,4 +60,19 @@ test('a sample that tips says so to whoever puts it up, grows in it or visits it
   const found = hazard('tipping', scenarios['lintel-lane-lean-to']!())!
   expect(found.places).toEqual(['Row 1: 31 lb empty'])
   expect(found.sheets).toEqual(['assembly', 'round', 'safety'])
+})
+
+describe('loads overhead', () => {
+  test('nothing hangs from the house where every row stands on its floor', () => {
+    expect(hazard('overhead-loads', row())!.words).toMatch(/ Nothing hangs from the house\.$/)
+  })
+
+  test('rows that the house carries are named, with who has to allow it', () => {
+    const both = bay('40 x 60 ft').row('A', [100, 100]).row('B', [300, 100], { carriedBy: 'house' })
+    const { words } = hazard('overhead-loads', both.layout())!
+    expect(words).not.toContain('Nothing hangs')
+    expect(words).toMatch(
+      / From the house hang only B, as its maker allows in writing, load test included\.$/,
+    )
+  })
 })

@@ -12,7 +12,7 @@ import {
 import type { RackBuilt } from './rowBuilt'
 
 const LEAVE =
-  'The house carries this rack. No strap goes up before whoever made the house has put in writing what may hang from it, and where.'
+  'The house carries this rack. No strap goes up before whoever made the house has put in writing what may hang from it, and where, with the load test counted in.'
 
 /** What the crew does with a rack that the house carries. Heights are over the rack datum, which is the floor. */
 export const houseSteps = (rack: RackBuilt, write: Writer, mind: Mind): readonly Step[] => {

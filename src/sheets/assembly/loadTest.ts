@@ -9,7 +9,7 @@ import { massWords } from '../massWords'
 import { heading, type Piece, tableOf, words } from '../piece'
 import { wetTowerOf } from '../wetTower'
 import type { NamedKind } from './naming'
-import { proofSag } from './proofSag'
+import { type ProofSag, proofSag } from './proofSag'
 
 interface Tried {
   readonly plan: Pick<Evaluation, 'bay' | 'layout'>
@@ -25,16 +25,21 @@ const heaviestKg = ({ kind }: NamedKind, { settings }: Evaluation['layout']): nu
 const LEFT_MM = inches(1 / 16)
 
 const sagCell = (sagMm: number | undefined, { onTape }: Writer): Cell => {
-  if (sagMm === undefined) return blank('too long: do not hang it')
+  if (sagMm === undefined) return blank('too long: mend it first')
   return counted(sagMm, sagMm < LEFT_MM ? `under ${onTape(LEFT_MM)}` : onTape(sagMm))
 }
 
-const sagCells = ({ kind }: NamedKind, { plan: { bay, layout }, write }: Tried): readonly Cell[] => {
+const sagOf = ({ kind }: NamedKind, { plan: { bay, layout } }: Tried): ProofSag | undefined => {
   const strength = strengthOf(bay).get(kind.first.part)
-  if (!strength) return [blank(), blank()]
-  const { leftMm, rightMm } = proofSag(kind.first, strength, layout.settings.proofTimes)
-  return [sagCell(leftMm, write), sagCell(rightMm, write)]
+  return strength && proofSag(kind.first, strength, layout.settings.proofTimes)
 }
+
+const sagCells = (sag: ProofSag | undefined, write: Writer): readonly Cell[] =>
+  sag ? [sagCell(sag.leftMm, write), sagCell(sag.rightMm, write)] : [blank(), blank()]
+
+/** Whether a rail of it would not come through: then nothing is hung, on neither rail. */
+const isTooLong = (sag: ProofSag | undefined): boolean =>
+  sag !== undefined && (sag.leftMm === undefined || sag.rightMm === undefined)
 
 const loadRow = (named: NamedKind, tried: Tried): Table['rows'][number] => {
   const { kind, letter } = named
@@ -42,7 +47,9 @@ const loadRow = (named: NamedKind, tried: Tried): Table['rows'][number] => {
   const { lines } = kind.first.facts
   const bars = kind.first.members.filter(({ stick }) => stick.mark === 'HB').length
   const towerKg = heaviestKg(named, layout)
-  const kg = (value: number) => counted(Math.round(value * 10) / 10, massWords(value, tried.units))
+  const sag = sagOf(named, tried)
+  const kg = (value: number) =>
+    isTooLong(sag) ? blank('nothing') : counted(Math.round(value * 10) / 10, massWords(value, tried.units))
   const abarKg = layout.settings.proofTimes * lines * towerKg
   return {
     key: kind.key,
@@ -53,7 +60,7 @@ const loadRow = (named: NamedKind, tried: Tried): Table['rows'][number] => {
       counted(Math.round(towerKg * 10) / 10, tried.write.mass(towerKg)),
       kg(abarKg),
       kg(abarKg * bars),
-      ...sagCells(named, tried),
+      ...sagCells(sag, tried.write),
     ],
   }
 }
@@ -87,6 +94,22 @@ const weightWords = (kinds: readonly NamedKind[], { plan: { layout }, write }: T
     : `${times}. ${assumed}. Weigh one; if it is heavier, hang more in proportion. ${recipe}`
 }
 
+/** What the rails of racks rest in, as a recipe speaks of it. */
+interface Carriers {
+  readonly holder: string
+  readonly more: string
+  readonly gives: string
+}
+
+/** What is put closer, and what can give way, where some rows hang from the house. */
+const carriers = (kinds: readonly NamedKind[]): Carriers => {
+  const isHung = ({ kind }: NamedKind): boolean => kind.first.facts.carriedBy === 'house'
+  if (!kinds.some(isHung)) return { holder: 'riser', more: 'risers', gives: 'a split riser' }
+  return kinds.every(isHung)
+    ? { holder: 'strap', more: 'straps', gives: 'a strap that slips' }
+    : { holder: 'riser or strap', more: 'risers or straps', gives: 'a split riser, a strap that slips' }
+}
+
 /** The strength of conduit is nobody's promise: the recipe by which the crew finds out. Common practice, no source. */
 export const loadTest = (
   kinds: readonly NamedKind[],
@@ -94,31 +117,34 @@ export const loadTest = (
   write: Words,
   units: Units,
   mind: string | undefined,
-): readonly Piece[] => [
-  heading('Load test of the first rack of each kind'),
-  ...(mind === undefined ? [] : [words(mind, 'caution')]),
-  words(weightWords(kinds, { plan, write, units }), 'note'),
-  tableOf(loadTable(kinds, { plan, write, units })),
-  {
-    as: 'steps',
-    steps: [
-      {
-        key: 'string',
-        text: 'Tape the area off. Stretch a string along each rail from riser to riser, and write the gap at the middle of every bay on the rail.',
-      },
-      {
-        key: 'hang',
-        text: 'Hang the loads bar by bar, low, from the middle of the rack outwards: sand bags or buckets of water on rope, a hand’s breadth over the floor. Feet clear of them. Nobody under the rack, nobody on it.',
-      },
-      {
-        key: 'wait',
-        text: 'Leave it 24 hours. Write the gaps again: the difference is what the rail has gone down. Twice what the table says or more: take it off, and find out why. Look at every hole, screw, sleeve and bar end.',
-      },
-      {
-        key: 'release',
-        text: `Take it all off and read once more: it should spring back to the first gaps. What stays bent by more than ${write.onTape(LEFT_MM)}, a split riser, or a bar that has walked: stop, and put risers closer or hang less before the next rack is built.`,
-      },
-    ],
-  },
-  { as: 'blanks', labels: ['Most sag', 'Left after', 'Tried by', 'Day'] },
-]
+): readonly Piece[] => {
+  const { holder, more, gives } = carriers(kinds)
+  return [
+    heading('Load test of the first rack of each kind'),
+    ...(mind === undefined ? [] : [words(mind, 'caution')]),
+    words(weightWords(kinds, { plan, write, units }), 'note'),
+    tableOf(loadTable(kinds, { plan, write, units })),
+    {
+      as: 'steps',
+      steps: [
+        {
+          key: 'string',
+          text: `Tape the area off. Stretch a string along each rail from ${holder} to ${holder}, and write the gap at the middle of every bay on the rail.`,
+        },
+        {
+          key: 'hang',
+          text: 'Hang the loads bar by bar, low, from the middle of the rack outwards: sand bags or buckets of water on rope, a hand’s breadth over the floor. Feet clear of them. Nobody under the rack, nobody on it.',
+        },
+        {
+          key: 'wait',
+          text: 'Leave it 24 hours. Write the gaps again: the difference is what the rail has gone down. Twice what the table says or more: take it off, and find out why. Look at every hole, screw, sleeve and bar end.',
+        },
+        {
+          key: 'release',
+          text: `Take it all off and read once more: it should spring back to the first gaps. What stays bent by more than ${write.onTape(LEFT_MM)}, ${gives}, or a bar that has walked: stop, and put ${more} closer or hang less before the next rack is built.`,
+        },
+      ],
+    },
+    { as: 'blanks', labels: ['Most sag', 'Left after', 'Tried by', 'Day'] },
+  ]
+}

@@ -33,19 +33,21 @@ const SCREWS = 'Two self-drilling screws a joint, from underneath, before any gu
 const chainWords = ({ rack, write }: WorkOnRack): string => {
   const [rail] = marked(rack, 'RL', 'RL-b')
   if (!rail || (rack.isHighEnd && rack.isLowEnd)) return ''
-  const { joint, railJoint } = rack.facts
+  const { joint, railJoint, carriedBy } = rack.facts
+  const holder = carriedBy === 'house' ? 'strap' : 'riser'
+  const shared = `shared ${holder}s`
   const into = write.onTape(railJoint?.insertionMm ?? 0)
   switch (joint) {
     case 'J1':
-      return ` Slide SV home in the shared risers; each rail goes ${into} into it from its side. ${SCREWS}`
+      return ` Slide SV home in the ${shared}; each rail goes ${into} into it from its side. ${SCREWS}`
     case 'J2':
       return ` Push SV wholly on to one rail, bring the next rack up, and slide it home in the gap between them, ${into} over each rail. ${SCREWS} With these out${rack.runners.length > 0 ? ', and the splices of the runners off,' : ''} the racks come apart.`
     case 'J3':
-      return ` The small rail goes ${into} into the big one, which runs through the shared risers. ${SCREWS}`
+      return ` The small rail goes ${into} into the big one, which runs through the ${shared}. ${SCREWS}`
     case 'J4':
-      return ` Wind shim tape on DW until it binds, and push it ${into} into each rail: they meet in the shared risers. ${SCREWS} This is how a broken rail is mended, not how a rack is built.`
+      return ` Wind shim tape on DW until it binds, and push it ${into} into each rail: they meet in the ${shared}. ${SCREWS} This is how a broken rail is mended, not how a rack is built.`
     case 'J5':
-      return ` The rails pass each other in the shared risers, side by side, lapped by ${write.onTape(2 * pastLine(rack, rail))}. A clamp around both on either side of the riser; cap all ends.`
+      return ` The rails pass each other in the ${shared}, side by side, lapped by ${write.onTape(2 * pastLine(rack, rail))}. A clamp around both on either side of the ${holder}; cap all ends.`
   }
 }
 

@@ -104,6 +104,20 @@ describe('the card of the high rack of three', () => {
   test('is tried with half as much again as it will carry', () => {
     expect(texts(pieces, 'load-test')[0]).toMatch(/^A \| 4 \| 8 \| 25 lb \| 150 lb \| 1,200 lb \| /)
   })
+
+  // 8 bars of 150 lb over two rails of 120 in: 600 lb a rail, 600 x 120 / 8 = 9,000 lb-in over 0.0279 in³ = 323 ksi; 30 is assumed.
+  test('is not tried where its rails would fold', () => {
+    const long = piecesOf(bay('40 x 60 ft').row('A', [100, 100], { midPairs: 0 }).layout())
+    expect(texts(long, 'load-test')[0]).toBe(
+      'A | 4 | 8 | 25 lb | nothing | nothing | too long: mend it first | too long: mend it first',
+    )
+  })
+
+  test('speaks of straps, and of no riser, where the house carries it', () => {
+    const hung = stepsIn(piecesOf(bay('40 x 60 ft').row('A', [100, 100], { carriedBy: 'house' }).layout()))
+    expect(hung.join(' ')).not.toMatch(/riser/)
+    expect(hung.join(' ')).toMatch(/Slide SV home in the shared straps;.* from strap to strap,/)
+  })
 })
 
 describe('cautions', () => {
