@@ -10,13 +10,13 @@ import { usePlannerState } from '../../../store/react'
 import { massOfWeight } from '../../../units/force'
 import { alongFloor } from '../chart/measures'
 import { AssumedFields } from './AssumedFields'
+import { MemberScreens, screenKey } from './bench/MemberScreens'
 import { NoRack, RackChoice } from './RackChoice'
 import './rackRow.css'
 import './rail/rail.css'
 import { RailDrawing } from './rail/RailDrawing'
 import { ReactionTable, SpacingFold, SpanTable } from './rail/RailTables'
 import { governing, governsWords, lifts, liftWords, namedSpans, type RestsOn } from './rail/railWords'
-import { ScreenList } from './ScreenList'
 import { strengthRank } from './shownRack'
 import { useShownRack } from './useShownRack'
 
@@ -68,6 +68,21 @@ function Weighed({ strength }: { readonly strength: RowStrength }) {
   )
 }
 
+function RowScreens({ strength }: { readonly strength: RowStrength }) {
+  const words = useWords(usePlannerState((state) => state.evaluation.layout.parts))
+  const [open, setOpen] = useState<string>()
+  return (
+    <div className="screen-list">
+      <MemberScreens
+        strength={strength}
+        words={words}
+        open={open}
+        onOpen={(screen) => setOpen(screen && screenKey(screen))}
+      />
+    </div>
+  )
+}
+
 interface WeighedRailProps {
   readonly strength: RowStrength
   readonly restsOn: RestsOn
@@ -114,7 +129,7 @@ function WeighedRail({ strength, restsOn }: WeighedRailProps) {
         <SpacingFold {...shared} measured={evaluation.bay.site.measured} />
         <section>
           <h3>Every screen of this row</h3>
-          <ScreenList screens={strength.screens} words={words} />
+          <RowScreens strength={strength} />
         </section>
       </div>
     </>

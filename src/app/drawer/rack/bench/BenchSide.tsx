@@ -30,7 +30,7 @@ function PanelBody({ panel, row, given, states, shown }: BenchSideProps & { read
     return <MemberList members={members} states={states} words={words} lit={shown.lit} onMark={shown.light} />
   return (
     <MemberScreens
-      screens={strength?.screens ?? []}
+      strength={strength}
       words={words}
       open={shown.screen && screenKey(shown.screen)}
       onOpen={shown.open}

@@ -1,7 +1,8 @@
-import type { Screen } from '../../../../model/strength'
+import type { Words } from '../../../../checks/context'
+import type { RowStrength, Screen } from '../../../../model/strength'
 import { strengthBasis } from '../../../../model/strengthBasis'
 import { StateMark } from '../../../../sidebar/StateMark'
-import type { Writer } from '../../../../units/writer'
+import '../bench.css'
 import { ScreenDetails } from '../ScreenDetails'
 import { loadWords, usedWords } from '../screenWords'
 import { strengthRank } from '../shownRack'
@@ -10,9 +11,9 @@ import { strengthRank } from '../shownRack'
 export const screenKey = ({ id, mark }: Screen): string => `${id} ${mark}`
 
 interface ScreensProps {
-  readonly screens: readonly Screen[]
-  readonly words: Writer
-  /** Key of the one that is lit up on the drawing and open. */
+  readonly strength: RowStrength | undefined
+  readonly words: Words
+  /** Key of the one that is open. */
   readonly open: string | undefined
   readonly onOpen: (screen: Screen | undefined) => void
 }
@@ -39,18 +40,19 @@ function Line({
   )
 }
 
-/** Every screen of every member, worst first. One that is opened shows its arithmetic and lights up its member. */
-export function MemberScreens({ screens, words, open, onOpen }: ScreensProps) {
-  if (screens.length === 0) return <p className="water-note">Nothing of this row is screened.</p>
+/** Every screen of every member of a row, worst first. One that is opened shows its arithmetic. */
+export function MemberScreens({ strength, words, open, onOpen }: ScreensProps) {
+  if (!strength || strength.screens.length === 0)
+    return <p className="water-note">Nothing of this row is screened.</p>
   return (
     <ul className="bench-lines" aria-label="Screens, worst first">
-      {screens.map((screen) => {
+      {strength.screens.map((screen) => {
         const key = screenKey(screen)
         const isOpen = key === open
         return (
           <li key={key}>
             <Line screen={screen} isOpen={isOpen} onOpen={() => onOpen(isOpen ? undefined : screen)} />
-            {isOpen && <ScreenDetails screen={screen} words={words} />}
+            {isOpen && <ScreenDetails screen={screen} row={strength.part} words={words} />}
           </li>
         )
       })}
