@@ -84,14 +84,18 @@ function Alike({ count, isAll, onAll }: AlikeProps) {
   )
 }
 
-/** The last of the sentences is what was done; the focus goes there, since the button goes with its line. */
+/**
+ * What was done, as long as the bay is as that left it: after an undo, or another edit, it is true no more. The focus goes there,
+ * since the button goes with its line.
+ */
 const useDone = () => {
-  const [done, setDone] = useState({ words: '' })
+  const layout = usePlannerState((state) => state.layout)
+  const [done, setDone] = useState({ words: '', layout })
   const says = useRef<HTMLParagraphElement>(null)
   useEffect(() => {
     if (done.words !== '') says.current?.focus()
   }, [done])
-  return { done, says, setDone }
+  return { words: done.layout === layout ? done.words : '', says, setDone }
 }
 
 interface AskedProps {
@@ -134,7 +138,7 @@ function RowMends({ evaluation, shown, rows, strengths, reader }: RowHeadProps &
   const planner = usePlanner()
   const { layout } = evaluation
   const [isAll, setIsAll] = useState(false)
-  const { done, says, setDone } = useDone()
+  const { words: doneWords, says, setDone } = useDone()
   const alike = alikeRows(layout, shown)
   const asked = isAll ? alike : [shown]
   const isIll = asked.some((id) => isAiling(strengths.get(id)))
@@ -142,13 +146,16 @@ function RowMends({ evaluation, shown, rows, strengths, reader }: RowHeadProps &
   const mend = (each: RowMend) => {
     const label = mendLabel(each, reader)
     const refused = commitEdited(planner, label, (now) => setFields(now, each.changes))
-    setDone({ words: refused ?? `${label}: done. Undo takes it back.` })
+    setDone({
+      words: refused ?? `${label}: done. Undo takes it back.`,
+      layout: planner.store.getState().layout,
+    })
   }
   return (
     <div className="water-view mends">
       <RowHead {...{ shown, rows, strengths, reader }} />
       <p ref={says} tabIndex={-1} role="status" className="mends-done">
-        <Said words={done.words} />
+        <Said words={doneWords} />
       </p>
       {alike.length > 1 && <Alike count={alike.length - 1} isAll={isAll} onAll={setIsAll} />}
       {isIll ? (
