@@ -50,6 +50,13 @@ describe('the tables of strength', () => {
     for (const within of rowsOf('railSpans', 'rack-row-1')) expect(within['sagMm']).not.toBeNull()
   })
 
+  test('nor has it in the table of screens', () => {
+    const [sag] = rowsOf('strength', 'rack-row-2').filter(({ screen }) => screen === 'rail-sag')
+    expect(sag).toMatchObject({ measured: null, measuredUnit: 'mm', screenedFor: 'Sag of a rail' })
+    for (const { screen, measured } of rowsOf('strength', 'rack-row-1'))
+      if (screen === 'rail-sag' || screen === 'bar-sag') expect(measured).toBeGreaterThan(0)
+  })
+
   test('a refused riser has no share', () => {
     const refused = rowsOf('strength', 'rack-row-2').filter(({ screen }) => screen === 'riser-slenderness')
     expect(refused.map(({ state, usedShare, limit }) => [state, usedShare, limit])).toEqual([
@@ -72,7 +79,8 @@ describe('the tables of strength', () => {
   test('a terminal has the worst of each row and all that is not within', () => {
     const text = reportText(report, failingOf(plan, USUAL_FAILS))
     expect(text).toContain('Strength: screened, not rated')
-    expect(text).toMatch(/B +RS-\w +riser-slenderness +Too long/)
-    expect(text).not.toMatch(/A .*hole-net/)
+    expect(text).toMatch(/B +RS-\w +Slenderness of a riser +Too long +refused/)
+    expect(text).not.toMatch(/A .*Wood left beside a hole/)
+    expect(text).toMatch(/B +RL +Sag of a rail +Too long +over 10 x +folds/)
   })
 })

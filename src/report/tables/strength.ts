@@ -2,7 +2,8 @@ import { quantityWords } from '../../checks/measuredWords'
 import { strengthOf } from '../../evaluate/5-loads'
 import { rankOf, type Quantity } from '../../model/finding'
 import type { RailLine, RailSpan, RowStrength, Screen, Tip } from '../../model/strength'
-import { said } from '../../model/table'
+import { strengthBasis } from '../../model/strengthBasis'
+import { blank, type Cell, said } from '../../model/table'
 import { type Field, numberCell, numberField, quiet, sectionOf, textField, type Section } from '../fields'
 import { writeDecimal } from '../../units/writeDecimal'
 import type { Told } from '../told'
@@ -19,7 +20,30 @@ const whose = <T extends Of>({ words }: Told): readonly Field<T>[] => [
 
 const strengths = ({ plan }: Told): readonly RowStrength[] => [...strengthOf(plan.bay).values()]
 
-type ScreenOf = Of & { readonly screen: Screen }
+type ScreenOf = Of & {
+  readonly screen: Screen
+  /** Whether the member folds there, by the stress it comes to: then it has no sag to be told. */
+  readonly folds: boolean
+}
+
+/** The screen of stress that says whether one of sag can be told. */
+const BENT: Partial<Record<Screen['id'], Screen['id']>> = {
+  'rail-sag': 'rail-stress',
+  'bar-sag': 'bar-stress',
+}
+
+const cellOf = ({ screen, folds }: ScreenOf, quantity: Quantity, words: Told['words']): Cell =>
+  folds && quantity === screen.measured
+    ? blank('folds')
+    : numberCell(quantity.value, () => quantityWords(quantity, words))
+
+/** Beyond so many times a limit the digits say nothing more. */
+const MOST_TIMES = 10
+
+const usedWords =
+  ({ words }: Told) =>
+  (used: number): string =>
+    used > MOST_TIMES ? `over ${MOST_TIMES} x` : words.share(used)
 
 /** A number with its own unit beside it, for screens measure different things. */
 const quantityFields = (
@@ -30,7 +54,7 @@ const quantityFields = (
 ): readonly Field<ScreenOf>[] => [
   {
     ...textField<ScreenOf>(key, title, () => ''),
-    cell: ({ screen }) => numberCell(of(screen).value, () => quantityWords(of(screen), words)),
+    cell: (item) => cellOf(item, of(item.screen), words),
   },
   quiet(textField(`${key}Unit`, `${title}, unit`, ({ screen }) => of(screen).unit)),
 ]
@@ -38,9 +62,14 @@ const quantityFields = (
 const strengthFields = (told: Told): readonly Field<ScreenOf>[] => [
   ...whose<ScreenOf>(told),
   textField('member', 'Member', ({ screen }) => screen.mark),
-  textField('screen', 'Screen', ({ screen }) => screen.id),
+  quiet(textField('screen', 'Screen', ({ screen }) => screen.id)),
+  textField('screenedFor', 'Screened for', ({ screen }) => strengthBasis[screen.id].title),
   textField('state', 'State', ({ screen }) => screen.state),
-  numberField('usedShare', 'Used', 'share', told.words.share, ({ screen }) => screen.used),
+  {
+    ...numberField<ScreenOf>('usedShare', 'Used', 'share', usedWords(told), ({ screen }) => screen.used),
+    cell: ({ screen: { used } }) =>
+      used === Infinity ? blank('refused') : numberCell(used, usedWords(told)),
+  },
   ...quantityFields('measured', 'Measured', ({ measured }) => measured, told),
   ...quantityFields('limit', 'Limit', ({ limit }) => limit, told),
   textField('under', 'Under', ({ screen }) => screen.under),
@@ -48,7 +77,13 @@ const strengthFields = (told: Told): readonly Field<ScreenOf>[] => [
   quiet(numberField('rightMm', 'To its right', 'mm', told.words.length, ({ screen }) => screen.at.v)),
 ]
 
-const screensOf = ({ part, screens }: RowStrength): ScreenOf[] => screens.map((screen) => ({ part, screen }))
+const screensOf = ({ part, screens }: RowStrength, yieldMpa: number): ScreenOf[] =>
+  screens.map((screen) => {
+    const folds = screens.some(
+      ({ id, mark, measured }) => id === BENT[screen.id] && mark === screen.mark && measured.value > yieldMpa,
+    )
+    return { part, screen, folds }
+  })
 
 /** On a terminal the worst of each row is enough, and all that is not within. */
 const isTelling = ({ screen }: ScreenOf, index: number): boolean =>
@@ -65,9 +100,10 @@ export const strengthSection = (told: Told): Section => {
       keyOf: ({ part, screen }) => `${part}/${screen.id}/${screen.mark}`,
     })
   const rows = strengths(told)
+  const all = (row: RowStrength) => screensOf(row, told.plan.bay.settings.conduitYieldMpa)
   return {
-    table: over(rows.flatMap(screensOf)).table,
-    onTerminal: over(rows.flatMap((row) => screensOf(row).filter(isTelling))).onTerminal,
+    table: over(rows.flatMap(all)).table,
+    onTerminal: over(rows.flatMap((row) => all(row).filter(isTelling))).onTerminal,
   }
 }
 
@@ -111,7 +147,7 @@ const railsOf = ({ part, rails }: RowStrength): (OnRail & { readonly line: RailL
 const railField = <T extends OnRail>(): Field<T> => textField('rail', 'Rail', ({ rail }) => rail)
 
 const spanFields = (told: Told): readonly Field<SpanOf>[] => {
-  const { length, bore, stress, moment, share } = told.words
+  const { length, bore, stress, moment } = told.words
   const { conduitYieldMpa } = told.plan.bay.settings
   return [
     ...whose<SpanOf>(told),
@@ -129,7 +165,7 @@ const spanFields = (told: Told): readonly Field<SpanOf>[] => {
     numberField('sagMm', 'Sag', 'mm', bore, ({ span }) =>
       span.stressMpa > conduitYieldMpa ? undefined : span.sagMm,
     ),
-    numberField('usedShare', 'Used', 'share', share, ({ span }) => span.used),
+    numberField('usedShare', 'Used', 'share', usedWords(told), ({ span }) => span.used),
     textField('state', 'State', ({ span }) => span.state),
     textField('under', 'Under', ({ span }) => span.under),
   ]
