@@ -80,7 +80,10 @@ const rails = {
     formula: 'Moment over section modulus, f = M / S; a beam on two rails with a load at each tower',
     limit: '0.6 x the assumed yield of conduit; under a proof load, the assumed yield',
     source: CONDUIT_SOURCE,
-    assumptions: CONDUIT.filter((_, index) => index !== 2),
+    assumptions: [
+      ...CONDUIT.filter((_, index) => index !== 2),
+      'Towers are taken down two by two, one of each side: the last one outside a rail may tip a bar that nothing straps down',
+    ],
   },
   'bar-sag': {
     title: 'Sag of a hanger bar',

@@ -7,6 +7,17 @@ import { stressTerms } from './railScreens'
 
 const spot = ({ bar }: CarriedBar, v: number): Screen['at'] => ({ u: bar.u, v, z: bar.z })
 
+/** Below this, N, a bar lies on its rail all the same. */
+const NO_LIFT_N = 1
+
+/** The least that a rail has of a bar is what it has while none are left but those outside the other. */
+const lastTowerTerms = ({ carried }: CarriedBar): Term[] => {
+  const liftN = Math.max(0, ...carried.supports.map(({ leastN }) => -leastN))
+  return liftN < NO_LIFT_N
+    ? []
+    : [term('Left alone, towers outside a rail lift the other end with', forceOf(liftN))]
+}
+
 const loadTerms = ({ of, stretch }: BarStretch): Term[] => {
   const { bar } = of
   const here = bar.towers.filter(({ atMm }) => atMm > stretch.fromMm && atMm < stretch.toMm)
@@ -21,6 +32,7 @@ const loadTerms = ({ of, stretch }: BarStretch): Term[] => {
     ...(bar.pipes.length > 0
       ? [term('Pipes full of water on it', forceOf(bar.pipes.reduce((sum, { downN }) => sum + downN, 0)))]
       : []),
+    ...lastTowerTerms(of),
   ]
 }
 
@@ -65,9 +77,6 @@ const sagScreen = (bars: readonly CarriedBar[], settings: ConduitSettings): Scre
     },
   ]
 }
-
-/** Below this, N, a bar lies on its rail all the same. */
-const NO_LIFT_N = 1
 
 /** How far a bar is from lying still: what lifts one end of it, against what it carries in all. */
 const liftsOf = (of: CarriedBar) => {

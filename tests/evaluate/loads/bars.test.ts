@@ -131,3 +131,16 @@ describe('bars of a row', () => {
     expect(strengthOfRow().screens.some(({ id, mark }) => id === 'rail-uplift' && mark === 'HB')).toBe(false)
   })
 })
+
+// By hand: 25 lb 7 in past a rail lifts the other, 40 in off, by 25 x 7 / 40 = 4.4 lb; of 57 in of 3/4 in conduit, 0.46 lb a foot, half
+// holds it down, 1.1 lb; two laterals full of water hold some more.
+test('what lifts a default bar while its last outer tower hangs is told with its arithmetic', () => {
+  for (const id of ['bar-stress', 'bar-sag'] as const) {
+    const { terms } = screenOf(strengthOfRow(), id)
+    const lift = terms.find(({ name }) => name.startsWith('Left alone, towers outside a rail'))!
+    expect(toPoundsForce(lift.quantity.value)).toBeGreaterThan(2)
+    expect(toPoundsForce(lift.quantity.value)).toBeLessThan(4.375 - 1.09)
+  }
+  const inside = screenOf(strengthOfRow({ railSpacingMm: inches(54) }), 'bar-stress').terms
+  expect(inside.filter(({ name }) => name.startsWith('Left alone'))).toEqual([])
+})
