@@ -11,7 +11,7 @@ export const assumed = settingsSchema.parse({})
 
 const conduits = conduitsUsed([])
 
-export const conduit = (trade: string): ConduitUsed => conduits.get(`conduit-${trade}`)!
+const conduit = (trade: string): ConduitUsed => conduits.get(`conduit-${trade}`)!
 
 export interface HandRail {
   readonly trade: string
@@ -23,7 +23,7 @@ export interface HandRail {
   readonly hung?: readonly (readonly { readonly at: number; readonly pounds: number }[])[]
 }
 
-export const beamByHand = ({ trade, length, supports, plf = 0, hung = [] }: HandRail): CarryingBeam => ({
+const beamByHand = ({ trade, length, supports, plf = 0, hung = [] }: HandRail): CarryingBeam => ({
   fromMm: 0,
   toMm: inches(length),
   sticks: [{ toMm: inches(length), conduit: conduit(trade) }],

@@ -12,7 +12,7 @@ const placesWithin = (toMm: number, least: number, most: number): fc.Arbitrary<n
 const anyStiffness = fc.double({ min: 4e8, max: 3e10, noNaN: true })
 
 /** Beams of 2 to 10 m with 2 to 7 supports, up to 3 hinges and up to 4 sections; some are mechanisms. */
-export const anyBeam: fc.Arbitrary<Beam> = fc.integer({ min: 40, max: 200 }).chain((steps) => {
+const anyBeam: fc.Arbitrary<Beam> = fc.integer({ min: 40, max: 200 }).chain((steps) => {
   const toMm = steps * 50
   return fc
     .record({
@@ -37,7 +37,7 @@ export const anyBeam: fc.Arbitrary<Beam> = fc.integer({ min: 40, max: 200 }).cha
 const anyForce = fc.integer({ min: -5, max: 20 }).map((tens) => tens * 10 + 5)
 
 /** Up to eight point loads anywhere and up to three line loads, most of them downward. */
-export const anyLoad = (toMm: number): fc.Arbitrary<BeamLoad> => {
+const anyLoad = (toMm: number): fc.Arbitrary<BeamLoad> => {
   const place = fc.integer({ min: 0, max: toMm * 8 }).map((eighths) => eighths / 8)
   return fc.record({
     points: fc.array(fc.record({ atMm: place, downN: anyForce }), { minLength: 1, maxLength: 8 }),

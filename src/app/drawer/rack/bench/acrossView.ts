@@ -17,7 +17,7 @@ import { drawnIn, risersOf, runsAcross } from './stretch'
 /** Along the row from its start: the axes run as those of a sheet do from the high end. */
 const FROM_START = FROM_HIGH_END
 
-export const acrossLaid = (members: readonly Member[], { scale }: Fit): Laid => {
+const acrossLaid = (members: readonly Member[], { scale }: Fit): Laid => {
   const { x0, x1 } = extentOf(members, FROM_START)
   const half = Math.max(Math.abs(x0), Math.abs(x1))
   return { scale, x: ROOM.upright + half * scale, y: ROOM.foot }

@@ -5,7 +5,7 @@ import type { Writer } from '../../../../units/writer'
 import { countedIn, type Stretch } from './stretch'
 
 /** What is drawn: `rack 2 of 3`, `the whole row, 3 racks`. */
-export const stretchWords = ({ rack: { racks } }: Frame, { rack }: Stretch): string => {
+const stretchWords = ({ rack: { racks } }: Frame, { rack }: Stretch): string => {
   if (racks === 1) return 'the rack'
   return rack === undefined ? `the whole row, ${racks} racks` : `rack ${rack} of ${racks}`
 }

@@ -26,7 +26,7 @@ export interface Elevation extends Drawing {
   readonly strips: readonly Strip[]
 }
 
-export const alongLaid = (given: BenchGiven, members: readonly Member[], { scale, leftMm }: Fit): Laid => {
+const alongLaid = (given: BenchGiven, members: readonly Member[], { scale, leftMm }: Fit): Laid => {
   const { x0 } = extentOf(members, FROM_SIDE)
   const fromU = given.stretch.rack === undefined ? x0 : Math.min(x0, ...breaksOf(given.frame, given.stretch))
   return { scale, x: leftMm - fromU * scale, y: ROOM.foot }

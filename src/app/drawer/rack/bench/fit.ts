@@ -57,7 +57,7 @@ export const ladderTexts = ({ frame, rack, stretch, write, drill }: BenchGiven) 
 })
 
 /** How long, wide and high what is drawn is, mm of the rack; it is drawn as wide at either side of its centreline. */
-export const sizesOf = ({ frame, stretch }: BenchGiven): Sizes => {
+const sizesOf = ({ frame, stretch }: BenchGiven): Sizes => {
   const members = drawnIn(frame, stretch)
   const long = extentOf(members, FROM_SIDE)
   const wide = extentOf(members, FROM_HIGH_END)

@@ -38,7 +38,7 @@ export interface Pill {
   readonly point: Point
 }
 
-export const stuffOf = ({ stick: { stock } }: Member): Stuff => {
+const stuffOf = ({ stick: { stock } }: Member): Stuff => {
   if (stock.startsWith('gutter')) return 'trough'
   return stock.startsWith('lumber') ? 'timber' : 'steel'
 }
