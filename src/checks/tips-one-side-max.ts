@@ -1,14 +1,22 @@
-import type { Stance, Tip } from '../model/strength'
+import { type Stance, STANDS_AT, type Tip } from '../model/strength'
 import type { FrameRule } from './context'
-import { CLOSE_MM, lengthOf, term } from './found'
+import { CLOSE_MM, forceOf, lengthOf, term } from './found'
 import { leastSafe, stanceFinding, tipTerms } from './stanceRule'
 
 const RULE = 'tips-one-side-max'
 
+const isOffside = ({ oneSideMm, oneSideLimitMm }: Stance): boolean => oneSideMm > oneSideLimitMm + CLOSE_MM
+
 const stateOf = (stance: Stance, tip: Tip | undefined): Tip['state'] => {
   if (tip && tip.state !== 'Stands') return tip.state
-  return stance.oneSideMm > stance.oneSideLimitMm + CLOSE_MM ? 'Shaky' : 'Stands'
+  return isOffside(stance) ? 'Shaky' : 'Stands'
 }
+
+/** How far off its middle the row is pulled where that is too far; else what tips it. */
+const measureOf = (stance: Stance, tip: Tip | undefined, pushN: number) =>
+  isOffside(stance)
+    ? { measured: lengthOf(stance.oneSideMm), limit: lengthOf(stance.oneSideLimitMm) }
+    : { measured: forceOf(tip?.tipsAtN ?? 0), limit: forceOf(STANDS_AT * pushN) }
 
 /** Whoever hangs all of one side first, or harvests one side, loads the row over its edge. */
 export const tipsOneSideMax: FrameRule = {
@@ -31,8 +39,7 @@ export const tipsOneSideMax: FrameRule = {
         ? undefined
         : {
             state,
-            measured: lengthOf(stance.oneSideMm),
-            limit: lengthOf(stance.oneSideLimitMm),
+            ...measureOf(stance, tip, pushN),
             facts: { pushN, tipsAtN: tip?.tipsAtN ?? 0 },
             terms: [
               term('Half of the base', lengthOf(stance.baseHalfMm)),
@@ -49,8 +56,7 @@ export const tipsOneSideMax: FrameRule = {
       tipsAtN > 0
         ? `tips at a push of ${force(tipsAtN)}, where a person leans with ${push}`
         : 'tips by itself'
-    const offside = measured.value > limit.value + CLOSE_MM
-    return offside
+    return measured.unit === 'mm'
       ? `With one side hung its towers pull ${row} ${onTape(measured.value)} off its middle, ${onTape(limit.value)} is allowed: it ${then}.`
       : `With one side hung ${row} ${then}.`
   },
