@@ -14,6 +14,7 @@ import { MemberScreens, screenKey } from './bench/MemberScreens'
 import { NoRack, RackChoice } from './RackChoice'
 import './rackRow.css'
 import './rail/rail.css'
+import { barWords } from './rail/barWords'
 import { RailDrawing } from './rail/RailDrawing'
 import { ReactionTable, SpacingFold, SpanTable } from './rail/RailTables'
 import { governing, governsWords, lifts, liftWords, namedSpans, type RestsOn } from './rail/railWords'
@@ -98,7 +99,7 @@ function WeighedRail({ strength, restsOn }: WeighedRailProps) {
   if (!line) return <p className="water-none">This row has no rails to weigh.</p>
   const named = namedSpans(line)
   const state = governing(line)?.span.state
-  const says = governsWords(line, layout.settings, words, restsOn)
+  const governs = governsWords(line, layout.settings, words, restsOn)
   const shared = { line, settings: layout.settings, write: words }
   return (
     <>
@@ -106,7 +107,7 @@ function WeighedRail({ strength, restsOn }: WeighedRailProps) {
         <RackChoice shown={strength.part} />
         <RailChoice strength={strength} shown={index} onShow={setChosen} />
         <p role="status" className="rail-says">
-          {state && <StateMark word={state} rank={strengthRank(state)} />} <Said words={says} />
+          {state && <StateMark word={state} rank={strengthRank(state)} />} <Said words={governs} />
         </p>
         <Weighed strength={strength} />
         <Fold title={<h3>What is assumed</h3>} isOpen>
@@ -118,7 +119,7 @@ function WeighedRail({ strength, restsOn }: WeighedRailProps) {
           {...shared}
           named={named}
           measure={alongFloor(units)}
-          says={`${sideOf(line.v)} rail. ${says}`}
+          says={`${sideOf(line.v)} rail. ${governs}`}
         />
         <SpanTable {...shared} named={named} />
         <section>
@@ -126,6 +127,16 @@ function WeighedRail({ strength, restsOn }: WeighedRailProps) {
           <ReactionTable {...shared} restsOn={restsOn} />
           {line.reactions.some(lifts) && <p className="water-note">{liftWords[restsOn]}</p>}
         </section>
+        {strength.bar && (
+          <section>
+            <h3>The worst hanger bar</h3>
+            {barWords(strength.bar, layout.settings, words).map((says) => (
+              <p key={says} className="water-note">
+                <Said words={says} />
+              </p>
+            ))}
+          </section>
+        )}
         <SpacingFold {...shared} measured={evaluation.bay.site.measured} />
         <section>
           <h3>Every screen of this row</h3>
