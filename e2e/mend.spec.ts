@@ -11,7 +11,7 @@ test('a row that tips is mended from its warning, the cheapest way first, and un
   await planner.openFile('public/bays/lintel-lane-lean-to.json')
   const warnings = await planner.tab('Warnings')
   await warnings
-    .getByRole('button', { name: /^What would mend it: Empty, / })
+    .getByRole('button', { name: /^Mends of: Empty, / })
     .first()
     .click()
 

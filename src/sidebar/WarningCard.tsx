@@ -49,7 +49,7 @@ export function WarningCard({ rule, finding, words: given, isChosen }: WarningCa
           <LocateFixed {...ICON} /> Show
         </button>
         {rule.over === 'frame' && (
-          <button onClick={() => showMends(planner, finding)} aria-label={`What would mend it: ${said}`}>
+          <button onClick={() => showMends(planner, finding)} aria-label={`Mends of: ${said}`}>
             <Hammer {...ICON} /> Mends
           </button>
         )}
