@@ -195,6 +195,7 @@ export const apart = (given: BenchGiven, room: Room, zoom: number, views: Views 
       across: width(wide.x1 - wide.x0),
       scaleFor: (heightMm) => scaleFor(bands, heightMm - 2 * LINE_MM, 1),
       isRow: given.stretch.rack === undefined && given.frame.rack.racks > 1,
+      leastScale: LEAST_SCALE,
       canStack: false,
     },
     { ...room, widthMm: room.widthMm - listMm },

@@ -18,6 +18,8 @@ export interface Asked {
   readonly across: Width
   /** The largest scale at which a drawing is no higher than this, mm of glass. */
   readonly scaleFor: (heightMm: number) => number
+  /** Nothing is drawn smaller, whatever the room: unasked, both are drawn only where they fit so. */
+  readonly leastScale: number
   /** A row of many racks scrolls along; a rack never does. */
   readonly isRow: boolean
   readonly canStack: boolean
@@ -38,7 +40,7 @@ const WORTH_BOTH = 0.7
 
 /** Both views beside or over each other, whichever makes them larger, or one alone; unasked both where there is room for both. */
 export const arrange = (asked: Asked, room: Room, views: Views | undefined): Arranged => {
-  const { along, across, scaleFor, isRow, canStack } = asked
+  const { along, across, scaleFor, leastScale, isRow, canStack } = asked
   const scaleOf = (heightMm: number, ...beside: readonly Width[]): number => {
     const byHeight = scaleFor(heightMm)
     const freeMm = room.widthMm - beside.reduce((sum, { besideMm }) => sum + besideMm, 0)
@@ -62,5 +64,6 @@ export const arrange = (asked: Asked, room: Room, views: Views | undefined): Arr
     isStacked: stacked > besideEach,
   }
   const alone = one('along', along)
-  return views === 'both' || both.scale >= WORTH_BOTH * alone.scale ? both : alone
+  const isWorthIt = both.scale >= leastScale && both.scale >= WORTH_BOTH * alone.scale
+  return views === 'both' || isWorthIt ? both : alone
 }

@@ -80,6 +80,7 @@ export const fitOf = (given: BenchGiven, room: Room, zoom: number, views: Views 
       along: { besideMm: leftMm + ROOM.side, lengthMm },
       across: { besideMm: ROOM.upright + rightMm, lengthMm: acrossMm },
       scaleFor: (heightMm) => (heightMm - ROOM.head - ROOM.foot) / topMm,
+      leastScale: LEAST_HEIGHT_MM / topMm,
       isRow: given.stretch.rack === undefined && given.frame.rack.racks > 1,
       canStack: true,
     },

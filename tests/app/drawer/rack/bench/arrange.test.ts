@@ -6,6 +6,7 @@ const rack: Asked = {
   along: { besideMm: 20, lengthMm: 3000 },
   across: { besideMm: 30, lengthMm: 1500 },
   scaleFor: (heightMm) => (heightMm - 10) / 2000,
+  leastScale: 0,
   isRow: false,
   canStack: true,
 }
@@ -25,6 +26,13 @@ test.each([
   const arranged = arrange(rack, room, views)
   expect(arranged.scale).toBeCloseTo(scale, 6)
   expect(arranged).toMatchObject({ views: seen, isStacked })
+})
+
+// A short drawer has room for both at 0.020; drawn no smaller than 0.021 they would not fit beside each other.
+test('both are not drawn unasked where neither may be so small', () => {
+  const room = { widthMm: 140, heightMm: 50 }
+  expect(arrange({ ...rack, leastScale: 0.021 }, room, undefined).views).toBe('along')
+  expect(arrange({ ...rack, leastScale: 0.021 }, room, 'both').views).toBe('both')
 })
 
 // Ten racks: (140 - 50) / 31500 = 0.0029 would show them all, a fifth as high as there is room; so it scrolls at 0.6 * 0.020.
