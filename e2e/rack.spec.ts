@@ -25,7 +25,7 @@ test('a riser pair taken out makes the rail too long in words, on the drawing an
   await planner.openSample()
   const { turnTo } = drawerOn(page)
   const bench = await turnTo('Rack', 'Rack bench')
-  await expect(bench.getByRole('img', { name: /^N1, rack 2 of 3, from its right side/ })).toBeVisible()
+  await expect(bench.getByRole('img', { name: /^N1, rack 1 of 3, from its right side/ })).toBeVisible()
   await expect(bench.locator('.bench-pill').getByText('RL', { exact: true })).toBeVisible()
   await expect(bench.locator('.bench-bad')).toHaveCount(0)
 

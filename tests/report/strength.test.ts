@@ -66,7 +66,7 @@ describe('the tables of strength', () => {
 
   test('stance has a row for each state of load, lightest where nothing hangs', () => {
     const tips = rowsOf('stance', 'rack-row-1')
-    expect(tips.map(({ under }) => under).sort()).toEqual(['empty', 'full', 'one-side'])
+    expect(new Set(tips.map(({ under }) => under))).toEqual(new Set(['empty', 'full', 'one-side']))
     const weight = (under: string) =>
       numbers(
         tips.filter((row) => row['under'] === under),
