@@ -179,7 +179,7 @@ export const reactionColumns = (restsOn: RestsOn): readonly string[] => [
   'All hung',
   'At most',
   'At least',
-  '',
+  'Lifts',
 ]
 
 /** What keeps a rail down where it lifts: a hole closes round it, a strap bears from below alone. */
